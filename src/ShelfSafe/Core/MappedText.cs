@@ -5,22 +5,20 @@ namespace ShelfSafe.Core;
 /// <summary>A cleaned run of text whose every character still knows where it stood in the file.</summary>
 /// <remarks>Entities are decoded, link text is kept and soft breaks are one space, so offsets here are not file offsets.</remarks>
 /// <param name="Text">The cleaned text.</param>
-/// <param name="Offsets">For each character of <paramref name="Text"/> the file offset it came from, then one more: the offset after the last.</param>
-public sealed record MappedText(string Text, ImmutableArray<int> Offsets)
+/// <param name="Starts">For each character of <paramref name="Text"/>, the file offset of the first unit it came from.</param>
+/// <param name="Ends">For each character of <paramref name="Text"/>, the file offset after the last unit it came from.</param>
+public sealed record MappedText(string Text, ImmutableArray<int> Starts, ImmutableArray<int> Ends)
 {
-    /// <summary>Place in the file of the characters from <paramref name="start"/> up to <paramref name="end"/>.</summary>
+    /// <summary>Place in the file of the characters from <paramref name="start"/> up to, not including, <paramref name="end"/>.</summary>
     public SourceSpan Map(int start, int end)
     {
-        if (end <= start)
+        if (Text.Length == 0)
         {
-            return new(Offsets[start], Offsets[start]);
+            return default;
         }
 
-        // The end comes from the last character, so that a mark after it stays outside the span.
-        int last = end - 1;
-        int width = Offsets[end] - Offsets[last];
-        bool plain = width == 1 || (end < Text.Length && width > 1 && char.IsWhiteSpace(Text[last]));
-        return new(Offsets[start], plain ? Offsets[last] + 1 : Offsets[end] < Offsets[last] ? Offsets[last] + 1 : Offsets[end]);
+        start = Math.Clamp(start, 0, Text.Length - 1);
+        return end <= start ? new(Starts[start], Starts[start]) : new(Starts[start], Ends[Math.Min(end, Text.Length) - 1]);
     }
 
     /// <summary>Place in the file of the whole text.</summary>

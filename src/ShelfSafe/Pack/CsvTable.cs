@@ -1,0 +1,68 @@
+using System.Globalization;
+using nietras.SeparatedValues;
+
+namespace ShelfSafe.Pack;
+
+/// <summary>Reads one table of the rule pack with Sep and turns every fault into a <see cref="PackFault"/>.</summary>
+internal static class CsvTable
+{
+    /// <summary>Reads all rows; a row that its reader refuses becomes a fault and is left out.</summary>
+    /// <param name="file">Path for messages.</param>
+    /// <param name="text">The table.</param>
+    /// <param name="header">The exact columns, in order.</param>
+    /// <param name="read">Makes a row; returns <see langword="null"/> after reporting a fault.</param>
+    /// <param name="faults">Receives what is wrong.</param>
+    public static List<T> Read<T>(string file, string text, string[] header, Func<CsvRow, T?> read, List<PackFault> faults)
+        where T : class
+    {
+        List<T> rows = [];
+        string body = text.Length > 0 && text[0] == '\uFEFF' ? text[1..] : text;
+        int lineEnd = body.IndexOfAny(['\r', '\n']);
+        string first = lineEnd < 0 ? body : body[..lineEnd];
+        if (!string.Equals(first, string.Join(',', header), StringComparison.Ordinal))
+        {
+            faults.Add(new(file, 1, 1, $"the first line must be: {string.Join(',', header)}"));
+            return rows;
+        }
+
+        string[] cells = new string[header.Length];
+        try
+        {
+            using SepReader reader = Sep.New(',').Reader(o => o with { Unescape = true }).FromText(body);
+            foreach (SepReader.Row row in reader)
+            {
+                if (row.LineNumberToExcl - row.LineNumberFrom > 1)
+                {
+                    faults.Add(new(file, row.LineNumberFrom, 1, "a value runs over the end of its line; a quote mark is left open"));
+                    return rows;
+                }
+
+                for (int i = 0; i < cells.Length; i++)
+                {
+                    cells[i] = row[i].ToString();
+                }
+
+                if (read(new CsvRow(file, row.LineNumberFrom, header, cells, faults)) is { } made)
+                {
+                    rows.Add(made);
+                }
+            }
+        }
+        catch (InvalidDataException fault)
+        {
+            faults.Add(new(file, LineIn(fault.Message), 1, "the row has too few or too many values"));
+        }
+
+        return rows;
+    }
+
+    private static int LineIn(string message)
+    {
+        // Sep names the line in brackets, such as [3,4); the first number is the line.
+        int open = message.IndexOf('[', StringComparison.Ordinal);
+        int end = open < 0 ? -1 : message.IndexOfAny([',', ')', ']', '.'], open);
+        return end > open && int.TryParse(message.AsSpan(open + 1, end - open - 1), NumberStyles.None, CultureInfo.InvariantCulture, out int line)
+            ? line
+            : 1;
+    }
+}
