@@ -1,0 +1,150 @@
+using System.Collections.Immutable;
+using ShelfSafe.Core;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>The finished verdict on one recipe: everything a report prints, in the shape of the published JSON.</summary>
+/// <param name="Title">Title of the recipe, or <see langword="null"/>.</param>
+/// <param name="Acidity">Acidity class of the leading part.</param>
+/// <param name="Outcome">Outcome of the leading part.</param>
+/// <param name="Category">Nearest tested category or formula, or <see langword="null"/>.</param>
+/// <param name="Reasons">How the outcome was reached, one plain sentence a step.</param>
+/// <param name="Findings">All findings, worst level first, then by place.</param>
+/// <param name="Ingredients">One entry a food, in reading order.</param>
+/// <param name="Measures">Shares and jar yield.</param>
+/// <param name="Nearest">Up to three published formulas near this recipe.</param>
+/// <param name="Process">Processes that cover the recipe as written; empty unless the outcome says so.</param>
+/// <param name="ProcessAfterChanges">Processes that cover it once the changes are made.</param>
+/// <param name="Storage">Fridge days and freezer months where published; empty for outcomes that need none.</param>
+/// <param name="Parts">The dishes of the file, where it holds several; else empty.</param>
+/// <param name="Pack">The rule pack that judged.</param>
+/// <param name="Kitchen">The kitchen it was judged for.</param>
+public sealed record VettingReport(
+    string? Title,
+    Acidity Acidity,
+    Outcome Outcome,
+    CategoryReport? Category,
+    ImmutableArray<string> Reasons,
+    ImmutableArray<Finding> Findings,
+    ImmutableArray<IngredientReport> Ingredients,
+    MeasuresReport Measures,
+    ImmutableArray<NearestFormula> Nearest,
+    ImmutableArray<ProcessLine> Process,
+    ImmutableArray<ProcessLine> ProcessAfterChanges,
+    ImmutableArray<StorageAdvice> Storage,
+    ImmutableArray<PartReport> Parts,
+    PackIdentity Pack,
+    Kitchen Kitchen);
+
+/// <summary>A place in the file: lines and columns from 1, the end column exclusive, columns in UTF-16 units.</summary>
+public sealed record Place(int Line, int Column, int EndLine, int EndColumn);
+
+/// <summary>A published source.</summary>
+/// <param name="Id">Key of <c>rules/sources.csv</c>, or empty where the row carries its source as text.</param>
+public sealed record SourceReference(string Id, string Title, string Locator, string Url)
+{
+    /// <summary>Title and locator in one line.</summary>
+    public string Text => Locator.Length == 0 ? Title : $"{Title}, {Locator}";
+}
+
+/// <summary>One finding: what is there, why it matters, what to do instead, where it stands in the recipe, and who says so.</summary>
+/// <param name="Rule">Rule id.</param>
+/// <param name="Ingredient">The recipe's own words, or <see langword="null"/> for a finding about steps or the whole recipe.</param>
+/// <param name="Places">Where, at least one.</param>
+/// <param name="Part">Name of the dish it belongs to, or <see langword="null"/>.</param>
+public sealed record Finding(
+    string Rule,
+    FindingLevel Level,
+    string? Ingredient,
+    ImmutableArray<Place> Places,
+    string Message,
+    string Why,
+    string Instead,
+    ImmutableArray<SourceReference> Sources,
+    string? Part = null);
+
+/// <summary>The tested category or formula that the recipe comes nearest to.</summary>
+/// <param name="Kind"><c>category</c> or <c>formula</c>.</param>
+public sealed record CategoryReport(string Id, string Name, string Kind, ImmutableArray<Difference> Differences);
+
+/// <summary>One row of the comparison with the tested process.</summary>
+/// <param name="Tested">Tested amount; the high end infinite where the formula sets no upper limit.</param>
+public sealed record Difference(string What, string Unit, Interval Yours, Interval Tested, bool Allowed);
+
+/// <summary>One food of the ingredient list as the report shows it.</summary>
+/// <param name="Line">Line from 1.</param>
+/// <param name="Text">The whole ingredient line.</param>
+/// <param name="FoodId">Id in the food table; <see langword="null"/> when unidentified or a word with two meanings.</param>
+/// <param name="Grams">Edible grams, or <see langword="null"/> where nothing can be said.</param>
+public sealed record IngredientReport(
+    int Line,
+    string Text,
+    Amount? Amount,
+    ImmutableArray<Amount> Measures,
+    Amount? Package,
+    string Food,
+    string? FoodId,
+    string? Preparation,
+    bool Optional,
+    bool ToTaste,
+    ImmutableArray<AlternativeReport> Alternatives,
+    string? SharesAmountWith,
+    Interval? Grams,
+    ImmutableArray<string> Traits,
+    bool Identified,
+    bool OnTheCooksWord,
+    string? Part);
+
+/// <summary>The other side of an either-or.</summary>
+public sealed record AlternativeReport(string Food, string? FoodId, ImmutableArray<string> Traits);
+
+/// <summary>The batch in numbers; a share is 0 to 1.</summary>
+/// <param name="TotalMillilitres">Volume of the whole batch, or <see langword="null"/>.</param>
+public sealed record MeasuresReport(
+    Interval? SolidsShare,
+    Interval? FatShare,
+    Interval? AcidShare,
+    Interval? LowAcidShare,
+    Interval? TotalGrams,
+    Interval? TotalMillilitres,
+    JarYieldReport? JarYield);
+
+/// <summary>How many jars of a size the batch fills.</summary>
+public sealed record JarYieldReport(string Jar, Interval Jars);
+
+/// <summary>A published formula near the recipe and the swap it needs.</summary>
+public sealed record NearestFormula(string Id, string Name, string Swap, ImmutableArray<string> ScaledIngredients, string Source);
+
+/// <summary>One published process for one jar, pack, method, gauge and altitude band.</summary>
+/// <param name="Method"><c>boiling-water</c>, <c>atmospheric-steam</c> or <c>pressure</c>.</param>
+/// <param name="Jar"><c>half-pint</c>, <c>pint</c>, <c>pint-and-a-half</c>, <c>quart</c> or <c>half-gallon</c>.</param>
+/// <param name="Pack"><c>hot</c> or <c>raw</c>.</param>
+/// <param name="Gauge"><c>dial</c>, <c>weighted</c>, or <see langword="null"/> without pressure.</param>
+/// <param name="Psi">Gauge pressure in pounds a square inch, or <see langword="null"/> without pressure.</param>
+/// <param name="AltitudeFeet">The printed band; the high end infinite where the table prints none.</param>
+public sealed record ProcessLine(
+    string RowId,
+    string Product,
+    string Method,
+    string Jar,
+    string Pack,
+    int Minutes,
+    string? Gauge,
+    double? Psi,
+    Interval AltitudeFeet,
+    double HeadspaceInches,
+    string? AcidAddition,
+    string Conditions,
+    string Source,
+    string? Note);
+
+/// <summary>How long the dish keeps cold, as published.</summary>
+/// <param name="Where"><c>fridge</c> or <c>freezer</c>.</param>
+/// <param name="Span">Printed span in plain words, such as "3 to 4 days".</param>
+public sealed record StorageAdvice(string Where, string Span, string Text, string Source);
+
+/// <summary>One dish of a file that holds several.</summary>
+public sealed record PartReport(string Name, int Line, int EndLine, Acidity Acidity, Outcome Outcome);
+
+/// <summary>Which rule pack judged.</summary>
+public sealed record PackIdentity(string Version, string Date, string Sha256);
