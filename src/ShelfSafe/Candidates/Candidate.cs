@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using ShelfSafe.Hazards;
+using ShelfSafe.Pack;
+
+namespace ShelfSafe.Candidates;
+
+/// <summary>How a category or formula judges the batch by itself.</summary>
+internal enum Judgement
+{
+    /// <summary>It does not cover the batch, also not after changes.</summary>
+    Refuses,
+
+    /// <summary>It covers it once the changes are made.</summary>
+    AdmitsAfter,
+
+    /// <summary>It covers it as written.</summary>
+    Admits,
+}
+
+/// <summary>What one category or formula says of the batch.</summary>
+/// <param name="Processes">Rows of the process table that would govern.</param>
+/// <param name="Reason">One plain sentence that tells why.</param>
+internal sealed record Candidate(
+    string Id,
+    string Name,
+    string Kind,
+    string Method,
+    int Rank,
+    Judgement Judgement,
+    ImmutableArray<RawFinding> Findings,
+    ImmutableArray<ProcessRow> Processes,
+    string Reason);

@@ -1,0 +1,217 @@
+using System.Collections.Immutable;
+using ShelfSafe.Core;
+using ShelfSafe.Hazards;
+using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
+
+namespace ShelfSafe.Candidates;
+
+/// <summary>Judges a batch by one open category: applies, allowed foods, gates, and what would be left after the changes.</summary>
+/// <remarks>Only tightens: a food that neither the core nor the allowed list names is a finding, whatever it is.</remarks>
+internal sealed class CategoryJudge(HazardRoom hazards, ImmutableArray<ProcessRow> processes, Limits limits)
+{
+    /// <summary>The category's verdict, or <see langword="null"/> where it has nothing to do with the batch.</summary>
+    public Candidate? Judge(CategoryCard card, Batch batch, Acidity acidity, IReadOnlyList<RawFinding> found)
+    {
+        if (!Any(card.Applies, null, batch, acidity) || !batch.InJar.Any(item => Any(card.Core, item, batch, acidity)))
+        {
+            return null;
+        }
+
+        List<RawFinding> own = [];
+        foreach (BatchItem item in batch.InJar)
+        {
+            if (!Any(card.Core, item, batch, acidity) && !Any(card.Allowed, item, batch, acidity) && !AlreadyBarred(item, found))
+            {
+                own.Add(Foreign(card, item, batch));
+            }
+        }
+
+        bool refused = false;
+        string refusal = string.Empty;
+        foreach (Gate gate in card.Gates)
+        {
+            foreach (RawFinding finding in Findings(gate, card, batch, acidity))
+            {
+                own.Add(finding);
+                if (gate.Refuses)
+                {
+                    refused = true;
+                    refusal = finding.Message;
+                }
+            }
+        }
+
+        (Judgement judgement, string reason) = refused
+            ? (Judgement.Refuses, refusal)
+            : Weigh(card, batch, acidity, [.. found, .. own]);
+        ImmutableArray<ProcessRow> rows = judgement == Judgement.Refuses ? [] : Rows(card, batch, acidity, [.. found, .. own]);
+        if (rows.IsEmpty && judgement != Judgement.Refuses && card.Method != "dry")
+        {
+            (judgement, reason) = (Judgement.Refuses, $"No published process for {card.Name.ToLowerInvariant()} names these foods.");
+        }
+
+        return new(card.Id, card.Name, "category", card.Method, card.Rank, judgement, [.. own], rows, reason);
+    }
+
+    private static bool AlreadyBarred(BatchItem item, IReadOnlyList<RawFinding> found)
+    {
+        foreach (RawFinding finding in found)
+        {
+            if (ReferenceEquals(finding.Item, item) && finding.Level >= FindingLevel.Change)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool Any(ImmutableArray<Check> checks, BatchItem? item, Batch batch, Acidity acidity)
+    {
+        foreach (Check check in checks)
+        {
+            if (TermJudge.Holds(check, item, batch, acidity))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private RawFinding Foreign(CategoryCard card, BatchItem item, Batch batch)
+    {
+        string rule = item.Food is null ? "unidentified" : "untested-food";
+        return hazards.Raise(rule, item, batch with { Dish = card.Dish }, level: FindingLevel.Change);
+    }
+
+    private IEnumerable<RawFinding> Findings(Gate gate, CategoryCard card, Batch batch, Acidity acidity)
+    {
+        Batch named = batch with { Dish = card.Dish };
+        if (!gate.Check.HasItemTerm)
+        {
+            if (TermJudge.Holds(gate.Check, null, batch, acidity))
+            {
+                Steps.StepFact? fact = gate.Check.Terms
+                    .Where(term => term.Kind == TermKind.Step && !term.Negated)
+                    .SelectMany(term => term.Values)
+                    .Select(batch.Fact)
+                    .FirstOrDefault(found => found is not null);
+                yield return Finding(gate, null, named, fact?.Span ?? new(batch.Span.Start, batch.Span.Start), fact?.Words);
+            }
+
+            yield break;
+        }
+
+        foreach (BatchItem item in batch.InJar)
+        {
+            if (TermJudge.Holds(gate.Check, item, batch, acidity))
+            {
+                yield return Finding(gate, item, named, item.Ingredient.Span, null);
+            }
+        }
+    }
+
+    private RawFinding Finding(Gate gate, BatchItem? item, Batch batch, SourceSpan span, string? words)
+    {
+        HazardCard card = hazards.Card(gate.Rule);
+        return new(
+            gate.Rule,
+            gate.Level,
+            item,
+            item?.Words,
+            [span],
+            MessageText.Fill(gate.Message, item, batch, words),
+            MessageText.Fill(card.Why, item, batch, words),
+            MessageText.Fill(gate.Instead.Length > 0 ? gate.Instead : card.Instead, item, batch, words),
+            gate.Sources);
+    }
+
+    private (Judgement Judgement, string Reason) Weigh(CategoryCard card, Batch batch, Acidity acidity, List<RawFinding> all)
+    {
+        FindingLevel worst = FindingLevel.Note;
+        HashSet<BatchItem> gone = new(ReferenceEqualityComparer.Instance);
+        foreach (RawFinding finding in all)
+        {
+            worst = finding.Level > worst ? finding.Level : worst;
+            if (finding.Level >= FindingLevel.Change && finding.Item is { InJar: true } item)
+            {
+                gone.Add(item);
+            }
+        }
+
+        if (worst == FindingLevel.Stop)
+        {
+            return (Judgement.Refuses, $"Something in the recipe rules out every published process for {card.Name.ToLowerInvariant()}.");
+        }
+
+        if (worst < FindingLevel.Change)
+        {
+            return batch.HasSteps && batch.InJar.All(item => item.Food is not null && item.Weighed)
+                ? (Judgement.Admits, $"Everything in the recipe is named by the published conditions for {card.Name.ToLowerInvariant()}.")
+                : (Judgement.AdmitsAfter, $"The published conditions for {card.Name.ToLowerInvariant()} fit once every amount and step is written down.");
+        }
+
+        // A change that only asks for an amount, a label or a step keeps its food: it is gone only where the finding would take it out.
+        gone.RemoveWhere(item => Any(card.Core, item, batch, acidity) && !Removes(item, all));
+        double lost = batch.ShareOf(gone.Contains).Low + batch.ShareOf(gone.Contains).High;
+        bool coreLeft = batch.InJar.Any(item => !gone.Contains(item) && Any(card.Core, item, batch, acidity) && !item.Has("thin-liquid"));
+        if (!coreLeft || card.Core.IsEmpty)
+        {
+            return (Judgement.Refuses, "The main food itself is what no published process takes.");
+        }
+
+        return lost / 2 > limits["largest-share-left-out"]
+            ? (Judgement.Refuses, "Too much of the dish would have to be left out; what remains is another dish.")
+            : (Judgement.AdmitsAfter, $"The published conditions for {card.Name.ToLowerInvariant()} fit once the changes are made.");
+    }
+
+    private static bool Removes(BatchItem item, List<RawFinding> all)
+    {
+        foreach (RawFinding finding in all)
+        {
+            if (ReferenceEquals(finding.Item, item) && finding.Level >= FindingLevel.Change && !Mends.Contains(finding.Rule))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Rules whose change mends the food instead of leaving it out.</summary>
+    private static readonly HashSet<string> Mends = new(StringComparer.Ordinal)
+    {
+        "unsoaked-beans", "unmeasured", "raw-start", "fresh-citrus", "weak-vinegar", "borderline-acid", "own-process", "too-little-liquid", "jar-too-large", "regional-word", "dense", "fat",
+    };
+
+    private ImmutableArray<ProcessRow> Rows(CategoryCard card, Batch batch, Acidity acidity, List<RawFinding> all)
+    {
+        HashSet<string> products = new(card.Products, StringComparer.Ordinal);
+        HashSet<string>? jars = null;
+        foreach (BatchItem item in batch.InJar)
+        {
+            bool core = Any(card.Core, item, batch, acidity) && !Removes(item, all);
+            if (core && card.Products.IsEmpty && item.Food is { } food && food.Process.StartsWith("yes: ", StringComparison.Ordinal))
+            {
+                products.Add(food.Process["yes: ".Length..]);
+            }
+
+            if (core && item.Food is { BulkJars.Length: > 0 } bulk && card.Method == "pressure")
+            {
+                jars ??= new(bulk.BulkJars, StringComparer.Ordinal);
+                jars.IntersectWith(bulk.BulkJars);
+            }
+        }
+
+        return
+        [
+            .. processes.Where(row =>
+                row.Seen
+                && row.Method == card.Method
+                && products.Contains(row.Product)
+                && (jars is null || jars.Contains(row.Jar) || (row.Jar == "half-pint" && jars.Contains("pint")))),
+        ];
+    }
+}

@@ -1,0 +1,131 @@
+using System.Collections.Immutable;
+using ShelfSafe.Core;
+using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
+using ShelfSafe.Steps;
+
+namespace ShelfSafe.Hazards;
+
+/// <summary>Finds what is true in any jar: every card against every item, the worst row of a card winning.</summary>
+/// <remarks>Known gap: a card looks at one item or at the whole batch, never at two items against each other.</remarks>
+internal sealed class HazardRoom(ImmutableArray<HazardCard> cards)
+{
+    private readonly Dictionary<string, HazardCard> _cards = cards.ToDictionary(card => card.Rule, StringComparer.Ordinal);
+
+    /// <summary>The card of a rule.</summary>
+    public HazardCard Card(string rule) => _cards[rule];
+
+    /// <summary>Whether the pack has a card for the rule.</summary>
+    public bool Knows(string rule) => _cards.ContainsKey(rule);
+
+    /// <summary>All findings of the cards for a batch.</summary>
+    public List<RawFinding> Find(Batch batch, Acidity acidity)
+    {
+        List<RawFinding> found = [];
+        foreach (HazardCard card in cards)
+        {
+            foreach (BatchItem item in batch.Items)
+            {
+                if (Worst(card, item, batch, acidity) is { } row)
+                {
+                    found.Add(OfItem(card, row, item, batch));
+                }
+            }
+
+            if (Worst(card, null, batch, acidity) is { } whole)
+            {
+                found.Add(OfBatch(card, whole, batch));
+            }
+        }
+
+        return found;
+    }
+
+    /// <summary>A finding that the program raises itself, with level and words of the card.</summary>
+    public RawFinding Raise(string rule, BatchItem? item, Batch batch, SourceSpan? span = null, string? words = null, FindingLevel? level = null)
+    {
+        HazardCard card = _cards[rule];
+        HazardRow row = card.Rows[0];
+        foreach (HazardRow candidate in card.Rows)
+        {
+            if (level == candidate.Level)
+            {
+                row = candidate;
+            }
+        }
+
+        string message = item is null && card.StepMessage.Length > 0 ? card.StepMessage : card.Message;
+        return new(
+            rule,
+            level ?? row.Level,
+            item,
+            item?.Words,
+            [span ?? item?.Ingredient.Span ?? Start(batch)],
+            MessageText.Fill(message, item, batch, words),
+            MessageText.Fill(card.Why, item, batch, words),
+            MessageText.Fill(card.Instead, item, batch, words),
+            row.Sources);
+    }
+
+    private static HazardRow? Worst(HazardCard card, BatchItem? item, Batch batch, Acidity acidity)
+    {
+        HazardRow? worst = null;
+        foreach (HazardRow row in card.Rows)
+        {
+            if (row.Check.HasItemTerm == item is not null
+                && row.Check.Terms[0].Kind != TermKind.ByProgram
+                && (worst is null || row.Level > worst.Level)
+                && TermJudge.Holds(row.Check, item, batch, acidity))
+            {
+                worst = row;
+            }
+        }
+
+        return worst;
+    }
+
+    private static RawFinding OfItem(HazardCard card, HazardRow row, BatchItem item, Batch batch)
+    {
+        // What is only added at serving stays out of the jar: it is named, and watched for.
+        FindingLevel level = item.InJar ? row.Level : (FindingLevel)Math.Min((int)row.Level, (int)FindingLevel.Caution);
+        return new(
+            card.Rule,
+            level,
+            item,
+            item.Words,
+            [item.Ingredient.Span],
+            MessageText.Fill(card.Message, item, batch, null),
+            MessageText.Fill(card.Why, item, batch, null),
+            MessageText.Fill(card.Instead, item, batch, null),
+            row.Sources);
+    }
+
+    private static RawFinding OfBatch(HazardCard card, HazardRow row, Batch batch)
+    {
+        StepFact? fact = null;
+        foreach (Term term in row.Check.Terms)
+        {
+            if (term.Kind == TermKind.Step && !term.Negated)
+            {
+                foreach (string id in term.Values)
+                {
+                    fact ??= batch.Fact(id);
+                }
+            }
+        }
+
+        string message = fact is not null && card.StepMessage.Length > 0 ? card.StepMessage : card.Message;
+        return new(
+            card.Rule,
+            row.Level,
+            null,
+            null,
+            [fact?.Span ?? Start(batch)],
+            MessageText.Fill(message, null, batch, fact?.Words),
+            MessageText.Fill(card.Why, null, batch, fact?.Words),
+            MessageText.Fill(card.Instead, null, batch, fact?.Words),
+            row.Sources);
+    }
+
+    private static SourceSpan Start(Batch batch) => new(batch.Span.Start, batch.Span.Start);
+}

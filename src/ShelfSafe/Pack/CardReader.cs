@@ -1,0 +1,148 @@
+using System.Collections.Immutable;
+using ShelfSafe.Core;
+
+namespace ShelfSafe.Pack;
+
+/// <summary>Makes hazard and category cards of their Markdown, with a fault for everything outside the grammar.</summary>
+internal static class CardReader
+{
+    /// <summary>Reads a hazard card; <see langword="null"/> where a fault was reported.</summary>
+    public static HazardCard? Hazard(string file, string text, List<PackFault> faults)
+    {
+        CardText card = CardText.Read(text);
+        string rule = Path.GetFileNameWithoutExtension(file);
+        int before = faults.Count;
+        if (!string.Equals(card.Title, rule, StringComparison.Ordinal))
+        {
+            faults.Add(new(file, 1, 1, $"the title must be the rule id \"{rule}\""));
+        }
+
+        ImmutableArray<HazardRow>.Builder rows = ImmutableArray.CreateBuilder<HazardRow>();
+        foreach ((string section, string[] header, string[] cells, int line) in card.Rows)
+        {
+            if (section.Length == 0
+                && Level(file, line, Cell(header, cells, "level"), faults) is { } level
+                && Check(file, line, Cell(header, cells, "check"), faults) is { } check)
+            {
+                rows.Add(new(level, check, Keys(Cell(header, cells, "source"))));
+            }
+        }
+
+        if (rows.Count == 0)
+        {
+            faults.Add(new(file, 1, 1, "the card needs a table with the columns level, check, source"));
+        }
+
+        foreach (string needed in (ReadOnlySpan<string>)["Message", "Why", "Instead"])
+        {
+            if (card.Section(needed).Length == 0)
+            {
+                faults.Add(new(file, 1, 1, $"the section \"## {needed}\" is missing or empty"));
+            }
+        }
+
+        return faults.Count > before
+            ? null
+            : new(rule, rows.ToImmutable(), card.Section("Message"), card.Section("Message in steps"), card.Section("Why"), card.Section("Instead"), card.Sections.ToImmutableDictionary(StringComparer.Ordinal));
+    }
+
+    /// <summary>Reads a category card; <see langword="null"/> where a fault was reported.</summary>
+    public static CategoryCard? Category(string file, string text, List<PackFault> faults)
+    {
+        CardText card = CardText.Read(text);
+        int before = faults.Count;
+        Dictionary<string, string> fields = new(StringComparer.Ordinal);
+        List<Gate> gates = [];
+        Dictionary<string, List<Check>> lists = new(StringComparer.Ordinal) { ["Applies"] = [], ["Core"] = [], ["Allowed"] = [] };
+        foreach ((string section, string[] header, string[] cells, int line) in card.Rows)
+        {
+            if (section.Length == 0 && cells.Length == 2)
+            {
+                fields[cells[0]] = cells[1];
+            }
+            else if (section == "Gates")
+            {
+                AddGate(file, header, cells, line, gates, faults);
+            }
+            else if (lists.TryGetValue(section, out List<Check>? list) && Check(file, line, Cell(header, cells, "check"), faults) is { } check)
+            {
+                list.Add(check);
+            }
+        }
+
+        foreach (string needed in (ReadOnlySpan<string>)["name", "dish", "method", "rank"])
+        {
+            if (!fields.ContainsKey(needed))
+            {
+                faults.Add(new(file, 1, 1, $"the first table must have a row \"{needed}\""));
+            }
+        }
+
+        return faults.Count > before
+            ? null
+            : new(
+                Path.GetFileNameWithoutExtension(file),
+                fields["name"],
+                fields["dish"],
+                fields["method"],
+                Keys(fields.GetValueOrDefault("products", string.Empty)),
+                int.TryParse(fields["rank"], System.Globalization.CultureInfo.InvariantCulture, out int rank) ? rank : 0,
+                fields.GetValueOrDefault("acid", string.Empty),
+                [.. lists["Applies"]],
+                [.. lists["Core"]],
+                [.. lists["Allowed"]],
+                [.. gates]);
+    }
+
+    private static void AddGate(string file, string[] header, string[] cells, int line, List<Gate> gates, List<PackFault> faults)
+    {
+        string word = Cell(header, cells, "level");
+        bool refuses = word == "refuse";
+        FindingLevel? level = refuses ? FindingLevel.Change : Level(file, line, word, faults);
+        if (level is { } found && Check(file, line, Cell(header, cells, "check"), faults) is { } check)
+        {
+            gates.Add(new(
+                Cell(header, cells, "rule"),
+                refuses,
+                found,
+                check,
+                Cell(header, cells, "message"),
+                Cell(header, cells, "instead"),
+                Keys(Cell(header, cells, "source"))));
+        }
+    }
+
+    private static Check? Check(string file, int line, string text, List<PackFault> faults)
+    {
+        Check? check = CheckParser.Parse(text, line, out string? wrong);
+        if (check is null)
+        {
+            faults.Add(new(file, line, 1, wrong!));
+        }
+
+        return check;
+    }
+
+    private static FindingLevel? Level(string file, int line, string word, List<PackFault> faults)
+    {
+        switch (word)
+        {
+            case "stop": return FindingLevel.Stop;
+            case "change": return FindingLevel.Change;
+            case "caution": return FindingLevel.Caution;
+            case "note": return FindingLevel.Note;
+            default:
+                faults.Add(new(file, line, 1, $"\"{word}\" is no level; allowed: stop, change, caution, note"));
+                return null;
+        }
+    }
+
+    private static string Cell(string[] header, string[] cells, string column)
+    {
+        int index = Array.IndexOf(header, column);
+        return index >= 0 && index < cells.Length ? cells[index] : string.Empty;
+    }
+
+    private static ImmutableArray<string> Keys(string text) =>
+        [.. text.Replace("`", string.Empty, StringComparison.Ordinal).Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
+}

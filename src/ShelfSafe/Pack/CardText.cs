@@ -1,0 +1,99 @@
+namespace ShelfSafe.Pack;
+
+/// <summary>A card cut into its title, its tables and its sections; rows and lines keep their line numbers.</summary>
+/// <remarks>Known gap: reads only pipe tables and <c>##</c> headings, all that a card may hold.</remarks>
+internal sealed class CardText
+{
+    private readonly Dictionary<string, string> _sections = new(StringComparer.Ordinal);
+
+    private CardText(string title) => Title = title;
+
+    /// <summary>Text of the first heading.</summary>
+    public string Title { get; private set; }
+
+    /// <summary>Table rows with the section they stand in (empty before the first section), header and rule rows left out.</summary>
+    public List<(string Section, string[] Header, string[] Cells, int Line)> Rows { get; } = [];
+
+    /// <summary>Prose of each section, line ends as spaces, tables left out.</summary>
+    public IReadOnlyDictionary<string, string> Sections => _sections;
+
+    /// <summary>Prose of a section, or empty.</summary>
+    public string Section(string name) => _sections.GetValueOrDefault(name, string.Empty);
+
+    /// <summary>Cuts a card; never fails.</summary>
+    public static CardText Read(string text)
+    {
+        CardText card = new(string.Empty);
+        string section = string.Empty;
+        string[]? header = null;
+        int number = 0;
+        foreach (ReadOnlySpan<char> raw in text.AsSpan().EnumerateLines())
+        {
+            number++;
+            string line = raw.Trim().ToString();
+            if (line.StartsWith('|'))
+            {
+                string[] cells = Cells(line);
+                if (header is null)
+                {
+                    header = cells;
+                }
+                else if (!IsRule(cells))
+                {
+                    card.Rows.Add((section, header, cells, number));
+                }
+
+                continue;
+            }
+
+            header = null;
+            if (line.StartsWith("## ", StringComparison.Ordinal))
+            {
+                section = line[3..].Trim();
+            }
+            else if (line.StartsWith("# ", StringComparison.Ordinal))
+            {
+                int comment = line.IndexOf("<!--", StringComparison.Ordinal);
+                card.Title = (comment < 0 ? line[2..] : line[2..comment]).Trim();
+            }
+            else if (line.Length > 0)
+            {
+                string before = card._sections.GetValueOrDefault(section, string.Empty);
+                card._sections[section] = before.Length == 0 ? line : before + " " + line;
+            }
+        }
+
+        return card;
+    }
+
+    private static string[] Cells(string line)
+    {
+        // A check writes a|b without blanks, or escaped as in all pipe tables; a bar beside a blank parts the cells.
+        List<string> cells = [];
+        int start = 1;
+        for (int i = 1; i < line.Length; i++)
+        {
+            bool parts = line[i - 1] == ' ' || i + 1 == line.Length || line[i + 1] == ' ';
+            if (line[i] == '|' && line[i - 1] != '\\' && parts)
+            {
+                cells.Add(line[start..i].Replace("\\|", "|", StringComparison.Ordinal).Trim());
+                start = i + 1;
+            }
+        }
+
+        return [.. cells];
+    }
+
+    private static bool IsRule(string[] cells)
+    {
+        foreach (string cell in cells)
+        {
+            if (cell.Length == 0 || cell.AsSpan().TrimStart(':').TrimEnd(':').Trim('-').Length > 0)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+}

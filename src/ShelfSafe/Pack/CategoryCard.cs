@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using ShelfSafe.Core;
+
+namespace ShelfSafe.Pack;
+
+/// <summary>A card of <c>rules/categories/</c>: an open category of published processes and its gates.</summary>
+/// <param name="Name">Plain name of the category.</param>
+/// <param name="Dish">Plain word for such a dish in messages, for instance "soup".</param>
+/// <param name="Method"><c>pressure</c>, <c>boiling-water</c> or <c>dry</c>.</param>
+/// <param name="Acid">What the category asks to be added to each jar, or empty.</param>
+/// <param name="Products">Products of the process table that may govern; empty means the core food's own row.</param>
+/// <param name="Rank">Order in which the category is named when several apply; the higher is named.</param>
+/// <param name="Applies">The category is considered where any of these holds.</param>
+/// <param name="Core">What the dish is made of: an item that satisfies any of these is part of the category itself.</param>
+/// <param name="Allowed">What may stand beside the core; anything else is an <c>untested-food</c> finding.</param>
+/// <param name="Gates">Conditions that change or refuse.</param>
+public sealed record CategoryCard(
+    string Id,
+    string Name,
+    string Dish,
+    string Method,
+    ImmutableArray<string> Products,
+    int Rank,
+    string Acid,
+    ImmutableArray<Check> Applies,
+    ImmutableArray<Check> Core,
+    ImmutableArray<Check> Allowed,
+    ImmutableArray<Gate> Gates);
+
+/// <summary>One gate of a category.</summary>
+/// <param name="Rule">Rule id that its finding carries.</param>
+/// <param name="Refuses">Whether the category is then out of reach even after changes.</param>
+/// <param name="Level">Level of the finding where it does not refuse.</param>
+public sealed record Gate(string Rule, bool Refuses, FindingLevel Level, Check Check, string Message, string Instead, ImmutableArray<string> Sources);

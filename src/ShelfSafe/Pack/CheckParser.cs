@@ -1,0 +1,129 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace ShelfSafe.Pack;
+
+/// <summary>Reads the check column of a card. The grammar is closed and explained in <c>rules/README.md</c>.</summary>
+internal static class CheckParser
+{
+    private static readonly (string Prefix, TermKind Kind, bool Negated)[] Prefixes =
+    [
+        ("not trait: ", TermKind.Trait, true), ("trait: ", TermKind.Trait, false),
+        ("not food: ", TermKind.Food, true), ("food: ", TermKind.Food, false),
+        ("not group: ", TermKind.Group, true), ("group: ", TermKind.Group, false),
+        ("not acidity: ", TermKind.Acidity, true), ("acidity: ", TermKind.Acidity, false),
+        ("not process: ", TermKind.Process, true), ("process: ", TermKind.Process, false),
+        ("not bulk: ", TermKind.Bulk, true), ("bulk: ", TermKind.Bulk, false),
+        ("line has: ", TermKind.LineHas, false), ("line lacks: ", TermKind.LineHas, true),
+        ("no step: ", TermKind.Step, true), ("step: ", TermKind.Step, false),
+        ("not dish: ", TermKind.Dish, true), ("dish: ", TermKind.Dish, false),
+        ("batch has trait ", TermKind.BatchHasTrait, false), ("batch lacks trait ", TermKind.BatchHasTrait, true),
+        ("batch has food ", TermKind.BatchHasFood, false), ("batch lacks food ", TermKind.BatchHasFood, true),
+        ("batch has group ", TermKind.BatchHasGroup, false), ("batch lacks group ", TermKind.BatchHasGroup, true),
+        ("batch acidity: ", TermKind.BatchAcidity, false), ("not batch acidity: ", TermKind.BatchAcidity, true),
+        ("printed jar above ", TermKind.PrintedJarAbove, false),
+    ];
+
+    private static readonly (string Prefix, TermKind Kind)[] Thresholds =
+    [
+        ("amount above ", TermKind.AmountAbove), ("share above ", TermKind.ShareAbove),
+        ("solids share above ", TermKind.SolidsShareAbove), ("fat share above ", TermKind.FatShareAbove),
+        ("printed ph above ", TermKind.PrintedPhAbove),
+    ];
+
+    private static readonly (string Word, TermKind Kind, bool Negated)[] Words =
+    [
+        ("unidentified", TermKind.Unidentified, false), ("not unidentified", TermKind.Unidentified, true),
+        ("unmeasured", TermKind.Unmeasured, false), ("optional", TermKind.Optional, false),
+        ("to taste", TermKind.ToTaste, false),
+        ("above seasoning", TermKind.AboveSeasoning, false), ("not above seasoning", TermKind.AboveSeasoning, true),
+        ("no steps", TermKind.NoSteps, false), ("printed time", TermKind.PrintedTime, false),
+        ("by program", TermKind.ByProgram, false), ("always", TermKind.Always, false),
+    ];
+
+    /// <summary>Reads a check; <see langword="null"/> with a message where it is not in the grammar.</summary>
+    public static Check? Parse(string text, int line, out string? wrong)
+    {
+        ImmutableArray<Term>.Builder terms = ImmutableArray.CreateBuilder<Term>();
+        foreach (string piece in text.Replace("`", string.Empty, StringComparison.Ordinal)
+            .Split(" and ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (ParseTerm(piece) is not { } term)
+            {
+                wrong = $"\"{piece}\" is no term of the card grammar";
+                return null;
+            }
+
+            terms.Add(term);
+        }
+
+        wrong = terms.Count == 0 ? "the check is empty" : null;
+        return wrong is null ? new Check(terms.ToImmutable(), line) : null;
+    }
+
+    private static Term? ParseTerm(string text)
+    {
+        foreach ((string word, TermKind kind, bool negated) in Words)
+        {
+            if (string.Equals(word, text, StringComparison.Ordinal))
+            {
+                return new(kind, negated, []);
+            }
+        }
+
+        foreach ((string prefix, TermKind kind, bool negated) in Prefixes)
+        {
+            if (text.StartsWith(prefix, StringComparison.Ordinal))
+            {
+                string[] values = text[prefix.Length..].Split('|', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+                return values.Length == 0 ? null : new(kind, negated, [.. values]);
+            }
+        }
+
+        return ParseShare(text) ?? ParseThreshold(text);
+    }
+
+    private static Term? ParseShare(string text)
+    {
+        foreach ((string prefix, TermKind kind) in (ReadOnlySpan<(string, TermKind)>)
+            [("batch share of trait ", TermKind.BatchShareOfTrait),
+             ("batch share of acidity ", TermKind.BatchShareOfAcidity),
+             ("batch share of bulk ", TermKind.BatchShareOfBulk)])
+        {
+            int below = text.IndexOf(" below ", StringComparison.Ordinal);
+            if (kind == TermKind.BatchShareOfTrait && text.StartsWith(prefix, StringComparison.Ordinal) && below > prefix.Length && TryNumber(text[(below + 7)..], out double least))
+            {
+                return new(TermKind.BatchShareBelow, false, [.. text[prefix.Length..below].Split('|', StringSplitOptions.TrimEntries)], least);
+            }
+
+            int above = text.IndexOf(" above ", StringComparison.Ordinal);
+            if (text.StartsWith(prefix, StringComparison.Ordinal) && above > prefix.Length && TryNumber(text[(above + 7)..], out double number))
+            {
+                return new(kind, false, [.. text[prefix.Length..above].Split('|', StringSplitOptions.TrimEntries)], number);
+            }
+        }
+
+        return null;
+    }
+
+    private static Term? ParseThreshold(string text)
+    {
+        bool negated = text.StartsWith("not ", StringComparison.Ordinal);
+        string bare = negated ? text[4..] : text;
+        foreach ((string prefix, TermKind kind) in Thresholds)
+        {
+            if (bare.StartsWith(prefix, StringComparison.Ordinal))
+            {
+                string[] words = bare[prefix.Length..].Split(' ', StringSplitOptions.RemoveEmptyEntries);
+                string unit = words.Length == 2 ? words[1] : string.Empty;
+                bool unitFits = kind == TermKind.AmountAbove ? unit is "g" or "ml" : unit.Length == 0;
+                return words.Length is 1 or 2 && unitFits && TryNumber(words[0], out double number) ? new(kind, negated, [], number, unit) : null;
+            }
+        }
+
+        return null;
+    }
+
+    private static bool TryNumber(string text, out double number) =>
+        double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out number) && double.IsFinite(number);
+}

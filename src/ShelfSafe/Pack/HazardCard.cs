@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using ShelfSafe.Core;
+
+namespace ShelfSafe.Pack;
+
+/// <summary>A hazard card: rule, documentation and lesson in one file of <c>rules/hazards/</c>.</summary>
+/// <param name="Rule">Rule id, the file's name.</param>
+/// <param name="Message">What is there and why it matters, with placeholders.</param>
+/// <param name="StepMessage">The same where only the steps say it; empty where the card has none.</param>
+public sealed record HazardCard(
+    string Rule,
+    ImmutableArray<HazardRow> Rows,
+    string Message,
+    string StepMessage,
+    string Why,
+    string Instead,
+    ImmutableDictionary<string, string> Sections)
+{
+    /// <summary>Level of the first row, for findings that the program raises itself.</summary>
+    public FindingLevel FirstLevel => Rows[0].Level;
+}
+
+/// <summary>One row of a hazard card.</summary>
+/// <param name="Sources">Keys of <c>rules/sources.csv</c>.</param>
+public sealed record HazardRow(FindingLevel Level, Check Check, ImmutableArray<string> Sources);

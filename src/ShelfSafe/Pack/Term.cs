@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+
+namespace ShelfSafe.Pack;
+
+/// <summary>One term of a check.</summary>
+/// <param name="Negated">Whether the term must not hold.</param>
+/// <param name="Values">Ids or words, any of which is enough.</param>
+/// <param name="Threshold">Number behind "above": grams, millilitres, share 0 to 1, or pH.</param>
+/// <param name="Unit">Unit of an amount: <c>g</c> or <c>ml</c>; else empty.</param>
+public sealed record Term(TermKind Kind, bool Negated, ImmutableArray<string> Values, double Threshold = 0, string Unit = "")
+{
+    /// <summary>Whether it looks at one ingredient.</summary>
+    public bool IsItemTerm => Kind <= TermKind.AboveSeasoning;
+}
+
+/// <summary>One row of a card: all terms must hold.</summary>
+/// <param name="Line">Line in the card, from 1.</param>
+public sealed record Check(ImmutableArray<Term> Terms, int Line)
+{
+    /// <summary>Whether it fires for ingredients rather than once for the recipe.</summary>
+    public bool HasItemTerm
+    {
+        get
+        {
+            foreach (Term term in Terms)
+            {
+                if (term.IsItemTerm)
+                {
+                    return true;
+                }
+            }
+
+            return false;
+        }
+    }
+}
