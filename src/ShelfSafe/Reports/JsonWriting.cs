@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+using System.Text;
+using System.Text.Json;
+using ShelfSafe.Core;
+
+namespace ShelfSafe.Reports;
+
+/// <summary>The small pieces that every object of the JSON report is made of.</summary>
+internal static class JsonWriting
+{
+    /// <summary>Writes a list of objects; a list that was never set is written as empty.</summary>
+    public static void WriteList<T>(this Utf8JsonWriter json, ReadOnlySpan<byte> name, ImmutableArray<T> items, Action<Utf8JsonWriter, T> write)
+    {
+        json.WriteStartArray(name);
+        if (!items.IsDefault)
+        {
+            foreach (T item in items)
+            {
+                write(json, item);
+            }
+        }
+
+        json.WriteEndArray();
+    }
+
+    /// <summary>Writes a list of texts; a list that was never set is written as empty.</summary>
+    public static void WriteTexts(this Utf8JsonWriter json, ReadOnlySpan<byte> name, ImmutableArray<string> items) =>
+        json.WriteList(name, items, static (writer, item) => writer.WriteStringValue(WellFormed(item)));
+
+    /// <summary>Writes a text, or null.</summary>
+    public static void WriteText(this Utf8JsonWriter json, ReadOnlySpan<byte> name, string? text)
+    {
+        if (text is null)
+        {
+            json.WriteNull(name);
+        }
+        else
+        {
+            json.WriteString(name, WellFormed(text));
+        }
+    }
+
+    /// <summary>Writes a range as low and high, or null where nothing can be said.</summary>
+    public static void WriteRange(this Utf8JsonWriter json, ReadOnlySpan<byte> name, Interval? range)
+    {
+        if (range is not { } known)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        json.WriteStartObject(name);
+        json.WriteRounded("low"u8, known.Low);
+        json.WriteRounded("high"u8, known.High);
+        json.WriteEndObject();
+    }
+
+    /// <summary>Writes a number to at most four decimals, fewer the larger it is; what is not finite is null.</summary>
+    /// <remarks>Nearest, half away from zero: the figures that decide are compared before they come here.</remarks>
+    public static void WriteRounded(this Utf8JsonWriter json, ReadOnlySpan<byte> name, double value)
+    {
+        if (!double.IsFinite(value))
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        double rounded = Math.Round(value, Decimals(Math.Abs(value)), MidpointRounding.AwayFromZero);
+        json.WriteNumber(name, rounded == 0 ? 0 : rounded); // no "-0"
+    }
+
+    /// <summary>Writes a printed amount to four decimals whatever its size, so that a third stays a third.</summary>
+    public static void WriteAmountValue(this Utf8JsonWriter json, ReadOnlySpan<byte> name, double value)
+    {
+        if (double.IsFinite(value))
+        {
+            json.WriteNumber(name, Math.Round(value, 4, MidpointRounding.AwayFromZero));
+        }
+        else
+        {
+            json.WriteNull(name);
+        }
+    }
+
+    private static int Decimals(double size) => size switch
+    {
+        < 10 => 4,
+        < 100 => 2,
+        < 1_000 => 1,
+        _ => 0,
+    };
+
+    /// <summary>Replaces halves of surrogate pairs, which a recipe may hold and JSON may not.</summary>
+    private static string WellFormed(string text)
+    {
+        for (int i = 0; i < text.Length; i++)
+        {
+            if (char.IsSurrogate(text[i]))
+            {
+                return Rebuilt(text);
+            }
+        }
+
+        return text;
+    }
+
+    private static string Rebuilt(string text)
+    {
+        StringBuilder built = new(text.Length);
+        foreach (Rune rune in text.EnumerateRunes())
+        {
+            built.Append(rune.ToString());
+        }
+
+        return built.ToString();
+    }
+}
