@@ -1,0 +1,289 @@
+using System.Collections.Immutable;
+using ShelfSafe.Pack;
+
+namespace ShelfSafe.Foods;
+
+/// <summary>Finds the food that a cook means by a phrase: the whole phrase first, then its head noun.</summary>
+/// <remarks>A word with two regional meanings is both; two near foods, or none, is unidentified.</remarks>
+public sealed class FoodCatalogue
+{
+    private readonly Dictionary<string, Entry> _byKey = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Entry>.AlternateLookup<ReadOnlySpan<char>> _lookup;
+    private readonly HashSet<string> _fillers;
+    private readonly HashSet<string> _cuts;
+    private readonly SpellingIndex _spelling;
+    private readonly int _longest;
+
+    /// <summary>Builds the lookup.</summary>
+    /// <param name="foods">The food table.</param>
+    /// <param name="aliases">Words for its foods.</param>
+    /// <param name="ownWords">The cook's own words; each can only point to a food of the table.</param>
+    /// <param name="fillers">Words of size, state and preparation that do not change which food is meant.</param>
+    /// <param name="cuts">Words for cuts of any animal: what stands before them names the food.</param>
+    /// <param name="region">Country code that settles words with regional meanings, or empty.</param>
+    public FoodCatalogue(IReadOnlyList<FoodRow> foods, IReadOnlyList<AliasRow> aliases, IReadOnlyList<AliasRow> ownWords, IEnumerable<string> fillers, IEnumerable<string> cuts, string region)
+    {
+        ArgumentNullException.ThrowIfNull(foods);
+        ArgumentNullException.ThrowIfNull(aliases);
+        ArgumentNullException.ThrowIfNull(ownWords);
+        _fillers = new(fillers.Select(WordFolding.Key), StringComparer.Ordinal);
+        _cuts = new(cuts.Select(WordFolding.Key), StringComparer.Ordinal);
+        Dictionary<string, FoodRow> byId = new(StringComparer.Ordinal);
+        foreach (FoodRow food in foods)
+        {
+            byId[food.Id] = food;
+            Add(WordFolding.Key(food.Name), food, string.Empty, region, own: false);
+        }
+
+        foreach (AliasRow alias in aliases)
+        {
+            if (byId.TryGetValue(alias.Food, out FoodRow? food))
+            {
+                Add(WordFolding.Key(alias.Alias), food, alias.Region, region, own: false);
+            }
+        }
+
+        foreach (AliasRow alias in ownWords)
+        {
+            if (byId.TryGetValue(alias.Food, out FoodRow? food))
+            {
+                string key = WordFolding.Key(alias.Alias);
+                _byKey.Remove(key);
+                Add(key, food, string.Empty, region, own: true);
+            }
+        }
+
+        _lookup = _byKey.GetAlternateLookup<ReadOnlySpan<char>>();
+        _longest = _byKey.Keys.Max(key => key.Count(c => c == ' ')) + 1;
+        _spelling = new(_byKey.Keys);
+    }
+
+    /// <summary>What a phrase means.</summary>
+    public FoodMatch Find(string phrase)
+    {
+        ArgumentNullException.ThrowIfNull(phrase);
+        string[] words = [.. WordFolding.Words(phrase).Select(WordFolding.Singular)];
+        if (words.Length is 0 or > 40)
+        {
+            return new Unidentified(phrase);
+        }
+
+        return Whole(words) ?? Whole(Bare(words)) ?? ByHead(Bare(words)) ?? Corrected(Bare(words)) ?? new Unidentified(phrase);
+    }
+
+    /// <summary>Whether the whole phrase, sizes and states aside, is a food of the table.</summary>
+    public bool IsFood(string phrase)
+    {
+        string[] words = [.. WordFolding.Words(phrase).Select(WordFolding.Singular)];
+        return words.Length is > 0 and < 12 && (Whole(words) ?? Whole(Bare(words)) ?? ByHead(Bare(words))) is not null;
+    }
+
+    /// <summary>Whether the phrase as it stands, sizes and states aside, is a key of the table.</summary>
+    public bool IsExact(string phrase, out FoodMatch? match)
+    {
+        string[] words = [.. WordFolding.Words(phrase).Select(WordFolding.Singular)];
+        match = words.Length is > 0 and < 12 ? Whole(words) ?? Whole(Bare(words)) : null;
+        return match is not null;
+    }
+
+    /// <summary>Whether a kind word before the phrase names another food of the table: "ground" before "beef".</summary>
+    public bool IsKindOf(string kind, string phrase, out FoodMatch? match)
+    {
+        string[] words = [.. WordFolding.Words(phrase).Select(WordFolding.Singular)];
+        string[] bare = words.Length is > 0 and < 12 ? Bare(words) : [];
+        match = bare.Length == 0 ? null : Whole([kind, .. bare]) ?? Whole([.. bare, kind]);
+        return match is not null;
+    }
+
+    /// <summary>Foods named in running text: the longest match at each word, with offsets into the text.</summary>
+    public List<FoodMention> Mentions(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        List<FoodMention> found = [];
+        List<(string Word, int Start, int End)> words = [];
+        int start = -1;
+        for (int i = 0; i <= text.Length; i++)
+        {
+            bool letter = i < text.Length && (char.IsLetterOrDigit(text[i]) || text[i] is '\'' or '\u2019');
+            if (letter && start < 0)
+            {
+                start = i;
+            }
+            else if (!letter && start >= 0)
+            {
+                string[] folded = WordFolding.Words(text[start..i]);
+                words.Add((folded.Length == 1 ? WordFolding.Singular(folded[0]) : string.Empty, start, i));
+                start = -1;
+            }
+        }
+
+        for (int i = 0; i < words.Count;)
+        {
+            int taken = 0;
+            for (int n = Math.Min(_longest, words.Count - i); n > 0 && taken == 0; n--)
+            {
+                string key = string.Join(' ', words.Skip(i).Take(n).Select(word => word.Word));
+                if (_byKey.TryGetValue(key, out Entry? entry))
+                {
+                    found.Add(new(words[i].Start, words[i + n - 1].End, key, entry.Match));
+                    taken = n;
+                }
+            }
+
+            i += Math.Max(1, taken);
+        }
+
+        return found;
+    }
+
+    private void Add(string key, FoodRow food, string aliasRegion, string region, bool own)
+    {
+        if (key.Length == 0 || (aliasRegion.Length > 0 && region.Length > 0 && aliasRegion != region))
+        {
+            return;
+        }
+
+        if (!_byKey.TryGetValue(key, out Entry? entry))
+        {
+            _byKey[key] = new Entry(food, aliasRegion.Length > 0, own);
+        }
+        else
+        {
+            entry.Add(food, aliasRegion.Length > 0, settled: aliasRegion.Length > 0 && aliasRegion == region);
+        }
+    }
+
+    private FoodMatch? Whole(ReadOnlySpan<string> words) =>
+        words.Length > 0 && _byKey.TryGetValue(string.Join(' ', words!), out Entry? entry) ? entry.Match : null;
+
+    private string[] Bare(string[] words)
+    {
+        string[] bare = [.. words.Where(word => !_fillers.Contains(word) && !char.IsDigit(word[0]))];
+        return bare.Length == 0 ? words : bare;
+    }
+
+    // The longest run of words that is a food and ends the phrase is its head; "X of Y" is Y; then the longest run that begins it.
+    private FoodMatch? ByHead(string[] words)
+    {
+        int of = Array.IndexOf(words, "of");
+        if (of > 0 && of < words.Length - 1 && Whole(words.AsSpan(of + 1)) is { } behind)
+        {
+            return behind;
+        }
+
+        for (int cut = 0; cut < 3 && cut < words.Length; cut++)
+        {
+            ReadOnlySpan<string> rest = words.AsSpan(0, words.Length - cut);
+            for (int from = cut == 0 ? 1 : 0; from < rest.Length; from++)
+            {
+                if (Whole(rest[from..]) is { } head)
+                {
+                    return WithModifier(head, rest[..from], rest[^1]);
+                }
+            }
+        }
+
+        for (int length = words.Length - 3; length > 0; length--)
+        {
+            for (int from = 0; from + length <= words.Length; from++)
+            {
+                if (Whole(words.AsSpan(from, length)) is { } inner)
+                {
+                    return inner;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    // "Peanut sauce", "cheese crackers": what stands before the head may bring a hazard that the head does not have.
+    private FoodMatch WithModifier(FoodMatch head, ReadOnlySpan<string> before, string last)
+    {
+        if (_cuts.Contains(last))
+        {
+            for (int from = 0; from < before.Length; from++)
+            {
+                if (Whole(before[from..]) is Identified { Food.Group: "meat" or "poultry" or "seafood" } animal)
+                {
+                    return animal;
+                }
+            }
+        }
+
+        for (int from = 0; from < before.Length; from++)
+        {
+            if (Whole(before[from..]) is { } modifier && modifier.Candidates.Any(food => food.Traits.Any(trait => Hazardous.Contains(trait) && !head.MayHave(trait))))
+            {
+                ImmutableArray<FoodRow> all = [.. head.Candidates.Concat(modifier.Candidates).Distinct()];
+                return new OneOf(all);
+            }
+        }
+
+        return head;
+    }
+
+    private static readonly HashSet<string> Hazardous = new(StringComparer.Ordinal)
+    {
+        "thickener", "pasta", "rice", "grain", "bread", "dairy", "egg", "seafood", "cured-meat", "offal", "meat", "poultry", "coconut-milk", "nut", "chocolate", "wild-mushroom", "fermented", "alcohol", "leavening",
+    };
+
+    private FoodMatch? Corrected(string[] words)
+    {
+        FoodMatch? found = OneNear(string.Join(' ', words));
+        for (int from = 1; found is null && from < words.Length; from++)
+        {
+            found = OneNear(string.Join(' ', words[from..]));
+        }
+
+        return found;
+    }
+
+    private FoodMatch? OneNear(string key)
+    {
+        FoodMatch? one = null;
+        foreach (string near in _spelling.Near(key))
+        {
+            if (_byKey[near].Match is not Identified match || (one is Identified before && before.Food != match.Food))
+            {
+                return null;
+            }
+
+            one = match with { Corrected = true };
+        }
+
+        return one;
+    }
+
+    private sealed class Entry(FoodRow first, bool regional, bool own)
+    {
+        private readonly List<FoodRow> _foods = [first];
+        private bool _regional = regional;
+
+        public FoodMatch Match { get; private set; } = new Identified(first, OnTheCooksWord: own);
+
+        public void Add(FoodRow food, bool regionalToo, bool settled)
+        {
+            if (settled)
+            {
+                _foods.Clear();
+            }
+
+            // A plain name stays what it is; only rows of regions make a word ambiguous.
+            if (!_foods.Contains(food) && (settled || regionalToo || _regional))
+            {
+                _foods.Add(food);
+            }
+
+            _regional |= regionalToo;
+            Match = _foods.Count == 1 ? new Identified(_foods[0], OnTheCooksWord: own) : new OneOf([.. _foods]);
+        }
+    }
+}
+
+/// <summary>A food named in running text.</summary>
+/// <param name="Start">Offset of its first character in the text.</param>
+/// <param name="End">Offset after its last character.</param>
+/// <param name="Words">Its words, folded and singular.</param>
+/// <param name="Match">What it means.</param>
+public sealed record FoodMention(int Start, int End, string Words, FoodMatch Match);

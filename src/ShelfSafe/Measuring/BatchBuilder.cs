@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using ShelfSafe.Core;
+using ShelfSafe.Foods;
+using ShelfSafe.Pack;
+
+namespace ShelfSafe.Measuring;
+
+/// <summary>Makes batch items of ingredients: one a food, each with its presence and what it weighs.</summary>
+internal sealed class BatchBuilder(Weigher weigher, Limits limits)
+{
+    /// <summary>The items of a dish in reading order.</summary>
+    public ImmutableArray<BatchItem> Items(IReadOnlyList<Ingredient> ingredients)
+    {
+        ImmutableArray<BatchItem>.Builder items = ImmutableArray.CreateBuilder<BatchItem>();
+        int line = 0;
+        foreach (Ingredient ingredient in ingredients)
+        {
+            if (ingredient.NotFood)
+            {
+                continue;
+            }
+
+            bool choice = ingredient.Alternatives.Length > 0 || ingredient.Match.Candidates.Length > 1;
+            Presence presence = ingredient.AtServing ? Presence.AtServing
+                : ingredient.Optional || choice ? Presence.Maybe
+                : Presence.In;
+            Add(items, ingredient, line, ingredient.Words, ingredient.Match, presence);
+            foreach (Alternative alternative in ingredient.Alternatives)
+            {
+                Add(items, ingredient, line, alternative.Food, alternative.Match, presence);
+            }
+
+            line++;
+        }
+
+        return items.ToImmutable();
+    }
+
+    private void Add(ImmutableArray<BatchItem>.Builder items, Ingredient ingredient, int line, string words, FoodMatch match, Presence presence)
+    {
+        if (match.Candidates.IsEmpty)
+        {
+            items.Add(new(ingredient, line, words, null, presence, Interval.Unknown, Interval.Unknown, Weighed: false));
+        }
+
+        foreach (FoodRow food in match.Candidates)
+        {
+            (Interval grams, Interval volume, bool weighed) = Weigh(ingredient, food);
+            items.Add(new(
+                ingredient,
+                line,
+                words,
+                food,
+                presence,
+                presence == Presence.Maybe ? grams.OrNothing() : grams,
+                presence == Presence.Maybe ? volume.OrNothing() : volume,
+                weighed));
+        }
+    }
+
+    private (Interval Grams, Interval Millilitres, bool Weighed) Weigh(Ingredient ingredient, FoodRow food)
+    {
+        Weighing weighing = weigher.Weigh(ingredient, food);
+        if (weighing.Grams is { } grams)
+        {
+            return (grams, weighing.Millilitres ?? grams, true);
+        }
+
+        // A seasoning without an amount counts from nothing to the limit of a seasoning.
+        bool seasoning = food.Bulk == BulkUse.Seasoning || food.Has("salt") || food.Has("dry-spice") || food.Has("fresh-herb");
+        if (ingredient.Amount is null && seasoning)
+        {
+            Interval little = new(0, limits["to-taste-grams"]);
+            return (little, little, true);
+        }
+
+        return (Interval.Unknown, weighing.Millilitres ?? Interval.Unknown, false);
+    }
+}

@@ -1,0 +1,302 @@
+using System.Globalization;
+using ShelfSafe.Core;
+
+namespace ShelfSafe.Reading.Amounts;
+
+/// <summary>Reads numbers and ranges as recipes print them: 2, 1.5, 1,5, ½, 1 1/2, 1-1/2, 2 to 3, up to 4, half a dozen, a couple.</summary>
+internal static class NumberScan
+{
+    private const string Vulgar = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞";
+    private static readonly double[] VulgarValues = [1 / 2d, 1 / 3d, 2 / 3d, 1 / 4d, 3 / 4d, 1 / 5d, 2 / 5d, 3 / 5d, 4 / 5d, 1 / 6d, 5 / 6d, 1 / 8d, 3 / 8d, 5 / 8d, 7 / 8d];
+
+    private static readonly Dictionary<string, double> Words = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["one"] = 1, ["two"] = 2, ["three"] = 3, ["four"] = 4, ["five"] = 5, ["six"] = 6, ["seven"] = 7, ["eight"] = 8, ["nine"] = 9, ["ten"] = 10,
+        ["eleven"] = 11, ["twelve"] = 12, ["fifteen"] = 15, ["sixteen"] = 16, ["twenty"] = 20, ["dozen"] = 12, ["half"] = 0.5, ["quarter"] = 0.25, ["couple"] = 2,
+    };
+
+    /// <summary>Reads a number or range at an offset; false where none stands there.</summary>
+    /// <param name="end">Offset after it.</param>
+    /// <param name="value">What it may be; not finite for 1/0 or overflow.</param>
+    public static bool TryRange(string text, int start, out int end, out Interval value)
+    {
+        value = default;
+        end = start;
+        int at = Skip(text, start);
+        if (Word(text, at, out int upEnd) is "up" && Word(text, Skip(text, upEnd), out int toEnd) is "to" && TryNumber(text, toEnd, out end, out double most))
+        {
+            value = new(0, most);
+            return true;
+        }
+
+        if (!TryNumber(text, at, out end, out double low))
+        {
+            end = start;
+            return false;
+        }
+
+        value = Interval.Exactly(low);
+        int next = Skip(text, end);
+        int after = RangeSign(text, next);
+        if (after > next && TryNumber(text, after, out int highEnd, out double high) && high > low)
+        {
+            value = new(low, high);
+            end = highEnd;
+        }
+        else if (next < text.Length && text[next] == '+' && (next + 1 == text.Length || !char.IsDigit(text[next + 1])))
+        {
+            value = new(low, double.PositiveInfinity);
+            end = next + 1;
+        }
+
+        return true;
+    }
+
+    /// <summary>Reads one number at an offset.</summary>
+    public static bool TryNumber(string text, int start, out int end, out double value)
+    {
+        int at = Skip(text, start);
+        end = start;
+        value = 0;
+        if (at >= text.Length)
+        {
+            return false;
+        }
+
+        if (Vulgar.IndexOf(text[at], StringComparison.Ordinal) is int only and >= 0)
+        {
+            end = at + 1;
+            value = VulgarValues[only];
+            return true;
+        }
+
+        if (char.IsAsciiDigit(text[at]) || (text[at] == '.' && at + 1 < text.Length && char.IsAsciiDigit(text[at + 1])))
+        {
+            return Digits(text, at, out end, out value);
+        }
+
+        return Spelled(text, at, out end, out value);
+    }
+
+    /// <summary>Offset of the next character that is no blank.</summary>
+    public static int Skip(string text, int at)
+    {
+        while (at < text.Length && (char.IsWhiteSpace(text[at]) || text[at] is '\u00A0' or '~' or '≈'))
+        {
+            at++;
+        }
+
+        return at;
+    }
+
+    /// <summary>The word at an offset, as it stands, lower case; empty where none stands there.</summary>
+    public static string Word(string text, int at, out int end)
+    {
+        end = at;
+        while (end < text.Length && (char.IsLetter(text[end]) || text[end] is '\'' or '\u2019'))
+        {
+            end++;
+        }
+
+        return text[at..end].ToLowerInvariant();
+    }
+
+    private static bool Digits(string text, int at, out int end, out double value)
+    {
+        end = at;
+        while (end < text.Length && (char.IsAsciiDigit(text[end]) || (text[end] is '.' or ',' && end + 1 < text.Length && char.IsAsciiDigit(text[end + 1]))))
+        {
+            end++;
+        }
+
+        value = Parse(text[at..end]);
+        if (end < text.Length && text[end] is 'e' or 'E' && end + 1 < text.Length && char.IsAsciiDigit(text[end + 1]))
+        {
+            int exponent = end + 1;
+            while (exponent < text.Length && char.IsAsciiDigit(text[exponent]))
+            {
+                exponent++;
+            }
+
+            value *= Math.Pow(10, Math.Min(400, Parse(text[(end + 1)..exponent])));
+            end = exponent;
+            return true;
+        }
+
+        if (Slash(text, end, out int afterSlash, out double bottom))
+        {
+            value /= bottom;
+            end = afterSlash;
+            return true;
+        }
+
+        // A whole number may be followed by a fraction: "1 1/2", "1-1/2", "1½", "2 and 1/4".
+        int next = Skip(text, end);
+        if (next < text.Length && text[next] is '-' or '\u2013' && next == end)
+        {
+            next++;
+        }
+        else if (Word(text, next, out int andEnd) is "and" or "&")
+        {
+            next = Skip(text, andEnd);
+        }
+
+        if (next < text.Length && Vulgar.IndexOf(text[next], StringComparison.Ordinal) is int index and >= 0
+            && (next == end || text[next - 1] is not ('-' or '\u2013')))
+        {
+            value += VulgarValues[index];
+            end = next + 1;
+        }
+        else if (next < text.Length && char.IsAsciiDigit(text[next]) && next > end)
+        {
+            int top = next;
+            while (top < text.Length && char.IsAsciiDigit(text[top]))
+            {
+                top++;
+            }
+
+            if (top - next <= 2 && Slash(text, top, out int fractionEnd, out double below) && Parse(text[next..top]) < below)
+            {
+                value += Parse(text[next..top]) / below;
+                end = fractionEnd;
+            }
+        }
+
+        return true;
+    }
+
+    private static bool Slash(string text, int at, out int end, out double bottom)
+    {
+        end = at;
+        bottom = 0;
+        if (at >= text.Length || text[at] is not ('/' or '\u2044' or '\u2215'))
+        {
+            return false;
+        }
+
+        int digits = at + 1;
+        while (digits < text.Length && char.IsAsciiDigit(text[digits]))
+        {
+            digits++;
+        }
+
+        bool unit = digits < text.Length && char.IsLetter(text[digits]) && digits - at > 3;
+        if (digits == at + 1 || unit)
+        {
+            return false;
+        }
+
+        bottom = Parse(text[(at + 1)..digits]);
+        end = digits;
+        return true;
+    }
+
+    private static double Parse(string text)
+    {
+        // "1,000" is a thousand; "1,5" is one and a half.
+        string plain = text;
+        int comma = text.IndexOf(',', StringComparison.Ordinal);
+        if (comma > 0)
+        {
+            bool thousands = text.Length - comma == 4 && text[0] != '0' && !text.Contains('.', StringComparison.Ordinal);
+            plain = thousands ? text.Replace(",", string.Empty, StringComparison.Ordinal) : text.Replace(',', '.');
+        }
+
+        return double.TryParse(plain, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value) ? value : double.NaN;
+    }
+
+    private static bool Spelled(string text, int at, out int end, out double value)
+    {
+        string word = Word(text, at, out end);
+        if (word is "a" or "an")
+        {
+            int next = Skip(text, end);
+            string second = Word(text, next, out int secondEnd);
+            if (second is "couple" or "dozen" or "half" or "quarter")
+            {
+                Words.TryGetValue(second, out value);
+                end = AfterOf(text, secondEnd);
+                return true;
+            }
+
+            value = 1;
+            return true;
+        }
+
+        if (!Words.TryGetValue(word, out value))
+        {
+            return false;
+        }
+
+        if (word is "half" or "quarter" or "couple" or "dozen")
+        {
+            int next = Skip(text, end);
+            string follow = Word(text, next, out int followEnd);
+            if (follow is "a" or "an")
+            {
+                int third = Skip(text, followEnd);
+                if (Word(text, third, out int dozenEnd) is "dozen")
+                {
+                    value *= 12;
+                    end = dozenEnd;
+                    return true;
+                }
+
+                end = followEnd;
+                return true;
+            }
+
+            if (follow is "dozen")
+            {
+                value *= 12;
+                end = followEnd;
+                return true;
+            }
+
+            end = AfterOf(text, end);
+            return true;
+        }
+
+        int more = Skip(text, end);
+        if (Word(text, more, out int moreEnd) is "dozen")
+        {
+            value *= 12;
+            end = moreEnd;
+        }
+        else if (Word(text, more, out moreEnd) is "and" && Word(text, Skip(text, moreEnd), out int aEnd) is "a" && Word(text, Skip(text, aEnd), out int halfEnd) is "half")
+        {
+            value += 0.5;
+            end = halfEnd;
+        }
+
+        return true;
+    }
+
+    // "a couple of onions", "a quarter of a pound": the little words belong to the number.
+    private static int AfterOf(string text, int end)
+    {
+        int next = Skip(text, end);
+        if (Word(text, next, out int ofEnd) is not "of")
+        {
+            return end;
+        }
+
+        next = Skip(text, ofEnd);
+        return Word(text, next, out int aEnd) is "a" or "an" ? aEnd : ofEnd;
+    }
+
+    private static int RangeSign(string text, int at)
+    {
+        if (at >= text.Length)
+        {
+            return at;
+        }
+
+        if (text[at] is '-' or '\u2013' or '\u2014' or '\u2212')
+        {
+            return at + 1;
+        }
+
+        return Word(text, at, out int end) is "to" or "or" ? end : at;
+    }
+}

@@ -1,0 +1,121 @@
+using ShelfSafe.Candidates;
+using ShelfSafe.Core;
+using ShelfSafe.Hazards;
+using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>What one dish came to.</summary>
+/// <param name="Lead">The category or formula that is named, or <see langword="null"/>.</param>
+/// <param name="Reasons">How it was reached, one sentence a step.</param>
+internal sealed record DishOutcome(Outcome Outcome, Candidate? Lead, List<string> Reasons);
+
+/// <summary>The one place that makes an outcome of acidity, findings and candidates. It only tightens.</summary>
+internal sealed class OutcomeJudge(Limits limits)
+{
+    private static readonly string[] BodyTraits = ["dairy", "egg", "pasta", "rice", "bread", "coconut-milk", "nut", "offal", "seafood", "oil-packed"];
+
+    /// <summary>The outcome of one dish.</summary>
+    public DishOutcome Of(Batch batch, Acidity acidity, IReadOnlyList<RawFinding> found, IReadOnlyList<Candidate> candidates)
+    {
+        List<string> reasons = [AcidityReason(acidity)];
+        Candidate? lead = Best(candidates);
+        if (batch.InJar.IsEmpty)
+        {
+            reasons.Add("No ingredient could be read, so nothing can be said about jars.");
+            return new(Outcome.CannotTell, null, reasons);
+        }
+
+        if (batch.NotAJar == "yes")
+        {
+            reasons.Add($"This is a {batch.Dish}: it is eaten fresh or baked, and there is nothing in it to put up.");
+            return new(Outcome.NotAJarFood, null, reasons);
+        }
+
+        bool stop = found.Any(finding => finding.Level == FindingLevel.Stop);
+        if (lead is { Judgement: not Judgement.Refuses } && !stop)
+        {
+            reasons.Add(lead.Reason);
+            return new(Permitted(lead), lead, reasons);
+        }
+
+        if (acidity == Acidity.Dry && !IsPaste(batch))
+        {
+            reasons.Add("Every part is dry by its own row of the food table; dryness keeps it, not canning.");
+            return new(Outcome.DryStorage, lead, reasons);
+        }
+
+        if (lead is not null)
+        {
+            reasons.Add(lead.Reason);
+        }
+
+        return new(WithoutProcess(batch, acidity, found, reasons), lead, reasons);
+    }
+
+    // Of several that admit, the one that asks for less; then the higher rank.
+    private static Candidate? Best(IReadOnlyList<Candidate> candidates) => candidates
+        .OrderByDescending(candidate => candidate.Judgement)
+        .ThenByDescending(candidate => candidate.Rank)
+        .ThenBy(candidate => candidate.Id, StringComparer.Ordinal)
+        .FirstOrDefault();
+
+    private static Outcome Permitted(Candidate lead) => (lead.Method, lead.Judgement) switch
+    {
+        ("dry", _) => Outcome.DryStorage,
+        ("pressure", Judgement.Admits) => Outcome.Pressure,
+        ("pressure", _) => Outcome.PressureAfterChanges,
+        (_, Judgement.Admits) => Outcome.BoilingWater,
+        _ => Outcome.BoilingWaterAfterChanges,
+    };
+
+    private static string AcidityReason(Acidity acidity) => acidity switch
+    {
+        Acidity.Acid => "Every food in it has a published pH range that ends at or below 4.6, so it counts as acid.",
+        Acidity.Acidified => "It mixes acid and low-acid foods; only a measured or tested recipe tells its finished pH.",
+        Acidity.LowAcid => "It holds low-acid food with water in it, which needs the heat of a pressure canner or the freezer.",
+        Acidity.Dry => "All its parts are dry.",
+        Acidity.Unknown => "Too little could be read to say how acid it is.",
+    };
+
+    private bool IsPaste(Batch batch) =>
+        batch.ShareOf(item => item.Has("nut")).Low > limits["body-share"] && (batch.Says("blended") || batch.Says("mashed"));
+
+    private Outcome WithoutProcess(Batch batch, Acidity acidity, IReadOnlyList<RawFinding> found, List<string> reasons)
+    {
+        if (TooMuchUnknown(batch, found))
+        {
+            reasons.Add("A main food or amount could not be read, so no category can be named.");
+            return Outcome.CannotTell;
+        }
+
+        bool body = BodyTraits.Any(trait => batch.ShareOf(item => item.Has(trait)) is { Low: > 0 } share && (share.Low + share.High) / 2 > limits["body-share"])
+            || found.Any(finding => finding.Rule == "oil-infusion")
+            || batch.NotAJar == "freeze";
+        if (acidity is Acidity.Acid or Acidity.Acidified && !body)
+        {
+            reasons.Add("No published recipe was found with these foods in these proportions.");
+            return Outcome.TestedRecipeOnly;
+        }
+
+        reasons.Add("No published process covers it, so the freezer or the refrigerator is the answer.");
+        return Outcome.FreezeOrChill;
+    }
+
+    private bool TooMuchUnknown(Batch batch, IReadOnlyList<RawFinding> found)
+    {
+        foreach (BatchItem item in batch.InJar)
+        {
+            if (item.Food is null
+                && !(item.Weighed && item.Grams.High <= limits["unknown-small-grams"])
+                && batch.ShareOf(other => ReferenceEquals(other, item)).High > limits["unknown-large-share"]
+                && !found.Any(finding => finding.Item?.Food is not null && finding.Level >= FindingLevel.Change))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using ShelfSafe.Candidates;
+using ShelfSafe.Core;
+using ShelfSafe.Foods;
+using ShelfSafe.Hazards;
+using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
+using ShelfSafe.Reading;
+using ShelfSafe.Steps;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>The front door: text in, finished report out. Same text, pack and kitchen give the same report, byte for byte.</summary>
+public sealed class RecipeVetter
+{
+    private readonly RulePack _pack;
+    private readonly RecipeReader _reader = new();
+    private readonly IngredientReader _ingredients;
+    private readonly BatchRoom _batches;
+    private readonly HazardRoom _hazards;
+    private readonly ProgramFindings _program;
+    private readonly AcidityJudge _acidity;
+    private readonly CategoryJudge _categories;
+    private readonly OutcomeJudge _outcomes;
+    private readonly ReportBuilder _reports;
+
+    private RecipeVetter(RulePack pack, string region, IReadOnlyList<AliasRow> ownWords)
+    {
+        PackTables tables = pack.Tables;
+        _pack = pack;
+        LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), []);
+        FoodCatalogue catalogue = new(tables.Foods, tables.Aliases, ownWords, words.Of("filler").Concat(words.Of("size")).Concat(words.Of("prep")), words.Of("cut"), region);
+        _ingredients = new(catalogue, words);
+        _hazards = new(tables.Hazards);
+        _batches = new(pack, catalogue);
+        _program = new(_hazards, tables.Limits);
+        _acidity = new(tables.Limits);
+        _categories = new(_hazards, tables.Processes, tables.Limits);
+        _outcomes = new(tables.Limits);
+        _reports = new(pack);
+    }
+
+    /// <summary>Prepares a vetter; costly once, then cheap a recipe, and usable from several threads.</summary>
+    /// <param name="pack">The rule pack.</param>
+    /// <param name="region">Country code that settles words with regional meanings, or empty.</param>
+    /// <param name="ownWords">The cook's own words for foods of the table, or <see langword="null"/>.</param>
+    public static RecipeVetter Create(RulePack pack, string region = "", IReadOnlyList<AliasRow>? ownWords = null)
+    {
+        ArgumentNullException.ThrowIfNull(pack);
+        return new(pack, region, ownWords ?? []);
+    }
+
+    /// <summary>Vets one recipe. Text never causes an exception.</summary>
+    /// <param name="text">The recipe as it stands in the file.</param>
+    /// <param name="kitchen">The kitchen it is judged for.</param>
+    /// <param name="plainText">Whether the text is no Markdown.</param>
+    public VettingReport Vet(string text, Kitchen kitchen, bool plainText = false)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(kitchen);
+        Recipe recipe = _reader.Read(text, plainText);
+        List<Dish> dishes = [];
+        foreach (RecipePart part in recipe.Parts)
+        {
+            dishes.Add(Judge(recipe, part));
+        }
+
+        return _reports.Build(recipe, dishes, kitchen);
+    }
+
+    private Dish Judge(Recipe recipe, RecipePart part)
+    {
+        List<Ingredient> ingredients = [];
+        foreach (IngredientLine line in part.Ingredients)
+        {
+            ingredients.AddRange(_ingredients.Read(line));
+        }
+
+        Batch batch = _batches.Make(recipe, part, ingredients);
+        Acidity acidity = _acidity.Of(batch);
+        List<RawFinding> found = _hazards.Find(batch, acidity);
+        found.AddRange(_program.Find(recipe, part, batch));
+        List<Candidate> candidates = [];
+        foreach (CategoryCard card in _pack.Tables.Categories)
+        {
+            if (_categories.Judge(card, batch, acidity, found) is { } candidate)
+            {
+                candidates.Add(candidate);
+            }
+        }
+
+        DishOutcome outcome = _outcomes.Of(batch, acidity, found, candidates);
+        return new(part, batch, ingredients, acidity, outcome, Settle(batch, found, outcome));
+    }
+
+    // Holds the invariants: an outcome "after changes" names a change, and a "no" names its reason.
+    private List<RawFinding> Settle(Batch batch, List<RawFinding> found, DishOutcome outcome)
+    {
+        List<RawFinding> all = [.. found];
+        if (outcome.Lead is { } lead && outcome.Outcome is not (Outcome.NotAJarFood or Outcome.CannotTell))
+        {
+            all.AddRange(lead.Findings);
+        }
+
+        bool barred = all.Any(finding => finding.Level >= FindingLevel.Change);
+        if (!barred && outcome.Outcome is Outcome.PressureAfterChanges or Outcome.BoilingWaterAfterChanges)
+        {
+            return [.. all.Select(finding => finding.Rule is "unmeasured" or "no-steps" or "unidentified" ? finding with { Level = FindingLevel.Change } : finding)];
+        }
+
+        if (!barred && outcome.Outcome is Outcome.FreezeOrChill or Outcome.TestedRecipeOnly or Outcome.CannotTell)
+        {
+            all.Add(_hazards.Raise("proportions", null, batch, level: FindingLevel.Change));
+        }
+
+        return all;
+    }
+}

@@ -1,0 +1,206 @@
+using System.Collections.Immutable;
+using ShelfSafe.Candidates;
+using ShelfSafe.Core;
+using ShelfSafe.Foods;
+using ShelfSafe.Hazards;
+using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
+using ShelfSafe.Reading;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>Puts the judged dishes of a file together into the finished report.</summary>
+internal sealed class ReportBuilder(RulePack pack)
+{
+    private readonly Dictionary<string, SourceRow> _sources = pack.Tables.Sources.ToDictionary(row => row.Id, StringComparer.Ordinal);
+
+    /// <summary>The report; of several dishes the worst leads, dishes that are no jar food aside.</summary>
+    public VettingReport Build(Recipe recipe, IReadOnlyList<Dish> dishes, Kitchen kitchen)
+    {
+        LineTable lines = new(recipe.Text);
+        bool several = dishes.Count > 1;
+        (Dish lead, Outcome outcome) = Lead(dishes);
+        bool permits = outcome is Outcome.Pressure or Outcome.BoilingWater;
+        bool after = outcome is Outcome.PressureAfterChanges or Outcome.BoilingWaterAfterChanges;
+        ImmutableArray<ProcessLine> process = (permits || after) && lead.Outcome.Lead is { } candidate
+            ? ProcessSelector.Lines(candidate.Processes, kitchen)
+            : [];
+        return new(
+            recipe.Title,
+            lead.Acidity,
+            outcome,
+            Category(lead),
+            [.. lead.Outcome.Reasons],
+            Findings(dishes, lines, several),
+            [.. dishes.SelectMany(dish => Ingredients(dish, lines, several))],
+            Measures(lead),
+            [],
+            permits ? process : [],
+            after ? process : [],
+            outcome is Outcome.Pressure or Outcome.BoilingWater or Outcome.DryStorage ? [] : Storage(lead),
+            several ? [.. dishes.Select(dish => Part(dish, lines))] : [],
+            new(pack.Version, pack.Date, pack.Sha256),
+            kitchen);
+    }
+
+    private static (Dish Dish, Outcome Outcome) Lead(IReadOnlyList<Dish> dishes)
+    {
+        List<Dish> jars = [.. dishes.Where(dish => dish.Outcome.Outcome != Outcome.NotAJarFood)];
+        if (jars.Count == 0)
+        {
+            return (dishes[0], dishes[0].Outcome.Outcome);
+        }
+
+        Dish worst = jars.OrderBy(dish => Permits(dish.Outcome.Outcome)).First();
+        bool mixed = jars.Select(dish => Method(dish.Outcome.Outcome)).Where(method => method.Length > 0).Distinct(StringComparer.Ordinal).Count() > 1;
+        return (worst, mixed ? Outcome.CannotTell : worst.Outcome.Outcome);
+    }
+
+    private static int Permits(Outcome outcome) => outcome switch
+    {
+        Outcome.CannotTell => 0,
+        Outcome.FreezeOrChill => 1,
+        Outcome.TestedRecipeOnly => 2,
+        Outcome.NotAJarFood => 3,
+        Outcome.PressureAfterChanges or Outcome.BoilingWaterAfterChanges => 4,
+        Outcome.DryStorage => 5,
+        Outcome.Pressure or Outcome.BoilingWater => 6,
+    };
+
+    private static string Method(Outcome outcome) => outcome switch
+    {
+        Outcome.Pressure or Outcome.PressureAfterChanges => "pressure",
+        Outcome.BoilingWater or Outcome.BoilingWaterAfterChanges => "boiling-water",
+        Outcome.DryStorage => "dry",
+        Outcome.CannotTell or Outcome.TestedRecipeOnly or Outcome.FreezeOrChill or Outcome.NotAJarFood => string.Empty,
+    };
+
+    private static CategoryReport? Category(Dish dish)
+    {
+        if (dish.Outcome.Lead is not { } lead)
+        {
+            return null;
+        }
+
+        List<Difference> differences = [];
+        if (lead.Id == "soup")
+        {
+            Interval solids = dish.Batch.SolidsShare;
+            differences.Add(new("solids share", "share by volume", solids, new(0, 0.5), solids.High <= 0.5));
+        }
+
+        return new(lead.Id, lead.Name, lead.Kind, [.. differences]);
+    }
+
+    private ImmutableArray<Finding> Findings(IReadOnlyList<Dish> dishes, LineTable lines, bool several)
+    {
+        List<Finding> all = [];
+        foreach (Dish dish in dishes)
+        {
+            // The same thing twice is one finding that names both places.
+            foreach (IGrouping<(string, string?, string), RawFinding> group in dish.Findings.GroupBy(finding => (finding.Rule, finding.Ingredient, finding.Message)))
+            {
+                RawFinding worst = group.MaxBy(finding => finding.Level)!;
+                ImmutableArray<Place> places = [.. group.SelectMany(finding => finding.Spans).Distinct().OrderBy(span => span.Start).Select(span => At(span, lines))];
+                all.Add(new(worst.Rule, worst.Level, worst.Ingredient, places, worst.Message, worst.Why, worst.Instead, [.. worst.Sources.Select(Source)], several ? dish.Part.Name : null));
+            }
+        }
+
+        return [.. all.OrderByDescending(finding => finding.Level).ThenBy(finding => finding.Places[0].Line).ThenBy(finding => finding.Places[0].Column).ThenBy(finding => finding.Rule, StringComparer.Ordinal)];
+    }
+
+    private SourceReference Source(string key) => _sources.TryGetValue(key, out SourceRow? row)
+        ? new(row.Id, row.Title, row.Locator, row.Url)
+        : new(string.Empty, key, string.Empty, string.Empty);
+
+    private static Place At(SourceSpan span, LineTable lines)
+    {
+        (int line, int column) = lines.At(span.Start);
+        (int endLine, int endColumn) = lines.At(span.End);
+        return new(line, column, endLine, endColumn);
+    }
+
+    private static IEnumerable<IngredientReport> Ingredients(Dish dish, LineTable lines, bool several)
+    {
+        foreach (Ingredient ingredient in dish.Ingredients)
+        {
+            if (ingredient.NotFood)
+            {
+                continue;
+            }
+
+            BatchItem[] items = [.. dish.Batch.Items.Where(item => ReferenceEquals(item.Ingredient, ingredient))];
+            Interval grams = items.Length == 0 ? Interval.Unknown : items.Select(item => item.Grams).Aggregate((left, right) => left.Hull(right));
+            string[] traits = [.. ingredient.Match.Candidates.SelectMany(food => food.Traits).Distinct(StringComparer.Ordinal)];
+            yield return new(
+                lines.At(ingredient.Line.Text.Span.Start).Line,
+                ingredient.Line.Text.Text,
+                ingredient.Amount,
+                ingredient.Measures,
+                ingredient.Package,
+                ingredient.Food,
+                (ingredient.Match as Identified)?.Food.Id,
+                ingredient.Preparation,
+                ingredient.Optional,
+                ingredient.ToTaste,
+                [.. ingredient.Alternatives.Select(other => new AlternativeReport(other.Food, (other.Match as Identified)?.Food.Id, [.. other.Match.Candidates.SelectMany(food => food.Traits).Distinct(StringComparer.Ordinal)]))],
+                ingredient.SharesAmountWith,
+                grams.IsBounded ? grams : null,
+                [.. traits],
+                ingredient.Match is not Unidentified,
+                ingredient.Match is Identified { OnTheCooksWord: true },
+                several ? dish.Part.Name : null);
+        }
+    }
+
+    private static MeasuresReport Measures(Dish dish)
+    {
+        Batch batch = dish.Batch;
+        if (batch.InJar.IsEmpty)
+        {
+            return new(null, null, null, null, null, null, null);
+        }
+
+        return new(
+            batch.SolidsShare,
+            batch.ShareOf(item => item.Has("fat")),
+            batch.ShareOf(item => item.Acidity == FoodAcidity.Acid),
+            batch.ShareOf(item => item.Acidity == FoodAcidity.LowAcid && !item.Has("water")),
+            batch.TotalGrams,
+            batch.TotalMillilitres,
+            null);
+    }
+
+    private ImmutableArray<StorageAdvice> Storage(Dish dish)
+    {
+        List<StorageAdvice> advice = [];
+        foreach (StorageRow row in pack.Tables.Storage)
+        {
+            if (advice.Count == 0 && StorageMatch.Applies(row, dish))
+            {
+                if (row.Fridge.Length > 0)
+                {
+                    advice.Add(new("fridge", row.Fridge, row.Text, row.Source));
+                }
+
+                if (row.Freezer.Length > 0)
+                {
+                    advice.Add(new("freezer", row.Freezer, row.Text, row.Source));
+                }
+            }
+        }
+
+        return [.. advice];
+    }
+
+    private static PartReport Part(Dish dish, LineTable lines)
+    {
+        SourceSpan span = dish.Part.Span;
+        return new(
+            dish.Part.Name ?? string.Empty,
+            lines.At(span.Start).Line,
+            lines.At(Math.Max(span.Start, span.End - 1)).Line,
+            dish.Acidity,
+            dish.Outcome.Outcome);
+    }
+}

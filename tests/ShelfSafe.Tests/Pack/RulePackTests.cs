@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using ShelfSafe.Pack;
+using Xunit;
+
+namespace ShelfSafe.Tests.Pack;
+
+public class RulePackTests
+{
+    [Fact]
+    public void Default_Validated_HasNoFault()
+    {
+        RulePack? pack = RulePack.FromFiles(RulePack.EmbeddedFiles(), validate: true, out ImmutableArray<PackFault> faults);
+
+        Assert.Empty(faults);
+        Assert.NotNull(pack);
+    }
+
+    [Fact]
+    public void Default_Identity_NamesVersionDateAndHash()
+    {
+        RulePack pack = RulePack.Default;
+
+        Assert.Equal(64, pack.Sha256.Length);
+        Assert.Equal("2026-11-25", pack.Date);
+        Assert.Equal("0.1.0", pack.Version);
+    }
+
+    [Fact]
+    public void FromFiles_AliasToAnUnknownFood_NamesFileLineAndColumn()
+    {
+        Dictionary<string, string> files = RulePack.EmbeddedFiles();
+        files["food-aliases.csv"] = "alias,food,region,source\nroux,weat-flour,,invented for this test\n";
+
+        RulePack? pack = RulePack.FromFiles(files, validate: true, out ImmutableArray<PackFault> faults);
+
+        Assert.Null(pack);
+        PackFault fault = Assert.Single(faults);
+        Assert.Equal(("food-aliases.csv", 2, 6), (fault.File, fault.Line, fault.Column));
+        Assert.Contains("weat-flour", fault.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("nonsense: thickener")]
+    [InlineData("share above much")]
+    [InlineData("")]
+    public void Parse_OutsideTheGrammar_IsRefused(string check)
+    {
+        Assert.Null(CheckParser.Parse(check, 1, out string? wrong));
+        Assert.NotNull(wrong);
+    }
+
+    [Fact]
+    public void Parse_SeveralTerms_KeepsEach()
+    {
+        Check? check = CheckParser.Parse("trait: fat|oil and not share above 0.02 and dish: soup", 7, out _);
+
+        Assert.NotNull(check);
+        Assert.Equal([TermKind.Trait, TermKind.ShareAbove, TermKind.Dish], check.Terms.Select(term => term.Kind));
+        Assert.True(check.Terms[1].Negated);
+        Assert.True(check.HasItemTerm);
+    }
+
+    [Fact]
+    public void Parse_Bands_ReadAsPrinted()
+    {
+        ImmutableArray<AltitudeBand>? bands = AltitudeBand.Parse("0-1000:10;1001+:15");
+
+        Assert.Equal([new AltitudeBand(0, 1000, 10), new AltitudeBand(1001, double.PositiveInfinity, 15)], bands!.Value);
+        Assert.Null(AltitudeBand.Parse("0-:10"));
+    }
+}
