@@ -1,1 +1,22 @@
-return 0;
+using BenchmarkDotNet.Running;
+using ShelfSafe.Benchmarks;
+
+return args switch
+{
+    ["corpus", string path, ..] => CorpusRun.Run(path, Console.Out),
+    ["folder", string path, ..] => FolderRun.Run(path, Console.Out),
+    ["bench", .. string[] rest] => Bench(rest),
+    _ => Usage(),
+};
+
+static int Bench(string[] rest)
+{
+    BenchmarkSwitcher.FromTypes([typeof(VetBenchmarks)]).Run(rest.Length == 0 ? ["--filter", "*"] : rest);
+    return 0;
+}
+
+static int Usage()
+{
+    Console.Error.WriteLine("use: corpus PATH | folder PATH | bench [options]");
+    return 2;
+}

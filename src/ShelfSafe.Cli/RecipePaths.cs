@@ -1,0 +1,74 @@
+namespace ShelfSafe.Cli;
+
+/// <summary>Turns the arguments into the files to vet, folders walked in ordinal order.</summary>
+internal static class RecipePaths
+{
+    /// <summary>Standard input.</summary>
+    public const string StandardInput = "-";
+
+    private static readonly string[] _extensions = [".md", ".markdown", ".txt"];
+
+    /// <summary>Lists the files of one argument; a plain file is listed as it is, whether or not it exists.</summary>
+    /// <param name="argument">File, folder, or <c>-</c>.</param>
+    /// <param name="complain">Told of folders that hold no recipe or cannot be read.</param>
+    public static List<string> Expand(string argument, Action<string> complain)
+    {
+        if (string.Equals(argument, StandardInput, StringComparison.Ordinal) || !Directory.Exists(argument))
+        {
+            return [argument];
+        }
+
+        List<string> found = [];
+        bool whole = true;
+        Walk(new DirectoryInfo(argument), Shown(argument).TrimEnd('/'), found, path =>
+        {
+            whole = false;
+            complain($"{path}: folder may not be read");
+        });
+        found.Sort(StringComparer.Ordinal);
+        if (found.Count == 0 && whole)
+        {
+            complain($"{Shown(argument)}: folder holds no recipe; looked for {string.Join(", ", _extensions)}");
+        }
+
+        return found;
+    }
+
+    /// <summary>A path as reports show it, with <c>/</c> on every system.</summary>
+    public static string Shown(string path) => Path.DirectorySeparatorChar == '/' ? path : path.Replace(Path.DirectorySeparatorChar, '/');
+
+    private static void Walk(DirectoryInfo folder, string shown, List<string> found, Action<string> unreadable)
+    {
+        // A work list, not recursion: a deep tree must not end the program. Linked folders are not followed, since they may form a ring.
+        Stack<(DirectoryInfo Folder, string Shown)> open = new([(folder, shown)]);
+        while (open.TryPop(out (DirectoryInfo Folder, string Shown) next))
+        {
+            try
+            {
+                foreach (FileSystemInfo entry in next.Folder.EnumerateFileSystemInfos())
+                {
+                    string path = $"{next.Shown}/{entry.Name}";
+                    if (entry is DirectoryInfo inner)
+                    {
+                        if (inner.LinkTarget is null)
+                        {
+                            open.Push((inner, path));
+                        }
+                    }
+                    else if (_extensions.Contains(entry.Extension, StringComparer.OrdinalIgnoreCase))
+                    {
+                        found.Add(path);
+                    }
+                }
+            }
+            catch (UnauthorizedAccessException)
+            {
+                unreadable(next.Shown);
+            }
+            catch (IOException)
+            {
+                unreadable(next.Shown);
+            }
+        }
+    }
+}

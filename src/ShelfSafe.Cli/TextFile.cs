@@ -1,0 +1,104 @@
+using System.Text;
+
+namespace ShelfSafe.Cli;
+
+/// <summary>Reads text that someone else wrote: bounded, UTF-8 or nothing, and never an exception.</summary>
+internal static class TextFile
+{
+    /// <summary>Largest input that is read, in bytes.</summary>
+    public const int MostBytes = 16 * 1024 * 1024;
+
+    private static readonly UTF8Encoding _strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
+    /// <summary>Reads a file; a byte-order mark stays in the text.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="wrong">Why it could not be read, without the path.</param>
+    public static string? Read(string path, out string wrong)
+    {
+        try
+        {
+            using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 1);
+            return Read(stream, out wrong);
+        }
+        catch (FileNotFoundException)
+        {
+            wrong = "no such file or folder";
+        }
+        catch (DirectoryNotFoundException)
+        {
+            wrong = "no such file or folder";
+        }
+        catch (UnauthorizedAccessException)
+        {
+            wrong = Directory.Exists(path) ? "is a folder, not a file" : "may not be read: permission is missing";
+        }
+        catch (IOException broken)
+        {
+            wrong = $"cannot be read: {broken.Message}";
+        }
+        catch (ArgumentException)
+        {
+            wrong = "is no name that a file can have";
+        }
+        catch (NotSupportedException)
+        {
+            wrong = "is no name that a file can have";
+        }
+
+        return null;
+    }
+
+    /// <summary>Reads a stream to its end, or as far as is allowed.</summary>
+    public static string? Read(Stream stream, out string wrong)
+    {
+        using MemoryStream held = new();
+        byte[] piece = new byte[65_536];
+        int got;
+        while ((got = stream.Read(piece, 0, piece.Length)) > 0)
+        {
+            if (held.Length + got > MostBytes)
+            {
+                wrong = "is larger than 16 MB; no recipe is that long";
+                return null;
+            }
+
+            held.Write(piece, 0, got);
+        }
+
+        return Decode(held.GetBuffer().AsSpan(0, (int)held.Length), out wrong);
+    }
+
+    private static string? Decode(ReadOnlySpan<byte> bytes, out string wrong)
+    {
+        wrong = bytes switch
+        {
+            [] => "is empty",
+            [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..] => "is UTF-16 text; save it as UTF-8",
+            _ when bytes.Contains((byte)0) => "is not a text file",
+            _ => string.Empty,
+        };
+        if (wrong.Length > 0)
+        {
+            return null;
+        }
+
+        string text;
+        try
+        {
+            text = _strict.GetString(bytes);
+        }
+        catch (DecoderFallbackException bad)
+        {
+            wrong = FormattableString.Invariant($"is not UTF-8 text from byte {bad.Index + 1} on; save it as UTF-8");
+            return null;
+        }
+
+        if (text.AsSpan().Trim('\uFEFF').Trim().IsEmpty)
+        {
+            wrong = "is empty";
+            return null;
+        }
+
+        return text;
+    }
+}

@@ -1,0 +1,73 @@
+using System.CommandLine;
+
+namespace ShelfSafe.Cli;
+
+/// <summary>The command <c>vet</c>: its arguments and options, and nothing else.</summary>
+internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal)
+{
+    private readonly Argument<string[]> _recipes = new("RECIPE")
+    {
+        Arity = ArgumentArity.OneOrMore,
+        Description = "Files, folders (*.md, *.markdown and *.txt in them, at any depth), or - for standard input.",
+    };
+
+    private readonly Option<string> _format = new("--format")
+    {
+        HelpName = "text|jsonl",
+        Description = "text for people (the default), jsonl for programs: one JSON object a recipe and line.",
+        DefaultValueFactory = static _ => "text",
+    };
+
+    private readonly Option<string?> _kitchen = new("--kitchen") { HelpName = "FILE", Description = "Kitchen profile: a JSON file with altitude, gauge, jar, region, aliases." };
+    private readonly Option<string?> _altitude = new("--altitude") { HelpName = "\"1350 ft\"|\"410 m\"", Description = "Altitude above sea level, with its unit." };
+    private readonly Option<string?> _gauge = new("--gauge") { HelpName = "dial|weighted", Description = "Gauge of the pressure canner." };
+    private readonly Option<string?> _jar = new("--jar") { HelpName = "SIZE", Description = $"Jar size: {string.Join(", ", KitchenWords.Jars)}." };
+    private readonly Option<string?> _region = new("--region") { HelpName = "CODE", Description = $"Country whose words the recipe uses: {string.Join(", ", KitchenWords.Regions)}." };
+    private readonly Option<string?> _rules = new("--rules") { HelpName = "FOLDER", Description = "Rule pack to judge by, in place of the built-in one." };
+    private readonly Option<string?> _aliases = new("--aliases") { HelpName = "FILE", Description = "Your own words for foods: a CSV file with the columns word,food." };
+    private readonly Option<string?> _output = new("--output", "-o") { HelpName = "FILE", Description = "Write the reports to a file: whole, or not at all." };
+    private readonly Option<bool> _quiet = new("--quiet", "-q") { Description = "One line a recipe: file, outcome and what it means." };
+
+    /// <summary>Makes the command.</summary>
+    public Command Build()
+    {
+        _format.Validators.Add(static result => OneOf(result, ["text", "jsonl"]));
+        _gauge.Validators.Add(static result => OneOf(result, KitchenWords.Gauges));
+        _jar.Validators.Add(static result => OneOf(result, KitchenWords.Jars));
+        _region.Validators.Add(static result => OneOf(result, KitchenWords.Regions));
+        _altitude.Validators.Add(static result =>
+        {
+            if (result.Tokens.Count == 1 && !Altitude.TryRead(result.Tokens[0].Value, out _, out string wrong))
+            {
+                result.AddError($"--altitude: {wrong}");
+            }
+        });
+        Command vet = new("vet", "Says whether and how a recipe could be put up in jars, with reasons and sources.")
+        {
+            _recipes, _format, _kitchen, _altitude, _gauge, _jar, _region, _rules, _aliases, _output, _quiet,
+        };
+        vet.SetAction(result => new VetRun(Read(result), standardInput, terminal).Run(result.InvocationConfiguration.Output, result.InvocationConfiguration.Error));
+        return vet;
+    }
+
+    private static void OneOf(System.CommandLine.Parsing.OptionResult result, IReadOnlyList<string> allowed)
+    {
+        if (result.Tokens.Count == 1 && !allowed.Contains(result.Tokens[0].Value, StringComparer.Ordinal))
+        {
+            result.AddError($"{result.Option.Name}: \"{result.Tokens[0].Value}\" is not known; known: {string.Join(", ", allowed)}");
+        }
+    }
+
+    private VetRequest Read(ParseResult result) => new(
+        result.GetValue(_recipes) ?? [],
+        string.Equals(result.GetValue(_format), "jsonl", StringComparison.Ordinal),
+        result.GetValue(_kitchen),
+        result.GetValue(_altitude),
+        result.GetValue(_gauge),
+        result.GetValue(_jar),
+        result.GetValue(_region),
+        result.GetValue(_rules),
+        result.GetValue(_aliases),
+        result.GetValue(_output),
+        result.GetValue(_quiet));
+}
