@@ -1,0 +1,56 @@
+namespace ShelfSafe.Reading;
+
+/// <summary>What the lines of one list or table look like together.</summary>
+internal sealed class BlockShape
+{
+    /// <summary>Number of lines.</summary>
+    public int Lines { get; private set; }
+
+    /// <summary>Lines that hold an amount.</summary>
+    public int Amounts { get; private set; }
+
+    /// <summary>Lines that begin with a verb.</summary>
+    public int Verbs { get; private set; }
+
+    /// <summary>Lines that state a time or a yield.</summary>
+    public int Timings { get; private set; }
+
+    /// <summary>Lines that name a tool.</summary>
+    public int Tools { get; private set; }
+
+    /// <summary>Words in all lines.</summary>
+    public int Words { get; private set; }
+
+    /// <summary>Whether it is numbered.</summary>
+    public bool Ordered { get; private set; }
+
+    /// <summary>Most lines read like directions.</summary>
+    public bool IsSteps => Verbs * 2 > Lines || (Words > Lines * 14 && Amounts * 2 < Lines) || (Ordered && Words > Lines * 8 && Verbs * 3 > Lines);
+
+    /// <summary>Most lines are timings.</summary>
+    public bool IsTimings => Timings * 2 >= Lines;
+
+    /// <summary>Most lines name tools and few amounts of food.</summary>
+    public bool IsTools => Tools * 2 > Lines;
+
+    /// <summary>At least half the lines hold amounts, and they do not read like directions.</summary>
+    public bool HasAmounts => Amounts * 2 >= Lines && Verbs * 2 < Lines && Words <= Lines * 16;
+
+    /// <summary>Nearly all lines hold amounts.</summary>
+    public bool IsFullOfAmounts => Lines > 1 && Amounts * 10 >= Lines * 7 && Verbs == 0 && !Ordered;
+
+    /// <summary>Lines are short and name things.</summary>
+    public bool IsNames => Words <= Lines * 8 && Verbs * 3 < Lines;
+
+    /// <summary>Counts a line.</summary>
+    public void Add(LineShape shape, Row row)
+    {
+        Lines++;
+        Amounts += shape.HasAmount && !(shape.IsVerb && !shape.StartsWithAmount) ? 1 : 0;
+        Verbs += shape.IsVerb ? 1 : 0;
+        Timings += shape.IsTiming ? 1 : 0;
+        Tools += shape.IsEquipment ? 1 : 0;
+        Words += shape.Words;
+        Ordered |= row.Ordered && row.Depth == 1;
+    }
+}

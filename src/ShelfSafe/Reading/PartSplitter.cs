@@ -1,0 +1,145 @@
+using System.Collections.Immutable;
+using ShelfSafe.Core;
+
+namespace ShelfSafe.Reading;
+
+/// <summary>Groups the sorted lines into dishes.</summary>
+/// <remarks>
+/// A heading makes a dish only if it has foods and directions of its own and no other dish of the file names it;
+/// whatever is unclear stays in one part, which is the cautious reading: everything is judged as one batch.
+/// </remarks>
+internal static class PartSplitter
+{
+    /// <summary>The parts of a file, at least one.</summary>
+    public static ImmutableArray<RecipePart> Split(List<SortedLine> lines, List<Row> rows, int textLength)
+    {
+        List<int> dishes = Dishes(lines, rows);
+        if (dishes.Count < 2)
+        {
+            return [Part(null, new(0, textLength), lines)];
+        }
+
+        ImmutableArray<RecipePart>.Builder parts = ImmutableArray.CreateBuilder<RecipePart>(dishes.Count);
+        for (int i = 0; i < dishes.Count; i++)
+        {
+            int from = i == 0 ? 0 : rows[dishes[i]].Text.Span.Start;
+            int to = i + 1 < dishes.Count ? rows[dishes[i + 1]].Text.Span.Start : textLength;
+            List<SortedLine> own = lines.FindAll(line => line.Text.Span.Start >= from && line.Text.Span.Start < to);
+            parts.Add(Part(dishes[i] < 0 ? null : rows[dishes[i]].Text.Text, new(from, to), own));
+        }
+
+        return parts.MoveToImmutable();
+    }
+
+    /// <summary>Heading rows of the dishes in reading order; fewer than two where the file holds one.</summary>
+    private static List<int> Dishes(List<SortedLine> lines, List<Row> rows)
+    {
+        List<int> order = [];
+        Dictionary<int, (int Foods, int Steps)> counts = [];
+        foreach (SortedLine line in lines)
+        {
+            if (!counts.TryGetValue(line.Dish, out (int Foods, int Steps) count))
+            {
+                order.Add(line.Dish);
+            }
+
+            counts[line.Dish] = line.IsIngredient ? (count.Foods + 1, count.Steps)
+                : (count.Foods, count.Steps + (line.Role == StepRole.Step ? 1 : 0));
+        }
+
+        List<int> dishes = [];
+        int last = -2;
+        foreach (int dish in order)
+        {
+            (int foods, int steps) = counts[dish];
+            bool variation = dish >= 0 && HeadingWords.Classify(rows[dish].Text.Text) == HeadingKind.Variation;
+            bool own = foods >= 1 && steps > 0;
+            if (dish > last && (own || (variation && foods >= 3)))
+            {
+                dishes.Add(dish);
+                last = dish;
+            }
+        }
+
+        return dishes.Count > 1 && AreCombined(dishes, lines, rows) ? [] : dishes;
+    }
+
+    /// <summary>Whether the lines of one dish name another: "add the dumplings".</summary>
+    private static bool AreCombined(List<int> dishes, List<SortedLine> lines, List<Row> rows)
+    {
+        foreach (int dish in dishes)
+        {
+            if (dish < 0 || HeadingWords.Classify(rows[dish].Text.Text) == HeadingKind.Variation)
+            {
+                continue;
+            }
+
+            foreach (string word in HeadingWords.Normalise(rows[dish].Text.Text).Split(' '))
+            {
+                string stem = word.EndsWith('s') ? word[..^1] : word;
+                if (stem.Length >= 4 && !InOtherName(dish, dishes, rows, stem) && InOtherLines(dish, dishes, lines, stem))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    private static bool InOtherName(int dish, List<int> dishes, List<Row> rows, string stem)
+    {
+        foreach (int other in dishes)
+        {
+            if (other != dish && other >= 0 && rows[other].Text.Text.Contains(stem, StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool InOtherLines(int dish, List<int> dishes, List<SortedLine> lines, string stem)
+    {
+        foreach (SortedLine line in lines)
+        {
+            if (line.Dish != dish && dishes.Contains(line.Dish) && line.Text.Text.Contains(stem, StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static RecipePart Part(string? name, SourceSpan span, List<SortedLine> lines)
+    {
+        ImmutableArray<IngredientLine>.Builder foods = ImmutableArray.CreateBuilder<IngredientLine>();
+        ImmutableArray<StepSentence>.Builder steps = ImmutableArray.CreateBuilder<StepSentence>();
+        foreach (SortedLine line in lines)
+        {
+            if (line.IsIngredient)
+            {
+                foods.Add(new(line.Text, line.Heading, line.AtServing, FromProse: false));
+            }
+            else
+            {
+                steps.Add(new(line.Text, line.Heading, line.Role));
+            }
+        }
+
+        if (foods.Count == 0)
+        {
+            foreach (StepSentence step in steps)
+            {
+                foreach (MappedText phrase in ProsePhrases.Cut(step.Text))
+                {
+                    foods.Add(new(phrase, null, step.Role == StepRole.Serving, FromProse: true));
+                }
+            }
+        }
+
+        return new(name, span, foods.ToImmutable(), steps.ToImmutable());
+    }
+}

@@ -1,0 +1,143 @@
+using System.Collections.Immutable;
+using Markdig;
+using Markdig.Syntax;
+using SourceSpan = ShelfSafe.Core.SourceSpan;
+
+namespace ShelfSafe.Reading;
+
+/// <summary>Reads a recipe from Markdown or plain text. Any text gives a recipe, never an exception.</summary>
+internal sealed class RecipeReader
+{
+    /// <summary>Above this many UTF-16 units a text is read line by line: no recipe is that long.</summary>
+    private const int LargestMarkdown = 1_000_000;
+
+    private readonly MarkdownPipeline _pipeline = new MarkdownPipelineBuilder()
+        .UsePreciseSourceLocation()
+        .UsePipeTables()
+        .UseTaskLists()
+        .Build();
+
+    /// <summary>Reads a text.</summary>
+    /// <param name="text">The file as it stands, a byte-order mark included.</param>
+    /// <param name="plainText">Whether the text is not Markdown: its lines are lines.</param>
+    public Recipe Read(string text, bool plainText = false)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        List<ReadingProblem> problems = [];
+        FrontMatter front = FrontMatter.Read(text, text.Length > 0 && text[0] == '\uFEFF' ? 1 : 0);
+        SourceText source = SourceText.From(text, front.End);
+        List<Row> rows = RowTidier.Tidy(ReadRows(source, plainText, front.Blocks, problems));
+        rows.InsertRange(0, front.Rows);
+        List<SortedLine> lines = BlockSorter.Sort(rows, front.Rows.Count);
+        ImmutableArray<RecipePart> parts = PartSplitter.Split(lines, rows, text.Length);
+        if (IsEmpty(parts))
+        {
+            problems.Add(new("no-ingredients", new(0, Math.Min(text.Length, 1))));
+        }
+
+        return new(text, front.Title ?? TitleOf(rows, plainText), front.Yield ?? YieldOf(rows, lines), parts, [.. problems]);
+    }
+
+    private List<Row> ReadRows(SourceText source, bool plainText, int blocks, List<ReadingProblem> problems)
+    {
+        if (source.DeepAt >= 0)
+        {
+            problems.Add(new("nesting", At(source, source.DeepAt)));
+        }
+
+        bool large = source.Body.Length > LargestMarkdown;
+        if (large)
+        {
+            problems.Add(new("too-large", At(source, LargestMarkdown)));
+        }
+
+        if (source.LongAt >= 0)
+        {
+            problems.Add(new("line-too-long", At(source, source.LongAt)));
+        }
+
+        if (plainText || large || source.LongAt >= 0)
+        {
+            return PlainRows.Read(source, blocks);
+        }
+
+        MarkdownDocument document;
+        try
+        {
+            document = Markdown.Parse(source.Body, _pipeline);
+        }
+        catch (ArgumentException)
+        {
+            // The library's own depth limit: inline marks can nest too, and only the parse can tell.
+            problems.Add(new("nesting", At(source, 0)));
+            return PlainRows.Read(source, blocks);
+        }
+
+        return MarkdownRows.Read(document, source, blocks);
+    }
+
+    private static SourceSpan At(SourceText source, int body)
+    {
+        int start = source.ToFile(body);
+        return source.Body.Length == 0 ? new(0, 0) : new(start, start + 1);
+    }
+
+    private static bool IsEmpty(ImmutableArray<RecipePart> parts)
+    {
+        foreach (RecipePart part in parts)
+        {
+            if (part.Ingredients.Length > 0)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static string? TitleOf(List<Row> rows, bool plainText)
+    {
+        foreach (Row row in rows)
+        {
+            if (row.Kind == RowKind.Heading && (row.Level == 1 || HeadingWords.Classify(row.Text.Text) is HeadingKind.Name or HeadingKind.Group))
+            {
+                return row.Text.Text.TrimEnd(':', ' ');
+            }
+
+            if (row.Kind != RowKind.Paragraph)
+            {
+                continue;
+            }
+
+            string text = row.Text.Text;
+            int line = row.Breaks.Count > 0 ? row.Breaks[0].Index : text.Length;
+            if (plainText && line <= 60 && text[line - 1] is not ('.' or ':' or ',') && !AmountScan.StartsWithAmount(text))
+            {
+                return text[..line];
+            }
+        }
+
+        return null;
+    }
+
+    private static string? YieldOf(List<Row> rows, List<SortedLine> lines)
+    {
+        foreach (Row row in rows)
+        {
+            if (row.Kind == RowKind.Heading && YieldFinder.Find(row.Text.Text) is { } printed)
+            {
+                return printed;
+            }
+        }
+
+        foreach (SortedLine line in lines)
+        {
+            if (!line.IsIngredient && YieldFinder.Find(line.Text.Text) is { } printed)
+            {
+                return printed;
+            }
+        }
+
+        return null;
+    }
+}
