@@ -155,16 +155,38 @@ internal sealed class CategoryJudge(HazardRoom hazards, ImmutableArray<ProcessRo
 
         // A change that only asks for an amount, a label or a step keeps its food: it is gone only where the finding would take it out.
         gone.RemoveWhere(item => Any(card.Core, item, batch, acidity) && !Removes(item, all));
-        double lost = batch.ShareOf(gone.Contains).Low + batch.ShareOf(gone.Contains).High;
+        double lost = Lost(batch, gone);
         bool coreLeft = batch.InJar.Any(item => !gone.Contains(item) && Any(card.Core, item, batch, acidity) && !item.Has("thin-liquid"));
         if (!coreLeft || card.Core.IsEmpty)
         {
             return (Judgement.Refuses, "The main food itself is what no published process takes.");
         }
 
-        return lost / 2 > limits["largest-share-left-out"]
+        return lost > limits["largest-share-left-out"]
             ? (Judgement.Refuses, "Too much of the dish would have to be left out; what remains is another dish.")
             : (Judgement.AdmitsAfter, $"The published conditions for {card.Name.ToLowerInvariant()} fit once the changes are made.");
+    }
+
+    // Share of the batch that goes, at the middle of each range; where nothing can be weighed, by the count of main foods.
+    private static double Lost(Batch batch, HashSet<BatchItem> gone)
+    {
+        double all = 0;
+        double lost = 0;
+        int main = 0;
+        int mainLost = 0;
+        foreach (BatchItem item in batch.InJar)
+        {
+            double middle = item.Grams.IsBounded ? (item.Grams.Low + item.Grams.High) / 2 : 0;
+            bool liquid = item.Has("water") || item.Has("broth");
+            bool seasoning = item.Food?.Bulk == BulkUse.Seasoning;
+            all += liquid ? 0 : middle;
+            lost += gone.Contains(item) ? middle : 0;
+            main += seasoning || liquid ? 0 : 1;
+            mainLost += gone.Contains(item) && !seasoning ? 1 : 0;
+        }
+
+        double byCount = main == 0 ? 0 : (double)mainLost / main;
+        return all <= 0 ? byCount : Math.Max(lost / all, byCount > 0.6 ? byCount : 0);
     }
 
     private static bool Removes(BatchItem item, List<RawFinding> all)

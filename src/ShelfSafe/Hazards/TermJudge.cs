@@ -58,7 +58,7 @@ internal static class TermJudge
         TermKind.FatShareAbove => batch.ShareOf(item => item.Has("fat")).High > term.Threshold,
         TermKind.NoSteps => !batch.HasSteps,
         TermKind.PrintedPhAbove => batch.PrintedPh > term.Threshold,
-        TermKind.PrintedTime => batch.PrintedMinutes,
+        TermKind.PrintedTime => batch.Printed.Any(printed => printed.Minutes is not null),
         TermKind.Always => true,
         _ => false,
     };

@@ -14,7 +14,7 @@ namespace ShelfSafe.Measuring;
 /// <param name="Dish">Plain word for the dish in messages.</param>
 /// <param name="HasSteps">Whether there is any direction.</param>
 /// <param name="PrintedPh">Highest pH printed in the recipe, or <see langword="null"/>.</param>
-/// <param name="PrintedMinutes">Whether a processing time is printed.</param>
+/// <param name="Printed">Times, pressures and jars that the recipe itself prints.</param>
 public sealed record Batch(
     string? Part,
     SourceSpan Span,
@@ -25,7 +25,7 @@ public sealed record Batch(
     string Dish,
     bool HasSteps,
     double? PrintedPh,
-    bool PrintedMinutes)
+    ImmutableArray<PrintedProcess> Printed)
 {
     /// <summary>The foods in the jar, those at serving left out.</summary>
     public ImmutableArray<BatchItem> InJar { get; } = [.. Items.Where(item => item.InJar)];

@@ -40,7 +40,9 @@ internal sealed class BatchBuilder(Weigher weigher, Limits limits)
     {
         if (match.Candidates.IsEmpty)
         {
-            items.Add(new(ingredient, line, words, null, presence, Interval.Unknown, Interval.Unknown, Weighed: false));
+            Weighing unread = weigher.Weigh(ingredient, null);
+            Interval mass = unread.Grams ?? Interval.Unknown;
+            items.Add(new(ingredient, line, words, null, presence, mass, unread.Millilitres ?? mass, Weighed: unread.Grams is not null));
         }
 
         foreach (FoodRow food in match.Candidates)

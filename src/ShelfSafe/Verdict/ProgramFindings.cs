@@ -4,11 +4,12 @@ using ShelfSafe.Hazards;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
 using ShelfSafe.Reading;
+using ShelfSafe.Steps;
 
 namespace ShelfSafe.Verdict;
 
 /// <summary>Findings that no card's check can express: what could not be read, identified or weighed.</summary>
-internal sealed class ProgramFindings(HazardRoom hazards, Limits limits)
+internal sealed class ProgramFindings(HazardRoom hazards, UnsafeMethods unsafeMethods, Limits limits)
 {
     /// <summary>All of them for one dish.</summary>
     public IEnumerable<RawFinding> Find(Recipe recipe, RecipePart part, Batch batch)
@@ -30,6 +31,22 @@ internal sealed class ProgramFindings(HazardRoom hazards, Limits limits)
         if (!batch.HasSteps)
         {
             yield return hazards.Raise("no-steps", null, batch, level: FindingLevel.Caution);
+        }
+
+        foreach (StepFact fact in batch.Facts)
+        {
+            if (unsafeMethods.Finding(fact) is { } method)
+            {
+                yield return method;
+            }
+        }
+
+        foreach (PrintedProcess printed in batch.Printed)
+        {
+            if (printed.Minutes is not null || printed.PressurePsi is not null)
+            {
+                yield return hazards.Raise("own-process", null, batch, printed.Span, recipe.Text[printed.Span.Start..printed.Span.End]);
+            }
         }
 
         foreach (RawFinding finding in OfItems(batch))

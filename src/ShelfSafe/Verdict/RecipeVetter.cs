@@ -33,7 +33,7 @@ public sealed class RecipeVetter
         _ingredients = new(catalogue, words);
         _hazards = new(tables.Hazards);
         _batches = new(pack, catalogue);
-        _program = new(_hazards, tables.Limits);
+        _program = new(_hazards, new UnsafeMethods(pack.Text("unsafe-methods.csv"), []), tables.Limits);
         _acidity = new(tables.Limits);
         _categories = new(_hazards, tables.Processes, tables.Limits);
         _outcomes = new(tables.Limits);

@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using ShelfSafe.Pack;
+
+namespace ShelfSafe.Steps;
+
+/// <summary>One row of <c>rules/dish-kinds.csv</c>; rows of one kind are alternatives.</summary>
+/// <param name="Kind">Kind, or <c>@name</c> / <c>%name</c> for a list as in <c>step-facts.csv</c>.</param>
+/// <param name="Words">Phrases of the title, parted by <c>;</c>.</param>
+/// <param name="Foods">Alternatives parted by <c>|</c>, each of terms joined by <c>+</c>: a food id, <c>milk*</c> an id's beginning, <c>fact:baked</c> a step fact, <c>!</c> before a term for its absence.</param>
+/// <param name="Unless">Exceptions for the words, as in <c>step-facts.csv</c>.</param>
+/// <param name="NotAJar">yes, no or freeze.</param>
+/// <param name="Line">Line in the table, from 1.</param>
+internal sealed record DishKindRow(string Kind, string Words, ImmutableArray<ImmutableArray<string>> Foods, string Unless, string NotAJar, string Source, int Line)
+{
+    /// <summary>Path of the table in the pack.</summary>
+    public const string File = "dish-kinds.csv";
+
+    /// <summary>The columns in order.</summary>
+    public static readonly string[] Columns = ["kind", "words", "foods", "unless", "not_a_jar", "source"];
+
+    /// <summary>Reads the table; what is wrong is added to the faults.</summary>
+    public static List<DishKindRow> Read(string text, List<PackFault> faults) => CsvTable.Read(File, text, Columns, Row, faults);
+
+    private static DishKindRow Row(CsvRow row) => new(
+        row.Text("kind"),
+        row.Text("words"),
+        [.. row.Text("foods").Split('|', StringSplitOptions.RemoveEmptyEntries).Select(terms => terms.Split('+', StringSplitOptions.TrimEntries).ToImmutableArray())],
+        row.Text("unless"),
+        row.Choice("not_a_jar", ("no", "no"), ("yes", "yes"), ("freeze", "freeze"), (string.Empty, string.Empty)),
+        row.Text("source"),
+        row.Line);
+}

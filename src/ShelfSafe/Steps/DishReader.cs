@@ -1,0 +1,148 @@
+using System.Collections.Immutable;
+using ShelfSafe.Pack;
+
+namespace ShelfSafe.Steps;
+
+/// <summary>Tells what kind of dish a recipe is, by the rows of <c>rules/dish-kinds.csv</c>.</summary>
+/// <remarks>
+/// Title words decide first, then headings, then foods and step facts: a stew that holds what a chutney holds stays a stew.
+/// Rows in the order of the table, so that kinds with published formulas of their own stand first.
+/// </remarks>
+internal sealed class DishReader
+{
+    private readonly ImmutableArray<DishKindRow> _byTitle;
+    private readonly ImmutableArray<DishKindRow> _byFoods;
+    private readonly StepRuleSet _rules;
+
+    /// <summary>Compiles the rows.</summary>
+    public DishReader(IEnumerable<DishKindRow> rows, List<PackFault> faults)
+    {
+        ImmutableArray<DishKindRow> all = [.. rows];
+        _byTitle = [.. all.Where(row => row.Words.Length > 0 && row.Kind[0] is not ('@' or '%'))];
+        _byFoods = [.. all.Where(row => row.Words.Length == 0)];
+        List<PackFault> found = [];
+        _rules = new(all.Where(row => row.Words.Length > 0).Select(Phrases), found);
+        faults.AddRange(found.Select(fault => fault with { File = DishKindRow.File }));
+    }
+
+    /// <summary>Makes a reader of the table in a pack.</summary>
+    /// <exception cref="InvalidDataException">The table is broken; packs are validated before.</exception>
+    public static DishReader Create(RulePack pack)
+    {
+        List<PackFault> faults = [];
+        DishReader reader = new(DishKindRow.Read(pack.Text(DishKindRow.File), faults), faults);
+        return faults.Count == 0 ? reader : throw new InvalidDataException(faults[0].ToString());
+    }
+
+    /// <summary>Whether dishes of these kinds are put up at all: <c>yes</c> (nothing to put up), <c>freeze</c>, or empty.</summary>
+    /// <remarks>A kind that may go in jars, told by the title, outweighs one told by foods.</remarks>
+    public static string NotAJar(ImmutableArray<DishKind> kinds)
+    {
+        foreach (string answer in (ReadOnlySpan<string>)["yes", "freeze"])
+        {
+            foreach (DishKind kind in kinds)
+            {
+                if (string.Equals(kind.NotAJar, answer, StringComparison.Ordinal))
+                {
+                    return answer;
+                }
+            }
+        }
+
+        return string.Empty;
+    }
+
+    /// <summary>The kinds of a dish, the surest first; empty where nothing tells.</summary>
+    /// <param name="title">Title of the recipe or name of the part.</param>
+    /// <param name="headings">Headings and group labels; read only where the title tells nothing.</param>
+    /// <param name="facts">Facts of the steps.</param>
+    /// <param name="foodIds">Catalogue ids of the foods in the batch.</param>
+    public ImmutableArray<DishKind> Kinds(string? title, IEnumerable<string> headings, ImmutableArray<StepFact> facts, IReadOnlyCollection<string> foodIds)
+    {
+        ImmutableArray<DishKind> found = ByWords(title is null ? [] : [title], fromTitle: true);
+        if (found.IsEmpty)
+        {
+            found = ByWords([.. headings], fromTitle: false);
+        }
+
+        return found.IsEmpty ? ByFoods(facts, foodIds) : found;
+    }
+
+    private static StepFactRow Phrases(DishKindRow row) => new(
+        row.Kind[0] is '@' or '%' ? row.Kind : $"{row.Line}",
+        row.Words,
+        row.Unless,
+        string.Empty,
+        string.Empty,
+        row.Source,
+        row.Line);
+
+    private ImmutableArray<DishKind> ByWords(string[] texts, bool fromTitle)
+    {
+        PartReading reading = new(texts, _rules.Words, _rules.ConditionCount);
+        Dictionary<string, string> hits = new(StringComparer.Ordinal);
+        for (int text = 0; text < texts.Length; text++)
+        {
+            List<Token> tokens = reading[text];
+            for (int at = 0; at < tokens.Count; at++)
+            {
+                foreach (StepRule rule in _rules.Starting(tokens[at]))
+                {
+                    if (rule.Core.MatchAt(tokens, at) is int end and >= 0 && reading.Holds(rule, text, at))
+                    {
+                        hits.TryAdd(_rules.Facts[rule.Fact], texts[text][tokens[at].Start..tokens[end - 1].End]);
+                    }
+                }
+            }
+        }
+
+        ImmutableArray<DishKind>.Builder kinds = ImmutableArray.CreateBuilder<DishKind>();
+        foreach (DishKindRow row in hits.Count == 0 ? [] : _byTitle)
+        {
+            if (hits.TryGetValue($"{row.Line}", out string? words))
+            {
+                Add(kinds, row, words, fromTitle);
+            }
+        }
+
+        return kinds.ToImmutable();
+    }
+
+    private ImmutableArray<DishKind> ByFoods(ImmutableArray<StepFact> facts, IReadOnlyCollection<string> foodIds)
+    {
+        ImmutableArray<DishKind>.Builder kinds = ImmutableArray.CreateBuilder<DishKind>();
+        foreach (DishKindRow row in _byFoods)
+        {
+            foreach (ImmutableArray<string> terms in row.Foods)
+            {
+                if (terms.All(term => term.StartsWith('!') ? !Has(term[1..], facts, foodIds) : Has(term, facts, foodIds)))
+                {
+                    Add(kinds, row, string.Join(", ", terms.Where(term => !term.StartsWith('!'))), fromTitle: false);
+                    break;
+                }
+            }
+        }
+
+        return kinds.ToImmutable();
+    }
+
+    private static bool Has(string term, ImmutableArray<StepFact> facts, IReadOnlyCollection<string> foodIds)
+    {
+        if (term.StartsWith("fact:", StringComparison.Ordinal))
+        {
+            return facts.Any(fact => term.AsSpan(5).SequenceEqual(fact.Id));
+        }
+
+        return term.EndsWith('*')
+            ? foodIds.Any(id => id.StartsWith(term[..^1], StringComparison.Ordinal))
+            : foodIds.Contains(term);
+    }
+
+    private static void Add(ImmutableArray<DishKind>.Builder kinds, DishKindRow row, string evidence, bool fromTitle)
+    {
+        if (!kinds.Any(kind => string.Equals(kind.Id, row.Kind, StringComparison.Ordinal)))
+        {
+            kinds.Add(new(row.Kind, row.NotAJar, evidence, fromTitle));
+        }
+    }
+}

@@ -1,0 +1,108 @@
+namespace ShelfSafe.Steps;
+
+/// <summary>The sentences of one dish cut into tokens, and what was already looked up in them.</summary>
+/// <remarks>Each condition is searched once a sentence, so a sentence full of hits still costs linear time.</remarks>
+internal sealed class PartReading
+{
+    private const int BeforeWindow = 4;
+    private readonly List<Token>[] _tokens;
+    private readonly sbyte[]?[] _known;
+
+    /// <summary>Cuts every sentence.</summary>
+    public PartReading(IReadOnlyList<string> sentences, Vocabulary words, int conditionCount)
+    {
+        _tokens = new List<Token>[sentences.Count];
+        for (int i = 0; i < _tokens.Length; i++)
+        {
+            _tokens[i] = Tokenizer.Cut(sentences[i], words);
+        }
+
+        _known = new sbyte[conditionCount][];
+    }
+
+    /// <summary>The tokens of a sentence.</summary>
+    public List<Token> this[int sentence] => _tokens[sentence];
+
+    /// <summary>Whether all needs of a rule hold around a hit and none of its exceptions does.</summary>
+    public bool Holds(StepRule rule, int sentence, int hit)
+    {
+        foreach (PhraseCondition need in rule.Needs)
+        {
+            if (!Holds(need, sentence, hit))
+            {
+                return false;
+            }
+        }
+
+        foreach (PhraseCondition exception in rule.Unless)
+        {
+            if (Holds(exception, sentence, hit))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool Holds(PhraseCondition condition, int sentence, int hit)
+    {
+        switch (condition.Scope)
+        {
+            case PhraseScope.Sentence:
+                return In(condition, sentence);
+            case PhraseScope.Neighbour:
+                return In(condition, sentence) || In(condition, sentence - 1) || In(condition, sentence + 1);
+            case PhraseScope.Before:
+                return Before(condition, _tokens[sentence], hit);
+            default:
+                for (int i = 0; i < _tokens.Length; i++)
+                {
+                    if (In(condition, i))
+                    {
+                        return true;
+                    }
+                }
+
+                return false;
+        }
+    }
+
+    private static bool Before(PhraseCondition condition, List<Token> tokens, int hit)
+    {
+        for (int at = hit - 1; at >= 0 && at >= hit - BeforeWindow && !tokens[at + 1].Break; at--)
+        {
+            foreach (Phrase phrase in condition.Any)
+            {
+                if (phrase.MatchAt(tokens, at) is int end and >= 0 && end <= hit)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    private bool In(PhraseCondition condition, int sentence)
+    {
+        if (sentence < 0 || sentence >= _tokens.Length)
+        {
+            return false;
+        }
+
+        sbyte[] known = _known[condition.Number] ??= new sbyte[_tokens.Length];
+        if (known[sentence] == 0)
+        {
+            bool found = false;
+            foreach (Phrase phrase in condition.Any)
+            {
+                found = found || phrase.Find(_tokens[sentence]).Start >= 0;
+            }
+
+            known[sentence] = found ? (sbyte)1 : (sbyte)-1;
+        }
+
+        return known[sentence] > 0;
+    }
+}

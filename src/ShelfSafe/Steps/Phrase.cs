@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+
+namespace ShelfSafe.Steps;
+
+/// <summary>One place of a phrase: the words or numbers that may stand there.</summary>
+/// <param name="Words">Bit set over the vocabulary.</param>
+/// <param name="Least">Smallest number that fits, NaN where numbers do not fit.</param>
+/// <param name="Optional">Whether the place may be empty.</param>
+/// <param name="Gap">How many other words may stand before it.</param>
+internal sealed record PhrasePlace(ImmutableArray<ulong> Words, double Least, bool Optional, int Gap)
+{
+    /// <summary>Whether a token may stand here.</summary>
+    public bool Fits(in Token token) =>
+        Has(token.Stem) || Has(token.Exact) || Has(token.Prefix) || token.Number >= Least;
+
+    /// <summary>Whether a vocabulary number is in the set.</summary>
+    public bool Has(int word) => word > 0 && word >> 6 < Words.Length && (Words[word >> 6] >> (word & 63) & 1) != 0;
+}
+
+/// <summary>A compiled sequence of places.</summary>
+internal sealed class Phrase(ImmutableArray<PhrasePlace> places)
+{
+    /// <summary>The places in order; the first is never optional.</summary>
+    public ImmutableArray<PhrasePlace> Places => places;
+
+    /// <summary>Index after the last token of the shortest match that begins at a token, or -1.</summary>
+    /// <remarks>Gaps are bounded, so the work for one token is bounded as well.</remarks>
+    public int MatchAt(List<Token> tokens, int at) => places[0].Fits(tokens[at]) ? Rest(tokens, at + 1, 1) : -1;
+
+    /// <summary>First match anywhere, or (-1, -1).</summary>
+    public (int Start, int End) Find(List<Token> tokens)
+    {
+        for (int at = 0; at < tokens.Count; at++)
+        {
+            if (MatchAt(tokens, at) is int end and >= 0)
+            {
+                return (at, end);
+            }
+        }
+
+        return (-1, -1);
+    }
+
+    private int Rest(List<Token> tokens, int at, int place)
+    {
+        if (place == places.Length)
+        {
+            return at;
+        }
+
+        PhrasePlace here = places[place];
+        int last = Math.Min(tokens.Count - 1, at + here.Gap);
+        for (int i = at; i <= last; i++)
+        {
+            if (here.Fits(tokens[i]) && Rest(tokens, i + 1, place + 1) is int end and >= 0)
+            {
+                return end;
+            }
+        }
+
+        return here.Optional ? Rest(tokens, at, place + 1) : -1;
+    }
+}

@@ -1,0 +1,154 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace ShelfSafe.Steps;
+
+/// <summary>Turns the phrase grammar of the rule pack into <see cref="Phrase"/> objects.</summary>
+/// <remarks>
+/// A phrase is words parted by blanks. <c>a|b</c> either; <c>@name</c> a named list of words; <c>word*</c> a beginning;
+/// <c>=word</c> exactly this form; <c>#</c> a number, <c>#60</c> a number of 60 or more; <c>?</c> after a place: may be missing;
+/// <c>..3</c> between two places: up to 3 other words. Plain words match all their English endings.
+/// </remarks>
+internal sealed class PhraseCompiler(Vocabulary vocabulary)
+{
+    private const int LongestGap = 8;
+    private readonly Dictionary<string, string[]> _lists = new(StringComparer.Ordinal);
+    private readonly List<(HashSet<int> Set, string Prefix)> _waiting = [];
+    private readonly List<(List<Draft> Places, Action<Phrase> Done)> _drafts = [];
+
+    private sealed record Draft(HashSet<int> Words, double Least, bool Optional, int Gap);
+
+    /// <summary>Names a list of words for <c>@name</c>; lists may name earlier lists.</summary>
+    public bool AddList(string name, string words)
+    {
+        List<string> all = [];
+        foreach (string word in words.Split('|', StringSplitOptions.TrimEntries))
+        {
+            if (word.StartsWith('@'))
+            {
+                if (!_lists.TryGetValue(word, out string[]? inner))
+                {
+                    return false;
+                }
+
+                all.AddRange(inner);
+            }
+            else
+            {
+                all.Add(word);
+            }
+        }
+
+        return _lists.TryAdd(name, [.. all]);
+    }
+
+    /// <summary>Reads a phrase; it is handed over by <see cref="Finish"/>.</summary>
+    /// <returns>What is wrong, or <see langword="null"/>.</returns>
+    public string? Add(string text, Action<Phrase> done)
+    {
+        List<Draft> places = [];
+        int gap = 0;
+        foreach (string piece in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (piece.StartsWith("..", StringComparison.Ordinal))
+            {
+                if (!int.TryParse(piece.AsSpan(2), NumberStyles.None, CultureInfo.InvariantCulture, out gap) || gap > LongestGap)
+                {
+                    return $"\"{piece}\" is no gap; write ..1 to ..{LongestGap}";
+                }
+
+                continue;
+            }
+
+            bool optional = piece.EndsWith('?');
+            Draft draft = new([], double.NaN, optional, gap);
+            foreach (string word in (optional ? piece[..^1] : piece).Split('|'))
+            {
+                if (Word(word, ref draft) is { } fault)
+                {
+                    return fault;
+                }
+            }
+
+            places.Add(draft);
+            gap = 0;
+        }
+
+        if (places.Count == 0 || places[0].Optional)
+        {
+            return $"the phrase \"{text}\" must begin with a word that is not optional";
+        }
+
+        _drafts.Add((places, done));
+        return null;
+    }
+
+    /// <summary>Hands over every phrase, once all words are known.</summary>
+    public void Finish()
+    {
+        foreach ((HashSet<int> set, string prefix) in _waiting)
+        {
+            set.UnionWith(vocabulary.PrefixesUnder(prefix));
+        }
+
+        foreach ((List<Draft> places, Action<Phrase> done) in _drafts)
+        {
+            done(new([.. places.Select(place => new PhrasePlace(Bits(place.Words), place.Least, place.Optional, place.Gap))]));
+        }
+    }
+
+    private string? Word(string word, ref Draft draft)
+    {
+        if (word.StartsWith('@'))
+        {
+            if (!_lists.TryGetValue(word, out string[]? words))
+            {
+                return $"the list \"{word}\" is not known; its row must stand above";
+            }
+
+            foreach (string inner in words)
+            {
+                if (Word(inner, ref draft) is { } fault)
+                {
+                    return fault;
+                }
+            }
+
+            return null;
+        }
+
+        if (word.StartsWith('#'))
+        {
+            double least = 0;
+            if (word.Length > 1 && !double.TryParse(word.AsSpan(1), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out least))
+            {
+                return $"\"{word}\" is no number class; write # or #60";
+            }
+
+            draft = draft with { Least = least };
+            return null;
+        }
+
+        if (word.EndsWith('*'))
+        {
+            string prefix = word[..^1];
+            draft.Words.Add(vocabulary.AddPrefix(prefix));
+            _waiting.Add((draft.Words, prefix));
+            return prefix.Length < 3 ? $"\"{word}\" is too short a beginning; write at least 3 letters" : null;
+        }
+
+        draft.Words.Add(word.StartsWith('=') ? vocabulary.AddExact(word[1..]) : vocabulary.AddStem(word));
+        return word.Length == 0 || !word.TrimStart('=').All(char.IsLetter) ? $"\"{word}\" is no word" : null;
+    }
+
+    private static ImmutableArray<ulong> Bits(HashSet<int> words)
+    {
+        ulong[] bits = new ulong[words.Count == 0 ? 0 : (words.Max() >> 6) + 1];
+        foreach (int word in words)
+        {
+            bits[word >> 6] |= 1UL << (word & 63);
+        }
+
+        return [.. bits];
+    }
+}

@@ -1,0 +1,99 @@
+using ShelfSafe.Core;
+
+namespace ShelfSafe.Steps;
+
+/// <summary>The words of printed processes. Words of a language, not facts of canning, so they stand in code.</summary>
+internal sealed class ProcessWords
+{
+    private readonly List<(Phrase Phrase, Func<List<Token>, int, int, ProcessMark> Make)> _phrases = [];
+
+    /// <summary>Compiles the phrases.</summary>
+    public ProcessWords()
+    {
+        PhraseCompiler compiler = new(Words);
+        void Add(string phrase, Func<List<Token>, int, int, ProcessMark> make) => compiler.Add(phrase, made => _phrases.Add((made, make)));
+        void Say(string phrase, Func<ProcessMark, ProcessMark> with) => Add(phrase, (_, at, end) => with(new(at, end)));
+
+        Say("boiling water bath|canner|process*", mark => mark with { Method = "boiling-water" });
+        Say("water bath canner|can|process*?", mark => mark with { Method = "boiling-water" });
+        Say("boiling|hot|canning bath|waterbath", mark => mark with { Method = "boiling-water" });
+        Say("waterbath", mark => mark with { Method = "boiling-water" });
+        Say("process ..6 boiling water", mark => mark with { Method = "boiling-water" });
+        Say("boil ..3 jar", mark => mark with { Method = "boiling-water" });
+        Say("steam canner|can", mark => mark with { Method = "atmospheric-steam" });
+        Say("pressure can|canner|process*", mark => mark with { Method = "pressure" });
+        Say("process|reprocess ..8 minute|min|mins|hour|hr|pound|lb|lbs|psi|canner", mark => mark with { Says = true });
+        Say("process ..2 jar|pint|quart", mark => mark with { Says = true });
+        Say("food|blender|stick processor|process", mark => mark with { Cooking = true });
+        Say("half pint", mark => mark with { Jar = "half-pint" });
+        Say("half gallon", mark => mark with { Jar = "half-gallon" });
+        Say("pint and =a half", mark => mark with { Jar = "pint-and-a-half" });
+        Say("pint", mark => mark with { Jar = "pint" });
+        Say("quart|qt", mark => mark with { Jar = "quart" });
+        Say("gallon", mark => mark with { Jar = "gallon" });
+        Add("# lb|lbs|pound|psi|psig ..1 pressure?", (tokens, at, end) => new(at, end) { Psi = PrintedProcessReader.ToPsi(tokens[at].Number, "psi") });
+        Add("# kpa", (tokens, at, end) => new(at, end) { Psi = PrintedProcessReader.ToPsi(tokens[at].Number, "kpa") });
+        Add("# bar", (tokens, at, end) => new(at, end) { Psi = PrintedProcessReader.ToPsi(tokens[at].Number, "bar") });
+        Add("# ml|cc|millilitre|milliliter ..1 jar|bottle|size", (tokens, at, end) => new(at, end) { Jar = JarOf(tokens[at].Number) });
+        Add("# l|litre|liter ..1 jar|bottle|size", (tokens, at, end) => new(at, end) { Jar = JarOf(tokens[at].Number * 1000) });
+        Add("# minute|min|mins", Time(1));
+        Add("# hour|hr|hrs", Time(60));
+        Add("# # minute|min|mins", Range(1));
+        Add("# to|or|and # minute|min|mins", Range(1));
+        Add("# # hour|hr|hrs", Range(60));
+        Add("# to|or|and # hour|hr|hrs", Range(60));
+        Add("an hour", (_, at, end) => new(at, end) { Minutes = Interval.Exactly(60) });
+        compiler.Finish();
+    }
+
+    /// <summary>The vocabulary to cut sentences with.</summary>
+    public Vocabulary Words { get; } = new();
+
+    /// <summary>Every mark of a sentence; of marks that overlap in kind the longest stays.</summary>
+    public List<ProcessMark> Marks(List<Token> tokens)
+    {
+        List<ProcessMark> marks = [];
+        for (int at = 0; at < tokens.Count; at++)
+        {
+            foreach ((Phrase phrase, Func<List<Token>, int, int, ProcessMark> make) in _phrases)
+            {
+                if (phrase.MatchAt(tokens, at) is int end and >= 0)
+                {
+                    ProcessMark mark = make(tokens, at, end);
+                    if (!marks.Exists(other => Covers(other, mark)))
+                    {
+                        marks.RemoveAll(other => Covers(mark, other));
+                        marks.Add(mark);
+                    }
+                }
+            }
+        }
+
+        return marks;
+    }
+
+    private static bool Covers(ProcessMark outer, ProcessMark inner) =>
+        outer.At <= inner.At && outer.End >= inner.End
+        && ((outer.Minutes is not null && inner.Minutes is not null) || (outer.Jar is not null && inner.Jar is not null));
+
+    private static Func<List<Token>, int, int, ProcessMark> Time(double minutes) =>
+        (tokens, at, end) => new(at, end) { Minutes = Interval.Exactly(tokens[at].Number * minutes) };
+
+    private static Func<List<Token>, int, int, ProcessMark> Range(double minutes) =>
+        (tokens, at, end) =>
+        {
+            (double first, double second) = (tokens[at].Number * minutes, tokens[end - 2].Number * minutes);
+            return new(at, end) { Minutes = new(Math.Min(first, second), Math.Max(first, second)) };
+        };
+
+    // A metric jar counts as the next larger listed one.
+    private static string JarOf(double millilitres) => millilitres switch
+    {
+        <= 250 => "half-pint",
+        <= 500 => "pint",
+        <= 750 => "pint-and-a-half",
+        <= 1000 => "quart",
+        <= 2000 => "half-gallon",
+        _ => "gallon",
+    };
+}

@@ -1,0 +1,37 @@
+using ShelfSafe.Pack;
+
+namespace ShelfSafe.Steps;
+
+/// <summary>One row of <c>rules/step-facts.csv</c>; several rows of one fact are alternatives.</summary>
+/// <remarks>
+/// <paramref name="Fact"/> is a fact id, <c>@name</c> (a list of words) or <c>%name</c> (a list of phrases parted by <c>;</c>).
+/// A pattern is a phrase, then conditions: <c>&amp; phrase</c> in the same sentence, <c>~ phrase</c> in the same or a neighbouring one.
+/// Exceptions are parted by <c>;</c>: a phrase in the same sentence, <c>&lt; phrase</c> just before the hit,
+/// <c>~ phrase</c> in the same or a neighbouring sentence, <c>^ phrase</c> anywhere in the recipe. The phrases: see <see cref="PhraseCompiler"/>.
+/// </remarks>
+/// <param name="ExampleHit">Text that must give the fact; sentences parted by <c> / </c>. Run as a test.</param>
+/// <param name="ExampleMiss">Text that must not give the fact. Run as a test.</param>
+/// <param name="Line">Line in the table, from 1.</param>
+internal sealed record StepFactRow(string Fact, string Pattern, string Unless, string ExampleHit, string ExampleMiss, string Source, int Line)
+{
+    /// <summary>Path of the table in the pack.</summary>
+    public const string File = "step-facts.csv";
+
+    /// <summary>The columns in order.</summary>
+    public static readonly string[] Columns = ["fact", "pattern", "unless", "example_hit", "example_miss", "source"];
+
+    /// <summary>Reads the table; what is wrong is added to the faults.</summary>
+    public static List<StepFactRow> Read(string text, List<PackFault> faults) => CsvTable.Read(File, text, Columns, Row, faults);
+
+    /// <summary>Whether the row only names words or phrases for other rows.</summary>
+    public bool IsList => Fact.StartsWith('@') || Fact.StartsWith('%');
+
+    private static StepFactRow Row(CsvRow row) => new(
+        row.Text("fact"),
+        row.Text("pattern"),
+        row.Text("unless"),
+        row.Text("example_hit"),
+        row.Text("example_miss"),
+        row.Text("source"),
+        row.Line);
+}

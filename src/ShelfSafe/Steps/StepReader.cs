@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using ShelfSafe.Pack;
+using ShelfSafe.Reading;
+
+namespace ShelfSafe.Steps;
+
+/// <summary>Reads what the sentences of a recipe say about the jar, by the rows of <c>rules/step-facts.csv</c>.</summary>
+/// <remarks>
+/// A fact is given once a sentence, at the first words that say it. Known gap: who or what the words are about is not read,
+/// so "blend the spices" counts as blended; that errs toward more findings.
+/// </remarks>
+internal sealed class StepReader
+{
+    private readonly StepRuleSet _rules;
+
+    /// <summary>Compiles the rows.</summary>
+    /// <param name="rows">Rows of the table in order.</param>
+    /// <param name="faults">Receives what is wrong in the phrases.</param>
+    public StepReader(IEnumerable<StepFactRow> rows, List<PackFault> faults) => _rules = new(rows, faults);
+
+    /// <summary>Makes a reader of the table in a pack.</summary>
+    /// <exception cref="InvalidDataException">The table is broken; packs are validated before.</exception>
+    public static StepReader Create(RulePack pack)
+    {
+        List<PackFault> faults = [];
+        StepReader reader = new(StepFactRow.Read(pack.Text(StepFactRow.File), faults), faults);
+        return faults.Count == 0 ? reader : throw new InvalidDataException(faults[0].ToString());
+    }
+
+    /// <summary>Every fact id that the reader may give.</summary>
+    public IReadOnlyList<string> FactIds => _rules.Facts;
+
+    /// <summary>Every fact that the sentences of a dish say, in reading order.</summary>
+    public ImmutableArray<StepFact> Read(RecipePart part)
+    {
+        PartReading reading = new([.. part.Steps.Select(step => step.Text.Text)], _rules.Words, _rules.ConditionCount);
+        ImmutableArray<StepFact>.Builder found = ImmutableArray.CreateBuilder<StepFact>();
+        int[] seen = new int[_rules.Facts.Count];
+        for (int sentence = 0; sentence < part.Steps.Length; sentence++)
+        {
+            List<Token> tokens = reading[sentence];
+            for (int at = 0; at < tokens.Count; at++)
+            {
+                foreach (StepRule rule in _rules.Starting(tokens[at]))
+                {
+                    if (seen[rule.Fact] <= sentence && rule.Core.MatchAt(tokens, at) is int end and >= 0 && reading.Holds(rule, sentence, at))
+                    {
+                        seen[rule.Fact] = sentence + 1;
+                        found.Add(Fact(_rules.Facts[rule.Fact], part.Steps[sentence], tokens, at, end));
+                    }
+                }
+            }
+        }
+
+        return found.ToImmutable();
+    }
+
+    /// <summary>Every processing time, pressure and jar that the sentences print.</summary>
+    public static ImmutableArray<PrintedProcess> PrintedProcesses(RecipePart part) => PrintedProcessReader.Read(part);
+
+    /// <summary>Every pH that the sentences print, with its place.</summary>
+    public static ImmutableArray<PrintedPh> PrintedPhs(RecipePart part) => PrintedPhReader.Read(part);
+
+    private static StepFact Fact(string id, StepSentence sentence, List<Token> tokens, int at, int end)
+    {
+        (int from, int to) = (tokens[at].Start, tokens[end - 1].End);
+        return new(id, sentence, sentence.Text.Map(from, to), sentence.Text.Text[from..to]);
+    }
+}

@@ -1,0 +1,139 @@
+using System.Globalization;
+
+namespace ShelfSafe.Steps;
+
+/// <summary>Cuts a sentence into words and numbers in one pass.</summary>
+internal static class Tokenizer
+{
+    private static readonly (string Word, int Value)[] NumberWords =
+    [
+        ("one", 1), ("two", 2), ("three", 3), ("four", 4), ("five", 5), ("six", 6), ("seven", 7), ("eight", 8), ("nine", 9),
+        ("ten", 10), ("twelve", 12), ("fifteen", 15), ("twenty", 20), ("thirty", 30), ("forty", 40), ("fifty", 50), ("sixty", 60), ("ninety", 90),
+    ];
+
+    /// <summary>All tokens of a text in order.</summary>
+    public static List<Token> Cut(string text, Vocabulary vocabulary)
+    {
+        List<Token> tokens = new((text.Length / 5) + 1);
+        bool broken = false;
+        int at = 0;
+        while (at < text.Length)
+        {
+            char first = text[at];
+            if (char.IsLetter(first))
+            {
+                int end = WordEnd(text, at);
+                tokens.Add(Word(text, at, end, vocabulary, broken));
+                (at, broken) = (end, false);
+            }
+            else if (char.IsAsciiDigit(first) || Vulgar(first) > 0)
+            {
+                int end = Number(text, at, out double value);
+                tokens.Add(new(at, end, 0, 0, 0, value, broken));
+                (at, broken) = (end, false);
+            }
+            else
+            {
+                broken |= first is ',' or ';' or ':' or '.' or '!' or '?' or '(' or ')' or '\u2013' or '\u2014';
+                at++;
+            }
+        }
+
+        return tokens;
+    }
+
+    private static int WordEnd(string text, int at)
+    {
+        while (at < text.Length && (char.IsLetter(text[at]) || IsInnerMark(text, at)))
+        {
+            at++;
+        }
+
+        return at;
+    }
+
+    private static bool IsInnerMark(string text, int at) =>
+        text[at] is ('\'' or '\u2019' or '\u00AD') && at + 1 < text.Length && char.IsLetter(text[at + 1]);
+
+    private static Token Word(string text, int start, int end, Vocabulary vocabulary, bool broken)
+    {
+        Span<char> buffer = stackalloc char[WordStem.LongestWord];
+        ReadOnlySpan<char> word = text.AsSpan(start, end - start);
+        if (word.Length > buffer.Length)
+        {
+            return new(start, end, 0, 0, 0, double.NaN, broken);
+        }
+
+        int length = WordStem.Fold(word, buffer);
+        double number = double.NaN;
+        foreach ((string name, int value) in NumberWords)
+        {
+            if (buffer[..length].SequenceEqual(name))
+            {
+                number = value;
+            }
+        }
+
+        (int stem, int exact, int prefix) = vocabulary.Find(buffer[..length]);
+        return new(start, end, stem, exact, prefix, number, broken);
+    }
+
+    private static int Number(string text, int at, out double value)
+    {
+        if (Vulgar(text[at]) is double part and > 0)
+        {
+            value = part;
+            return at + 1;
+        }
+
+        int end = Digits(text, at);
+        if (end + 1 < text.Length && text[end] is ('.' or ',') && char.IsAsciiDigit(text[end + 1]))
+        {
+            bool thousands = text[end] == ',' && Digits(text, end + 1) - end == 4;
+            end = Digits(text, end + 1);
+            value = Parse(text[at..end].Replace(",", thousands ? string.Empty : ".", StringComparison.Ordinal));
+            return end;
+        }
+
+        value = Parse(text.AsSpan(at, end - at));
+        int next = end < text.Length && text[end] == ' ' ? end + 1 : end;
+        if (next < text.Length && Vulgar(text[next]) is double rest and > 0)
+        {
+            value += rest;
+            return next + 1;
+        }
+
+        if (end + 1 < text.Length && text[end] is ('/' or '\u2044') && char.IsAsciiDigit(text[end + 1]))
+        {
+            int last = Digits(text, end + 1);
+            double under = Parse(text.AsSpan(end + 1, last - end - 1));
+            value = under > 0 ? value / under : double.NaN;
+            return last;
+        }
+
+        return end;
+    }
+
+    private static int Digits(string text, int at)
+    {
+        while (at < text.Length && char.IsAsciiDigit(text[at]))
+        {
+            at++;
+        }
+
+        return at;
+    }
+
+    private static double Parse(ReadOnlySpan<char> digits) =>
+        double.TryParse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value) ? value : double.NaN;
+
+    private static double Vulgar(char sign) => sign switch
+    {
+        '\u00BC' => 0.25,
+        '\u00BD' => 0.5,
+        '\u00BE' => 0.75,
+        '\u2153' => 1.0 / 3,
+        '\u2154' => 2.0 / 3,
+        _ => 0,
+    };
+}

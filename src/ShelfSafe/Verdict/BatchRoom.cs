@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using ShelfSafe.Core;
+using ShelfSafe.Foods;
+using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
+using ShelfSafe.Reading;
+using ShelfSafe.Steps;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>Makes the batch of a dish: listed foods, foods that only the steps name, step facts and kind of dish.</summary>
+internal sealed class BatchRoom
+{
+    private readonly StepReader _steps;
+    private readonly DishReader _dishes;
+    private readonly BatchBuilder _builder;
+    private readonly StepFoods _stepFoods;
+
+    /// <summary>Prepares the readers of a pack.</summary>
+    public BatchRoom(RulePack pack, FoodCatalogue catalogue)
+    {
+        _steps = StepReader.Create(pack);
+        _dishes = DishReader.Create(pack);
+        _builder = new(new Weigher(new WeightTable(pack, []), pack.Tables.Limits), pack.Tables.Limits);
+        _stepFoods = new(catalogue);
+    }
+
+    /// <summary>The batch of one dish.</summary>
+    public Batch Make(Recipe recipe, RecipePart part, IReadOnlyList<Ingredient> ingredients)
+    {
+        ImmutableArray<StepFact> facts = _steps.Read(part);
+        ImmutableArray<BatchItem> listed = _builder.Items(ingredients);
+        ImmutableArray<BatchItem> items = [.. listed, .. _stepFoods.Find(part, facts, listed)];
+        string[] headings = [.. part.Steps.Select(step => step.Heading).Concat(part.Ingredients.Select(line => line.Group)).OfType<string>().Distinct(StringComparer.Ordinal)];
+        string[] foods = [.. items.Where(item => item.InJar && item.Food is not null).Select(item => item.Food!.Id).Distinct(StringComparer.Ordinal)];
+        ImmutableArray<DishKind> kinds = _dishes.Kinds(part.Name ?? recipe.Title, headings, facts, foods);
+        ImmutableArray<PrintedPh> printed = StepReader.PrintedPhs(part);
+        return new(
+            part.Name,
+            part.Span,
+            items,
+            facts,
+            [.. kinds.Select(kind => kind.Id)],
+            DishReader.NotAJar(kinds),
+            kinds.IsEmpty ? "recipe" : kinds[0].Id.Replace('-', ' '),
+            part.Steps.Any(step => step.Role == StepRole.Step),
+            printed.IsEmpty ? null : printed.Max(ph => ph.Ph),
+            StepReader.PrintedProcesses(part));
+    }
+}

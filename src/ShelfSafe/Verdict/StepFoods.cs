@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using ShelfSafe.Core;
+using ShelfSafe.Foods;
+using ShelfSafe.Measuring;
+using ShelfSafe.Reading;
+using ShelfSafe.Steps;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>Foods with a hazard that the steps name and the ingredient list does not.</summary>
+/// <remarks>Known gap: a food without a hazard trait that only the steps name is not looked for here.</remarks>
+internal sealed class StepFoods(FoodCatalogue catalogue)
+{
+    private static readonly string[] Hazards =
+        ["thickener", "pasta", "rice", "grain", "dairy", "egg", "coconut-milk", "nut", "chocolate", "cured-meat", "seafood", "offal", "gelatin", "fat", "alkaline"];
+
+    /// <summary>One item for each such food, in the jar and of unknown amount.</summary>
+    public IEnumerable<BatchItem> Find(RecipePart part, ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed)
+    {
+        int line = listed.IsEmpty ? 0 : listed[^1].Line + 1;
+        HashSet<string> seen = new(StringComparer.Ordinal);
+        foreach (StepSentence sentence in part.Steps)
+        {
+            if (sentence.Role != StepRole.Step || Outside(sentence, facts))
+            {
+                continue;
+            }
+
+            foreach (FoodMention mention in catalogue.Mentions(sentence.Text.Text))
+            {
+                if (mention.Match is Identified { Food: { } food }
+                    && Hazards.Any(food.Has)
+                    && !IsVerb(sentence.Text.Text, mention)
+                    && !Covered(food, mention, listed)
+                    && seen.Add(food.Id))
+                {
+                    yield return Item(sentence, mention, line++);
+                }
+            }
+        }
+    }
+
+    // What is only served beside, or added when serving, is no part of the jar.
+    private static bool Outside(StepSentence sentence, ImmutableArray<StepFact> facts)
+    {
+        foreach (StepFact fact in facts)
+        {
+            if (ReferenceEquals(fact.Sentence, sentence) && fact.Id is "serve-with" or "at-serving" or "served-fresh")
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // "Butter the tin", "flour the board": the word is what is done, not what goes in.
+    private static bool IsVerb(string text, FoodMention mention)
+    {
+        int at = mention.End;
+        while (at < text.Length && text[at] == ' ')
+        {
+            at++;
+        }
+
+        foreach (string article in (ReadOnlySpan<string>)["the ", "a ", "an ", "your ", "both ", "each ", "water"])
+        {
+            if (string.Compare(text, at, article, 0, article.Length, StringComparison.OrdinalIgnoreCase) == 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool Covered(Pack.FoodRow food, FoodMention mention, ImmutableArray<BatchItem> listed)
+    {
+        string[] words = mention.Words.Split(' ');
+        foreach (BatchItem item in listed)
+        {
+            if (item.Food is { } own && (own.Id == food.Id || Hazards.Any(trait => food.Has(trait) && own.Has(trait))))
+            {
+                return true;
+            }
+
+            foreach (string word in WordFolding.Words(item.Ingredient.Line.Text.Text))
+            {
+                if (WordFolding.Singular(word) == words[^1])
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    private static BatchItem Item(StepSentence sentence, FoodMention mention, int line)
+    {
+        IngredientLine source = new(sentence.Text, sentence.Heading, AtServing: false, FromProse: true);
+        string words = sentence.Text.Text[mention.Start..mention.End];
+        Ingredient ingredient = new(
+            source, sentence.Text.Map(mention.Start, mention.End), words, mention.Words, mention.Match, null, [], null, null, null, false, false, [], null, null, false, false);
+        return new(ingredient, line, words, mention.Match.Candidates[0], Presence.In, Interval.Unknown, Interval.Unknown, Weighed: false, FromSteps: true);
+    }
+}
