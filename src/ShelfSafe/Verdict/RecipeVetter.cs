@@ -99,7 +99,8 @@ public sealed class RecipeVetter
         List<RawFinding> all = [.. found];
         if (outcome.Lead is { } lead && outcome.Outcome is not (Outcome.NotAJarFood or Outcome.CannotTell))
         {
-            all.AddRange(lead.Findings);
+            // A category that refuses says why; what it would have asked of single foods is beside the point then.
+            all.AddRange(lead.Findings.Where(finding => lead.Judgement != Judgement.Refuses || finding.Item is null));
         }
 
         bool barred = all.Any(finding => finding.Level >= FindingLevel.Change);
