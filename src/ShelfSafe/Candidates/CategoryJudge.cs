@@ -98,6 +98,16 @@ internal sealed class CategoryJudge(HazardRoom hazards, ImmutableArray<ProcessRo
                     .SelectMany(term => term.Values)
                     .Select(batch.Fact)
                     .FirstOrDefault(found => found is not null);
+                // Too little liquid points at the liquid that is there, where there is one.
+                BatchItem? liquid = gate.Rule == "too-little-liquid"
+                    ? batch.InJar.Where(item => (item.Has("water") || item.Has("broth")) && (item.Presence == Presence.Maybe || !item.Weighed)).MaxBy(item => item.Grams.High)
+                    : null;
+                if (liquid is not null)
+                {
+                    yield return Finding(gate, liquid, named, liquid.Ingredient.Span, null) with { Item = null };
+                    yield break;
+                }
+
                 yield return Finding(gate, null, named, fact?.Span ?? new(batch.Span.Start, batch.Span.Start), fact?.Words);
             }
 

@@ -501,7 +501,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         {
             int at = low.IndexOf(" " + marker, Math.Min(low.Length, state.Start), StringComparison.Ordinal);
             bool ends = at >= 0 && (at + marker.Length + 1 == low.Length || !char.IsLetter(low[at + marker.Length + 1]));
-            if (ends && at > state.Start && at < state.End)
+            if (ends && at > state.Start && at < state.End && catalogue.IsFood(state.Between(state.Start, at)))
             {
                 state.Preparation = Join(state.Between(at, state.End).Trim(' ', ',', '.'), state.Preparation);
                 state.End = at;

@@ -9,9 +9,13 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
     public List<FoodPhrase> Split(LineState state)
     {
         List<FoodPhrase> found = [];
-        foreach ((int Start, int End) piece in Pieces(state, state.Start, state.End, " and ", " & ", ", ", " plus ", " with "))
+        // "maple syrup, agave, or honey" is one choice, "salt, pepper and thyme" are three foods.
+        bool choice = state.Between(state.Start, state.End).Contains(", or ", StringComparison.OrdinalIgnoreCase);
+        string[] all = choice ? [" and ", " & ", " plus "] : [" and ", " & ", ", ", " plus ", " with "];
+        string[] either = choice ? [", or ", " or ", ", ", "/"] : [" or ", "/", " alternatively ", " and/or "];
+        foreach ((int Start, int End) piece in Pieces(state, state.Start, state.End, all))
         {
-            List<(int Start, int End)> sides = Pieces(state, piece.Start, piece.End, " or ", "/", " alternatively ", " and/or ");
+            List<(int Start, int End)> sides = Pieces(state, piece.Start, piece.End, either);
             (int Start, int End) main = sides[0];
             List<Alternative> others = [];
             foreach ((int Start, int End) side in sides.Skip(1))
@@ -26,7 +30,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
                 (phrase, match) = (shared, catalogue.Find(shared));
             }
 
-            found.Add(new(main.Start, main.End, Plain(phrase, state), match, [.. others]));
+            found.Add(new(main.Start, main.End, Plain(phrase, state, match), match, [.. others]));
         }
 
         if (state.Others.Count > 0 && found.Count > 0)
@@ -64,7 +68,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
                 return;
             }
 
-            others.Add(new(Plain(phrase, state), match));
+            others.Add(new(Plain(phrase, state, match), match));
         }
     }
 
@@ -150,7 +154,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
                 string left = state.Between(from, i);
                 string right = state.Between(next, end);
                 string whole = state.Between(from, end);
-                bool or = joint is " or " or "/" or " alternatively " or " and/or ";
+                bool or = joint is " or " or ", or " or "/" or " alternatively " or " and/or " || joints.Contains(", or ", StringComparer.Ordinal);
                 if (left.Length == 0 || right.Length == 0 || (!or && catalogue.IsExact(whole, out _)) || !Parts(left, right, or))
                 {
                     continue;
@@ -178,17 +182,18 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         bool leftFood = catalogue.IsFood(left);
         bool rightFood = catalogue.IsFood(firstRight);
         string[] rightWords = WordFolding.Words(firstRight);
-        bool rightIsPrep = rightWords.Length == 0 || words.Is("prep", rightWords[0]) && !catalogue.IsExact(firstRight, out _) || rightWords.All(word => words.Is("filler", word) || words.Is("prep", word));
+        bool rightIsPrep = rightWords.Length == 0 || (words.Is("prep", rightWords[0]) && !rightFood) || rightWords.All(word => words.Is("filler", word) || words.Is("prep", word));
         bool leftIsPrep = WordFolding.Words(left).All(word => words.Is("filler", word) || words.Is("prep", word));
         return !rightIsPrep && !leftIsPrep && (or ? rightFood || leftFood : leftFood && rightFood);
     }
 
-    private string Plain(string phrase, LineState state)
+    private string Plain(string phrase, LineState state, FoodMatch match)
     {
         List<string> kept = [];
         foreach (string word in WordFolding.Words(phrase))
         {
-            if (!words.Is("filler", word) && !words.Is("size", word) && !words.Is("prep", word))
+            bool ground = word == "ground" && match.MayHave("ground");
+            if (ground || (!words.Is("filler", word) && !words.Is("size", word) && !words.Is("prep", word) && !char.IsDigit(word[0])))
             {
                 kept.Add(word);
             }
@@ -205,8 +210,19 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         }
 
         string name = string.Join(' ', kept.Select(WordFolding.Singular));
-        string[] unitTails = [" clove", " stalk", " stick", " rib", " leaf", " sprig", " slice", " strip", " rasher", " pod", " head", " bulb"];
-        _ = unitTails;
+        foreach (string measure in (ReadOnlySpan<string>)[" clove", " stick", " stalk", " sprig", " meat"])
+        {
+            if (name.EndsWith(measure, StringComparison.Ordinal) && state.Measures is [{ Unit: not "each" }, ..] && catalogue.IsFood(name[..^measure.Length]))
+            {
+                name = name[..^measure.Length];
+            }
+        }
+
+        if (name.StartsWith("clove ", StringComparison.Ordinal) || name.StartsWith("amount ", StringComparison.Ordinal))
+        {
+            name = name[(name.IndexOf(' ', StringComparison.Ordinal) + 1)..];
+        }
+
         return state.JuiceOrZest switch
         {
             "zest" => name + " zest",

@@ -60,6 +60,11 @@ internal static class WordFolding
             return word;
         }
 
+        if (word is "chilies" or "chillies")
+        {
+            return word[..^2];
+        }
+
         if (word.EndsWith("ies", StringComparison.Ordinal))
         {
             return word is "pies" or "cookies" or "brownies" or "veggies" or "smoothies" or "pattypans" ? word[..^1] : word[..^3] + "y";

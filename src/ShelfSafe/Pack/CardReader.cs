@@ -85,7 +85,7 @@ internal static class CardReader
                 fields["name"],
                 fields["dish"],
                 fields["method"],
-                Keys(fields.GetValueOrDefault("products", string.Empty)),
+                [.. fields.GetValueOrDefault("products", string.Empty).Split("||", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)],
                 int.TryParse(fields["rank"], System.Globalization.CultureInfo.InvariantCulture, out int rank) ? rank : 0,
                 fields.GetValueOrDefault("acid", string.Empty),
                 [.. lists["Applies"]],

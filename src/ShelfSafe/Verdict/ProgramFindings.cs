@@ -45,7 +45,7 @@ internal sealed class ProgramFindings(HazardRoom hazards, UnsafeMethods unsafeMe
         {
             if (printed.Minutes is not null || printed.PressurePsi is not null)
             {
-                yield return hazards.Raise("own-process", null, batch, printed.Span, recipe.Text[printed.Span.Start..printed.Span.End]);
+                yield return hazards.Raise("own-process", null, batch, printed.Span, recipe.Text[printed.Span.Start..printed.Span.End].ReplaceLineEndings(" "), FindingLevel.Caution);
             }
         }
 

@@ -30,6 +30,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue)
             {
                 if (mention.Match is Identified { Food: { } food }
                     && Hazards.Any(food.Has)
+                    && mention.Words is not ("fat" or "batter" or "dough" or "milk fat")
                     && !IsVerb(sentence.Text.Text, mention)
                     && !Covered(food, mention, listed)
                     && seen.Add(food.Id))
