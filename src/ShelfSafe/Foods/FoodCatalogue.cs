@@ -96,7 +96,7 @@ public sealed class FoodCatalogue
     }
 
     /// <summary>Foods named in running text: the longest match at each word, with offsets into the text.</summary>
-    public List<FoodMention> Mentions(string text)
+    public IReadOnlyList<FoodMention> Mentions(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         List<FoodMention> found = [];

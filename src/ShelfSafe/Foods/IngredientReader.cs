@@ -1,8 +1,5 @@
 using System.Collections.Immutable;
-using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Reading;
-using ShelfSafe.Reading.Amounts;
 
 namespace ShelfSafe.Foods;
 

@@ -41,7 +41,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         }
     }
 
-    private void Inside(LineState state, int start, int end)
+    private static void Inside(LineState state, int start, int end)
     {
         string inner = state.Text[start..end].Trim();
         string low = inner.ToLowerInvariant();
@@ -76,7 +76,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         state.Preparation = Join(state.Preparation, inner);
     }
 
-    private void Flags(LineState state, string low)
+    private static void Flags(LineState state, string low)
     {
         state.Optional |= low.Contains("optional", StringComparison.Ordinal) || low.Contains("if you like", StringComparison.Ordinal) || low.Contains("if desired", StringComparison.Ordinal);
         state.ToTaste |= low.Contains("to taste", StringComparison.Ordinal) || low.Contains("as needed", StringComparison.Ordinal);
@@ -125,7 +125,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         state.Start = SkipOf(text, SkipHoles(state, JuiceOf(state, SkipHoles(state, after))));
     }
 
-    private int JuiceOf(LineState state, int at)
+    private static int JuiceOf(LineState state, int at)
     {
         string word = NumberScan.Word(state.Text, at, out int end);
         int start = at;
@@ -180,7 +180,6 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         }
 
         int afterNumber = SkipHoles(state, end);
-        string between = text[end..Math.Min(afterNumber, text.Length)];
         afterNumber = SkipSizes(state, afterNumber);
         bool times = afterNumber < text.Length && text[afterNumber] is 'x' or 'X' or '×' && afterNumber + 1 < text.Length && (text[afterNumber + 1] == ' ' || char.IsDigit(text[afterNumber + 1]));
         if (times)
@@ -211,7 +210,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
 
         int unitAt = NumberScan.Skip(text, Dash(text, afterNumber));
         string? unit = words.Unit(text, unitAt, out int unitEnd);
-        if (unit is "inch" or "cm" || (unit == "piece" && false))
+        if (unit is "inch" or "cm")
         {
             // "4 1/4 inch thick steaks" is four steaks; "a 2 inch piece of ginger" is a piece.
             unit = null;
@@ -231,7 +230,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         }
 
         bool unitIsFood = unit is "clove" && !IsOf(text, unitEnd) && NothingLeft(state, unitEnd);
-        if (unitIsFood || IsFoodWord(text, unitAt, unitEnd, unit))
+        if (unitIsFood)
         {
             state.Measures.Add(new(value, "each"));
             return unitAt;
@@ -567,7 +566,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
 
     private bool IsState(string phrase) => WordFolding.Words(phrase).All(word => words.Is("filler", word) || words.Is("prep", word) || words.Is("size", word));
 
-    private void Tail(LineState state)
+    private static void Tail(LineState state)
     {
         // A bracketless alternative at the end: "spaghetti or similar" is left to the splitter.
         while (state.End > state.Start && (char.IsWhiteSpace(state.Text[state.End - 1]) || state.Text[state.End - 1] is '.' or ',' or '*' or ':' or '-' or ';'))
@@ -641,7 +640,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         }
     }
 
-    private int SkipHoles(LineState state, int at)
+    private static int SkipHoles(LineState state, int at)
     {
         bool moved = true;
         while (moved)
@@ -674,12 +673,6 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         }
 
         return (value, end);
-    }
-
-    private bool IsFoodWord(string text, int at, int end, string unit)
-    {
-        // "2 garlic cloves" has its unit behind the food; "4 bay leaves", "2 heads" keep theirs. Words such as "egg" are no units.
-        return unit is "stick" && NumberScan.Word(text, at, out _) is "rib" or "ribs" && NumberScan.Word(text, NumberScan.Skip(text, end), out _) is "of" && catalogue.IsFood("pork " + text[at..end]) && false;
     }
 
     private static bool NothingLeft(LineState state, int at) => state.Between(at, state.Text.Length).Trim(' ', '.', ',', '*').Length == 0;

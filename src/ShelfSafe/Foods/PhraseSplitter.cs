@@ -20,7 +20,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
             List<Alternative> others = [];
             foreach ((int Start, int End) side in sides.Skip(1))
             {
-                Add(others, state, side, sides[^1]);
+                Add(others, state, side);
             }
 
             string phrase = state.Between(main.Start, main.End);
@@ -40,7 +40,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
             {
                 foreach ((int Start, int End) side in Bare(state, other))
                 {
-                    Add(others, state, side, side);
+                    Add(others, state, side);
                 }
             }
 
@@ -50,9 +50,8 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         return found;
     }
 
-    private void Add(List<Alternative> others, LineState state, (int Start, int End) side, (int Start, int End) last)
+    private void Add(List<Alternative> others, LineState state, (int Start, int End) side)
     {
-        _ = last;
         string phrase = state.Text[side.Start..side.End].Trim(' ', '.', ',', ')', '(', '"');
         if (phrase.Length == 0)
         {

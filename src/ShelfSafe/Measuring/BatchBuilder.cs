@@ -76,6 +76,7 @@ internal sealed class BatchBuilder(Weigher weigher, Limits limits)
             return (little, little, true);
         }
 
-        return (Interval.Unknown, weighing.Millilitres ?? Interval.Unknown, false);
+        // Water to cover is as much as it takes: its amount stays unknown, and asks nothing of the cook.
+        return (Interval.Unknown, weighing.Millilitres ?? Interval.Unknown, food.Has("water"));
     }
 }

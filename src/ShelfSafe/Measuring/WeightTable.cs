@@ -97,7 +97,7 @@ internal sealed class WeightTable
     /// <summary>Grams of one of whatever the group holds.</summary>
     public Interval? Group(FoodRow food) => _groups.TryGetValue(food.Group, out (Interval Each, Interval Density) group) ? group.Each : null;
 
-    private IEnumerable<string> Ids(FoodRow food) => _links.TryGetValue(food.Id, out List<string>? linked) ? linked : [food.Id];
+    private List<string> Ids(FoodRow food) => _links.TryGetValue(food.Id, out List<string>? linked) ? linked : [food.Id];
 
     private static void Add<T>(Dictionary<string, List<T>> map, string key, T value)
     {

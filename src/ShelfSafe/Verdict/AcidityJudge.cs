@@ -49,8 +49,9 @@ internal sealed class AcidityJudge(Limits limits)
         Interval rest = Mass(batch, item => item.Acidity == FoodAcidity.LowAcid && !IsWater(item));
         Interval acidifier = Mass(batch, item => item.Has("acidifier") || item.Has("fresh-citrus"));
         double middle = Middle(sour) / Math.Max(1, Middle(sour) + Middle(rest));
+        bool stew = batch.IsKind("soup") || batch.IsKind("stew") || batch.IsKind("curry") || batch.IsKind("stock");
         return middle >= limits["acidified-share"]
-            || Middle(acidifier) / Math.Max(1, Middle(batch.TotalGrams)) >= limits["acid-relied-on-share"];
+            || !stew && Middle(acidifier) / Math.Max(1, Middle(batch.TotalGrams)) >= limits["acid-relied-on-share"];
     }
 
     private static Interval Mass(Batch batch, Func<BatchItem, bool> chosen)

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ShelfSafe.Core;
 using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;

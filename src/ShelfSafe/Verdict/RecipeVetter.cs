@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ShelfSafe.Candidates;
 using ShelfSafe.Core;
 using ShelfSafe.Foods;
@@ -6,7 +5,6 @@ using ShelfSafe.Hazards;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
 using ShelfSafe.Reading;
-using ShelfSafe.Steps;
 
 namespace ShelfSafe.Verdict;
 
