@@ -23,7 +23,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         Size(state);
     }
 
-    private void Brackets(LineState state)
+    private static void Brackets(LineState state)
     {
         string text = state.Text;
         for (int i = 0; i < text.Length; i++)

@@ -1,0 +1,127 @@
+using System.Globalization;
+using ShelfSafe.Core;
+using ShelfSafe.Pack;
+using ShelfSafe.Verdict;
+using Xunit;
+
+namespace ShelfSafe.Tests.Verdict;
+
+public class RecipeVetterTests
+{
+    private const string Soup = """
+        # Harvest hall soup
+
+        ## Ingredients
+
+        - 900 g beef stew meat, cubed
+        - 600 g carrots, sliced
+        - 600 g potatoes, cubed
+        - 3 l beef broth
+        - 2 tsp salt
+
+        ## Method
+
+        1. Brown the beef and drain off the fat.
+        2. Add everything else and boil 5 minutes.
+        3. Fill each jar half full of solids, top up with the hot liquid and process in the pressure canner.
+        """;
+
+    private readonly RecipeVetter _vetter = RecipeVetter.Create(RulePack.Default);
+
+    // Source: USDA AIB 539 (rev. 2015), Guide 4 p. 4-18 to 4-19: soups of foods with a process of their own, half solids.
+    [Fact]
+    public void Vet_SoupByThePublishedConditions_GetsThePressureProcess()
+    {
+        VettingReport report = _vetter.Vet(Soup, new Kitchen(1345, "weighted"));
+
+        Assert.Equal(Outcome.Pressure, report.Outcome);
+        Assert.All(report.Process, line => Assert.Equal(15, line.Psi));
+        Assert.Contains(report.Process, line => line is { Jar: "pint", Minutes: 60 });
+        Assert.Contains(report.Process, line => line is { Jar: "quart", Minutes: 75 });
+    }
+
+    // Source: USDA AIB 539 (rev. 2015), Guide 4 p. 4-18: no noodles, pasta, rice, flour, cream, milk or other thickening agents.
+    [Theory]
+    [InlineData("30 g wheat flour", "thickener")]
+    [InlineData("1/2 tsp cornstarch", "thickener")]
+    [InlineData("200 g spaghetti", "pasta")]
+    [InlineData("100 g rice", "rice")]
+    [InlineData("100 ml cream", "dairy")]
+    [InlineData("200 ml coconut milk", "coconut-milk")]
+    [InlineData("2 eggs", "egg")]
+    [InlineData("150 g bacon", "cured-meat")]
+    [InlineData("300 g cabbage, shredded", "untested-food")]
+    public void Vet_OneForbiddenFoodAdded_IsFlaggedAndNoLongerAsWritten(string line, string rule)
+    {
+        VettingReport report = _vetter.Vet(Soup.Replace("- 2 tsp salt", "- 2 tsp salt\n- " + line, StringComparison.Ordinal), Kitchen.Unknown);
+
+        Assert.Contains(report.Findings, finding => finding.Rule == rule && finding.Level == FindingLevel.Change);
+        Assert.NotEqual(Outcome.Pressure, report.Outcome);
+        Assert.Empty(report.Process);
+    }
+
+    [Theory]
+    [InlineData("Whisk in a spoon of flour at the end.", "thickener")]
+    [InlineData("Blend the soup until smooth.", "dense")]
+    public void Vet_HazardOnlyInTheSteps_IsFound(string step, string rule)
+    {
+        VettingReport report = _vetter.Vet(Soup + "\n4. " + step, Kitchen.Unknown);
+
+        Assert.Contains(report.Findings, finding => finding.Rule == rule && finding.Level >= FindingLevel.Change);
+        Assert.NotEqual(Outcome.Pressure, report.Outcome);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("# Only a title")]
+    [InlineData("Just a note about the weather.")]
+    public void Vet_NoIngredient_SaysSo(string text)
+    {
+        VettingReport report = _vetter.Vet(text, Kitchen.Unknown);
+
+        Assert.Equal(Outcome.CannotTell, report.Outcome);
+        Assert.Contains(report.Findings, finding => finding.Rule == "no-ingredients");
+    }
+
+    [Theory]
+    [InlineData("0 g beef")]
+    [InlineData("1/0 cup beef")]
+    [InlineData("1e99 cups beef")]
+    [InlineData("-3 kg beef")]
+    public void Vet_AbsurdAmount_PermitsNothing(string line)
+    {
+        VettingReport report = _vetter.Vet(Soup.Replace("900 g beef stew meat, cubed", line, StringComparison.Ordinal), Kitchen.Unknown);
+
+        Assert.NotEqual(Outcome.Pressure, report.Outcome);
+    }
+
+    [Fact]
+    public void Vet_AboveEveryPrintedDialBand_GivesNoDialLine()
+    {
+        VettingReport report = _vetter.Vet(Soup, new Kitchen(8001, "dial"));
+
+        Assert.Empty(report.Process);
+    }
+
+    [Theory]
+    [InlineData("tr-TR")]
+    [InlineData("de-DE")]
+    public void Vet_OtherCulture_GivesTheSameReport(string culture)
+    {
+        VettingReport plain = _vetter.Vet(Soup, Kitchen.Unknown);
+        CultureInfo before = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
+            VettingReport other = RecipeVetter.Create(RulePack.Default).Vet(Soup, Kitchen.Unknown);
+
+            Assert.Equal(plain.Outcome, other.Outcome);
+            Assert.Equal(plain.Findings.Select(finding => finding.Message), other.Findings.Select(finding => finding.Message));
+            Assert.Equal(plain.Ingredients.Select(line => line.FoodId), other.Ingredients.Select(line => line.FoodId));
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+}
