@@ -1,5 +1,7 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 using System.CommandLine.Invocation;
+using System.CommandLine.Parsing;
 
 namespace ShelfSafe.Cli;
 
@@ -11,20 +13,24 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal)
     /// <summary>Runs one command line.</summary>
     public int Run(IReadOnlyList<string> arguments, TextWriter output, TextWriter error)
     {
-        RootCommand root = new("Reads a recipe and says what published guidance offers for putting it up in jars.")
+        Command root = new("shelfsafe", "Reads a recipe and says what published guidance offers for putting it up in jars.")
         {
+            new HelpOption(),
+            new VersionOption(),
             new VetCommand(standardInput, terminal).Build(),
             RulesCommand.Build(),
         };
         ParseResult result = root.Parse([.. arguments], new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (result.Action is ParseErrorAction || (result.Errors.Count > 0 && result.Action?.ClearsParseErrors != true))
         {
-            foreach (string message in result.Errors.Select(static one => one.Message).Distinct(StringComparer.Ordinal))
+            // "Required command was not provided" adds nothing to "Unrecognized command": the last says what is wrong.
+            IEnumerable<string> messages = result.Errors.Select(static one => one.Message);
+            foreach (string message in (result.UnmatchedTokens.Count > 0 ? messages.TakeLast(1) : messages).Distinct(StringComparer.Ordinal))
             {
                 Complain(error, message);
             }
 
-            error.WriteLine($"shelfsafe: for help: shelfsafe {(result.CommandResult.Command is RootCommand ? string.Empty : result.CommandResult.Command.Name + " ")}--help");
+            error.WriteLine($"shelfsafe: for help: shelfsafe {Path(result.CommandResult)}--help");
             return ExitCode.Trouble;
         }
 
@@ -42,6 +48,9 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal)
 
         error.WriteLine("shelfsafe: " + new string(line));
     }
+
+    private static string Path(CommandResult command) =>
+        command.Parent is CommandResult parent ? $"{Path(parent)}{command.Command.Name} " : string.Empty;
 
     private static int Invoke(ParseResult result, TextWriter output, TextWriter error)
     {

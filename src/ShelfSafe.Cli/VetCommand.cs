@@ -31,6 +31,13 @@ internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal)
     /// <summary>Makes the command.</summary>
     public Command Build()
     {
+        _recipes.Validators.Add(static result =>
+        {
+            foreach (string value in result.Tokens.Select(static token => token.Value).Where(static value => value.Length > 1 && value[0] == '-'))
+            {
+                result.AddError($"\"{value}\" is no option of vet; a file of that name is written ./{value}");
+            }
+        });
         _format.Validators.Add(static result => OneOf(result, ["text", "jsonl"]));
         _gauge.Validators.Add(static result => OneOf(result, KitchenWords.Gauges));
         _jar.Validators.Add(static result => OneOf(result, KitchenWords.Jars));
