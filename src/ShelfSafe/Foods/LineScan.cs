@@ -101,7 +101,14 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         }
 
         at = JuiceOf(state, at);
-        int after = Amount(state, at, first: true);
+        bool negative = at + 1 < text.Length && text[at] is '-' or '\u2212' && char.IsAsciiDigit(text[Math.Min(at + 1, text.Length - 1)]);
+        int after = Amount(state, negative ? at + 1 : at, first: true);
+        if (negative && after >= 0)
+        {
+            // Less than nothing is no amount: it is kept as printed, and nothing weighs it.
+            state.Measures[0] = state.Measures[0] with { Value = new(-state.Measures[0].Value.High, -state.Measures[0].Value.Low) };
+        }
+
         if (after < 0)
         {
             // "Pinch of salt", "Clove of garlic", "dash pepper": a unit word without a number is one.
