@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShelfSafe.Core;
 using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
@@ -46,4 +47,7 @@ internal sealed class BatchRoom
             printed.IsEmpty ? null : printed.Max(ph => ph.Ph),
             StepReader.PrintedProcesses(part));
     }
+
+    /// <summary>Foods of some bulk that only the steps name.</summary>
+    public IEnumerable<(SourceSpan Span, string Words)> Unlisted(RecipePart part, Batch batch) => _stepFoods.Unlisted(part, batch.Facts, batch.Items);
 }

@@ -78,6 +78,11 @@ public sealed class RecipeVetter
         Acidity acidity = _acidity.Of(batch);
         List<RawFinding> found = _hazards.Find(batch, acidity);
         found.AddRange(_program.Find(recipe, part, batch));
+        foreach ((SourceSpan span, string words) in batch.Items.IsEmpty ? [] : _batches.Unlisted(part, batch))
+        {
+            found.Add(_hazards.Raise("step-food", null, batch, span, words, FindingLevel.Change));
+        }
+
         List<Candidate> candidates = [];
         foreach (CategoryCard card in _pack.Tables.Categories)
         {

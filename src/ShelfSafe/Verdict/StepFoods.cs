@@ -41,6 +41,41 @@ internal sealed class StepFoods(FoodCatalogue catalogue)
         }
     }
 
+    /// <summary>Foods of some bulk that the steps name and the list does not, with their places.</summary>
+    public IEnumerable<(SourceSpan Span, string Words)> Unlisted(RecipePart part, ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed)
+    {
+        HashSet<string> seen = new(StringComparer.Ordinal);
+        foreach (StepSentence sentence in part.Steps)
+        {
+            if (sentence.Role != StepRole.Step || Outside(sentence, facts))
+            {
+                continue;
+            }
+
+            foreach (FoodMention mention in catalogue.Mentions(sentence.Text.Text))
+            {
+                if (mention.Match is Identified { Food: { Group: "vegetable" or "fruit" or "meat" or "poultry" or "seafood" or "mushroom" or "legume-dried" or "legume-fresh" } food }
+                    && !Covered(food, mention, listed)
+                    && !(IsGeneric(mention.Words) && listed.Any(item => item.Food is null || Kindred(item.Food.Group, food.Group)))
+                    && seen.Add(food.Id))
+                {
+                    yield return (sentence.Text.Map(mention.Start, mention.End), sentence.Text.Text[mention.Start..mention.End]);
+                }
+            }
+        }
+    }
+
+    // "Brown the meat" means the beef of the list.
+    private static bool IsGeneric(string words) =>
+        words is "meat" or "vegetable" or "veg" or "veggy" or "bean" or "fruit" or "bone" or "fish" or "pepper" or "steak" or "chop" or "mince" or "green" or "berry" or "stone" or "pea" or "joint" or "mushroom" or "seed" or "bird" or "pulp" or "peel" or "zest" or "root" or "leaf" or "shell" or "roast";
+
+    private static bool Kindred(string left, string right) =>
+        left == right || (Animal(left) && Animal(right)) || (Plant(left) && Plant(right));
+
+    private static bool Animal(string group) => group is "meat" or "poultry" or "seafood";
+
+    private static bool Plant(string group) => group is "vegetable" or "fruit" or "tomato" or "mushroom" or "legume-dried" or "legume-fresh" or "herb-spice-dried";
+
     // What is only served beside, or added when serving, is no part of the jar.
     private static bool Outside(StepSentence sentence, ImmutableArray<StepFact> facts)
     {
