@@ -35,7 +35,7 @@ public class ProcessChecks
         string? gauge = check["gauge"] is "dial" or "weighted" ? check["gauge"] : null;
         Kitchen kitchen = new(double.Parse(check["altitude_ft"], CultureInfo.InvariantCulture), gauge);
 
-        if (check["expected_psi"] == "none-published")
+        if (check["expected_psi"] is "none-published" or "not-recommended")
         {
             Assert.DoesNotContain(ProcessSelector.Lines([row], kitchen), line => line.Gauge == gauge);
             return;
