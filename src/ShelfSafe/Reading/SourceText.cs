@@ -76,7 +76,7 @@ internal sealed class SourceText
             int length = body.AsSpan(start).IndexOfAny('\n', '\r');
             int end = length < 0 ? body.Length : start + length;
             int cutFrom = ReadPrefix(body, start, end, out int content, out bool marked, out bool listed);
-            run = content == end || listed ? 0 : run;
+            run = content == end || listed || body[content] == '#' ? 0 : run;
             run += end - content;
             if (run > MaxParagraph && LongAt < 0)
             {
