@@ -65,7 +65,7 @@ internal sealed class BlockSorter
                 }
 
                 _shapes[i] = shape;
-                if (!row.IsHeader)
+                if (!row.IsHeader || shape.HasAmount)
                 {
                     ShapeOf(row.Block).Add(shape, row);
                 }
@@ -127,7 +127,7 @@ internal sealed class BlockSorter
 
         bool direction = _heads.Kind == HeadingKind.Method && kind is HeadingKind.Method && LineShape.Of(text).IsVerb;
         _heads.Push(row.Level, kind, text, index);
-        if (kind is HeadingKind.Ingredients or HeadingKind.Needs)
+        if (kind is HeadingKind.Ingredients or HeadingKind.Needs or HeadingKind.Serving)
         {
             _scopeHasLines = false;
         }

@@ -95,7 +95,7 @@ internal static class PartSplitter
             }
         }
 
-        HashSet<int> known = [.. dishes];
+        HashSet<int> known = [.. dishes.FindAll(dish => dish < 0 || HeadingWords.Classify(rows[dish].Text.Text) != HeadingKind.Variation)];
         foreach (SortedLine line in lines)
         {
             if (known.Contains(line.Dish) && NamesOther(line, owners))

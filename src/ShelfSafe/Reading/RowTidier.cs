@@ -200,7 +200,8 @@ internal sealed class RowTidier
             HeadingKind kind = HeadingWords.Classify(text.AsSpan(0, colon));
             bool bold = row.LeadBold && row.LeadLength >= colon && row.LeadLength <= colon + 1;
             int words = LineShape.Of(text[..colon]).Words;
-            if (kind is HeadingKind.Ingredients or HeadingKind.Needs && words <= 5)
+            bool tools = kind == HeadingKind.Needs && LineShape.Of(text[(colon + 1)..]) is { IsEquipment: true } && !ParagraphLines.IsListOfAmounts(text[(colon + 1)..]);
+            if (kind is HeadingKind.Ingredients or HeadingKind.Needs && words <= 5 && !tools)
             {
                 AddLabel(row.Text.Cut(0, colon));
                 _tidy.Add(Slice(row, colon + 1, text.Length));
