@@ -5,6 +5,7 @@ return args switch
 {
     ["corpus", string path, ..] => CorpusRun.Run(path, Console.Out),
     ["folder", string path, ..] => FolderRun.Run(path, Console.Out),
+    ["parse", string path, ..] => FolderRun.ParseOnly(path, Console.Out),
     ["bench", .. string[] rest] => Bench(rest),
     _ => Usage(),
 };
@@ -17,6 +18,6 @@ static int Bench(string[] rest)
 
 static int Usage()
 {
-    Console.Error.WriteLine("use: corpus PATH | folder PATH | bench [options]");
+    Console.Error.WriteLine("use: corpus PATH | folder PATH | parse PATH | bench [options]");
     return 2;
 }

@@ -27,6 +27,9 @@ internal sealed class BlockShape
     /// <summary>Most lines read like directions.</summary>
     public bool IsSteps => Verbs * 2 > Lines || (Words > Lines * 14 && Amounts * 2 < Lines) || (Ordered && Words > Lines * 8 && Verbs * 3 > Lines);
 
+    /// <summary>More lines than not begin with a verb.</summary>
+    public bool IsMostlyVerbs => Verbs * 2 > Lines;
+
     /// <summary>Most lines are timings.</summary>
     public bool IsTimings => Timings * 2 >= Lines;
 

@@ -65,7 +65,7 @@ internal sealed class BlockSorter
                 }
 
                 _shapes[i] = shape;
-                if (!row.IsHeader)
+                if (!row.IsHeader || shape.HasAmount)
                 {
                     ShapeOf(row.Block).Add(shape, row);
                 }
@@ -127,7 +127,7 @@ internal sealed class BlockSorter
 
         bool direction = _heads.Kind == HeadingKind.Method && kind is HeadingKind.Method && LineShape.Of(text).IsVerb;
         _heads.Push(row.Level, kind, text, index);
-        if (kind is HeadingKind.Ingredients or HeadingKind.Needs)
+        if (kind is HeadingKind.Ingredients or HeadingKind.Needs or HeadingKind.Serving)
         {
             _scopeHasLines = false;
         }
@@ -150,7 +150,7 @@ internal sealed class BlockSorter
         BlockShape shape = ShapeOf(block);
         bool choice = !shape.IsTimings && _heads.Kind switch
         {
-            HeadingKind.Ingredients => !shape.IsSteps || shape.HasAmounts,
+            HeadingKind.Ingredients => !shape.IsMostlyVerbs || shape.HasAmounts,
             HeadingKind.Needs => !shape.IsTools && (!shape.IsSteps || shape.HasAmounts),
             HeadingKind.Serving => shape.IsNames || shape.HasAmounts,
             HeadingKind.Equipment => false,
@@ -253,11 +253,15 @@ internal sealed class BlockSorter
         bool names = kind is HeadingKind.Group && text.StartsWith("for ", StringComparison.OrdinalIgnoreCase);
         if (row.HasChildren)
         {
-            return row.AllLead || names || kind is HeadingKind.Serving || (!_shapes[index].HasAmount && ChildHasAmount(index));
+            return (_shapes[index].Words >= 7 && !_shapes[index].HasAmount && IsIntroducing(text)) || row.AllLead || names || kind is HeadingKind.Serving || (!_shapes[index].HasAmount && ChildHasAmount(index));
         }
 
         return row.AllLead && (kind is HeadingKind.Group or HeadingKind.Serving);
     }
+
+    /// <summary>"The following can be used" over a deeper list names no food.</summary>
+    private static bool IsIntroducing(string text) => text.Contains("following", StringComparison.OrdinalIgnoreCase)
+        || text.Contains("options", StringComparison.OrdinalIgnoreCase) || text.Contains("choose", StringComparison.OrdinalIgnoreCase);
 
     private bool ChildHasAmount(int index) =>
         index + 1 < _rows.Count && _rows[index + 1].Depth > _rows[index].Depth && _shapes[index + 1].StartsWithAmount;

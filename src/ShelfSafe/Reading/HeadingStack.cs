@@ -54,7 +54,7 @@ internal sealed class HeadingStack
             }
 
             bool isFoods = kind is HeadingKind.Ingredients or HeadingKind.Needs;
-            Group = kind is HeadingKind.Group or HeadingKind.Serving || (kind == HeadingKind.Name && (known || level > 6)) || (isFoods && (foods || known))
+            Group = kind is HeadingKind.Group or HeadingKind.Serving || (kind == HeadingKind.Name && (known || level > 6)) || (isFoods && (foods || known) && text.Length <= 40)
                 ? text.TrimEnd(':', ' ') : isFoods ? null : Group;
             foods |= isFoods;
             if (IsKnown(kind))

@@ -37,7 +37,7 @@ internal static class HeadingWords
 
     private static readonly FrozenSet<string> _noteWords = FrozenSet.Create(
         StringComparer.Ordinal,
-        "note", "notes", "tip", "tips", "hint", "hints", "storage", "storing", "store", "substitution", "substitutions", "keeping",
+        "note", "notes", "hint", "hints", "storage", "storing", "store", "substitution", "substitutions", "keeping",
         "leftovers", "faq", "nutrition", "nutritional", "source", "sources", "credit", "credits", "comment", "comments", "tags", "history",
         "warning", "warnings", "freezing", "remarks", "footnotes", "references", "trivia", "notizen", "tipps");
 
@@ -138,7 +138,7 @@ internal static class HeadingWords
 
             if (kind == HeadingKind.Name && each.Length <= 4)
             {
-                kind = _noteWords.Contains(word) ? HeadingKind.Note
+                kind = _noteWords.Contains(word) || IsTips(each, word) ? HeadingKind.Note
                     : _introductionWords.Contains(word) ? HeadingKind.Introduction
                     : kind;
             }
@@ -154,6 +154,10 @@ internal static class HeadingWords
             ? HeadingKind.Group
             : kind;
     }
+
+    /// <summary>"Tips" and "Canning tips" advise; "Beef tips" are food.</summary>
+    private static bool IsTips(string[] each, string word) => word is "tip" or "tips"
+        && (each[0] == word || each[0] is "cooking" or "canning" or "serving" or "helpful" or "pro" or "recipe" or "quick" or "chef's" or "storage" or "some" or "top");
 
     private static bool StartsAny(string words, string[] starts)
     {

@@ -28,7 +28,7 @@ internal sealed class InlineReader(SourceText source)
         }
 
         List<LineBreak> breaks = [];
-        int lead = _lead;
+        int lead = _builder.RemoveFootnoteMarks() && _lead > 0 ? Math.Min(_lead, _builder.Length) : _lead;
         MappedText text = _builder.Build(breaks);
         return new()
         {
@@ -56,6 +56,7 @@ internal sealed class InlineReader(SourceText source)
             }
         }
 
+        _builder.RemoveFootnoteMarks();
         return _builder.Build();
     }
 
@@ -154,13 +155,6 @@ internal sealed class InlineReader(SourceText source)
             {
                 i++;
                 at = Math.Min(seek + 2, to);
-                continue;
-            }
-
-            if (c == '[' && i < content.End && content.Text[i + 1] == '^' && content.AsSpan()[(i - content.Start)..].IndexOf(']') is > 0 and < 40 and int close)
-            {
-                i += close;
-                at = Math.Min(seek + close + 1, to);
                 continue;
             }
 

@@ -45,7 +45,7 @@ internal static class LineWords
     private static readonly FrozenSet<string> _notFoodUnits = FrozenSet.Create(
         StringComparer.Ordinal,
         "min", "mins", "minute", "minutes", "hour", "hours", "hr", "hrs", "h", "sec", "secs", "second", "seconds", "day", "days", "week",
-        "weeks", "month", "months", "year", "years", "degrees", "degree", "f", "c", "inch", "inches", "cm", "mm", "psi", "people", "persons",
+        "weeks", "month", "months", "year", "years", "degrees", "degree", "f", "c", "psi", "people", "persons",
         "servings", "serving", "portions", "calories", "kcal", "cal", "kj", "times", "watts", "mins.", "step", "steps", "pm", "am", "feet");
 
     private static readonly FrozenSet<string> _numbers = FrozenSet.Create(

@@ -62,6 +62,56 @@ internal sealed class MappedTextBuilder(SourceText source)
         }
     }
 
+    /// <summary>Takes out footnote marks: "[^1]" in a line, "[^1]:" before the note itself.</summary>
+    /// <returns>Whether one was found.</returns>
+    public bool RemoveFootnoteMarks()
+    {
+        if (_chars.AsSpan(0, Length).IndexOf("[^") < 0)
+        {
+            return false;
+        }
+
+        int to = 0;
+        int next = 0;
+        for (int from = 0; from < Length;)
+        {
+            int mark = MarkLength(from, atStart: to == 0);
+            if (mark > 0)
+            {
+                from += mark;
+                continue;
+            }
+
+            while (next < Breaks.Count && Breaks[next].Index <= from)
+            {
+                Breaks[next] = Breaks[next] with { Index = Breaks[next].Index == from ? to : -1 };
+                next++;
+            }
+
+            _chars[to] = _chars[from];
+            _starts[to] = _starts[from];
+            _ends[to] = _ends[from];
+            to++;
+            from++;
+        }
+
+        Breaks.RemoveAll(at => at.Index < 0);
+        Length = to;
+        return true;
+    }
+
+    private int MarkLength(int at, bool atStart)
+    {
+        if (_chars[at] != '[' || at + 1 >= Length || _chars[at + 1] != '^')
+        {
+            return 0;
+        }
+
+        int close = _chars.AsSpan(at, Math.Min(Length - at, 40)).IndexOf(']');
+        bool colon = atStart && close > 0 && at + close + 1 < Length && _chars[at + close + 1] == ':';
+        return close < 0 ? 0 : close + (colon ? 2 : 1);
+    }
+
     /// <summary>Empties the builder.</summary>
     public void Clear()
     {

@@ -10,6 +10,8 @@ namespace ShelfSafe.Reading;
 /// </remarks>
 internal static class PartSplitter
 {
+    private const int SharedWord = int.MinValue;
+
     /// <summary>The parts of a file, at least one.</summary>
     public static ImmutableArray<RecipePart> Split(List<SortedLine> lines, List<Row> rows, int textLength)
     {
@@ -20,12 +22,18 @@ internal static class PartSplitter
         }
 
         ImmutableArray<RecipePart>.Builder parts = ImmutableArray.CreateBuilder<RecipePart>(dishes.Count);
+        int next = 0;
         for (int i = 0; i < dishes.Count; i++)
         {
             int from = i == 0 ? 0 : rows[dishes[i]].Text.Span.Start;
             int to = i + 1 < dishes.Count ? rows[dishes[i + 1]].Text.Span.Start : textLength;
-            List<SortedLine> own = lines.FindAll(line => line.Text.Span.Start >= from && line.Text.Span.Start < to);
-            parts.Add(Part(dishes[i] < 0 ? null : rows[dishes[i]].Text.Text, new(from, to), own));
+            int first = next;
+            while (next < lines.Count && (i + 1 == dishes.Count || lines[next].Text.Span.Start < to))
+            {
+                next++;
+            }
+
+            parts.Add(Part(dishes[i] < 0 ? null : rows[dishes[i]].Text.Text, new(from, to), lines.GetRange(first, next - first)));
         }
 
         return parts.MoveToImmutable();
@@ -65,8 +73,10 @@ internal static class PartSplitter
     }
 
     /// <summary>Whether the lines of one dish name another: "add the dumplings".</summary>
+    /// <remarks>One pass over the names and one over the words of all lines, so that long files stay linear.</remarks>
     private static bool AreCombined(List<int> dishes, List<SortedLine> lines, List<Row> rows)
     {
+        Dictionary<string, int> owners = new(StringComparer.Ordinal);
         foreach (int dish in dishes)
         {
             if (dish < 0 || HeadingWords.Classify(rows[dish].Text.Text) == HeadingKind.Variation)
@@ -76,35 +86,19 @@ internal static class PartSplitter
 
             foreach (string word in HeadingWords.Normalise(rows[dish].Text.Text).Split(' '))
             {
-                string stem = word.EndsWith('s') ? word[..^1] : word;
-                if (stem.Length >= 4 && !InOtherName(dish, dishes, rows, stem) && InOtherLines(dish, dishes, lines, stem))
+                string stem = Stem(word);
+                if (stem.Length >= 4)
                 {
-                    return true;
+                    // A word in two names ("jam") tells nothing apart.
+                    owners[stem] = owners.TryGetValue(stem, out int other) && other != dish ? SharedWord : dish;
                 }
             }
         }
 
-        return false;
-    }
-
-    private static bool InOtherName(int dish, List<int> dishes, List<Row> rows, string stem)
-    {
-        foreach (int other in dishes)
-        {
-            if (other != dish && other >= 0 && rows[other].Text.Text.Contains(stem, StringComparison.OrdinalIgnoreCase))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private static bool InOtherLines(int dish, List<int> dishes, List<SortedLine> lines, string stem)
-    {
+        HashSet<int> known = [.. dishes.FindAll(dish => dish < 0 || HeadingWords.Classify(rows[dish].Text.Text) != HeadingKind.Variation)];
         foreach (SortedLine line in lines)
         {
-            if (line.Dish != dish && dishes.Contains(line.Dish) && line.Text.Text.Contains(stem, StringComparison.OrdinalIgnoreCase))
+            if (known.Contains(line.Dish) && NamesOther(line, owners))
             {
                 return true;
             }
@@ -112,6 +106,31 @@ internal static class PartSplitter
 
         return false;
     }
+
+    private static bool NamesOther(SortedLine line, Dictionary<string, int> owners)
+    {
+        string text = line.Text.Text;
+        for (int start = 0; start < text.Length; start++)
+        {
+            int end = start;
+            while (end < text.Length && char.IsLetter(text[end]))
+            {
+                end++;
+            }
+
+            if (end - start is >= 4 and <= 40
+                && owners.TryGetValue(Stem(text[start..end].ToLowerInvariant()), out int dish) && dish != SharedWord && dish != line.Dish)
+            {
+                return true;
+            }
+
+            start = end;
+        }
+
+        return false;
+    }
+
+    private static string Stem(string word) => word.EndsWith('s') ? word[..^1] : word;
 
     private static RecipePart Part(string? name, SourceSpan span, List<SortedLine> lines)
     {

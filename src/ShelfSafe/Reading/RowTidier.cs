@@ -121,7 +121,7 @@ internal sealed class RowTidier
     private bool IsWholeLabel(Row row, int index)
     {
         string text = row.Text.Text;
-        if (text.Length > LongestLabel || LineShape.Of(text) is { IsTiming: true } or { StartsWithAmount: true })
+        if (text.Length > LongestLabel || LineShape.Of(text) is { IsTiming: true } or { StartsWithAmount: true } || YieldFinder.Find(text) is not null)
         {
             return false;
         }
@@ -134,7 +134,8 @@ internal sealed class RowTidier
         bool colon = text[^1] is ':' or '：';
         HeadingKind kind = HeadingWords.Classify(text);
         int words = LineShape.Of(text).Words;
-        return colon ? NextIsList(index) && (words <= 6 || IsKnown(kind)) : IsKnown(kind) && IsBareLabel(text, kind, words);
+        bool bare = words <= 4 && NextIsList(index) && _tidy.Count > 0 && char.IsLetter(text[^1]) && char.IsUpper(FirstLetter(text));
+        return bare || colon ? NextIsList(index) && (words <= 6 || IsKnown(kind)) : IsKnown(kind) && IsBareLabel(text, kind, words);
     }
 
     private static bool IsLabelLine(Row row, int start, int end, bool first)
@@ -199,7 +200,8 @@ internal sealed class RowTidier
             HeadingKind kind = HeadingWords.Classify(text.AsSpan(0, colon));
             bool bold = row.LeadBold && row.LeadLength >= colon && row.LeadLength <= colon + 1;
             int words = LineShape.Of(text[..colon]).Words;
-            if (kind is HeadingKind.Ingredients or HeadingKind.Needs && words <= 5)
+            bool tools = kind == HeadingKind.Needs && LineShape.Of(text[(colon + 1)..]) is { IsEquipment: true } && !ParagraphLines.IsListOfAmounts(text[(colon + 1)..]);
+            if (kind is HeadingKind.Ingredients or HeadingKind.Needs && words <= 5 && !tools)
             {
                 AddLabel(row.Text.Cut(0, colon));
                 _tidy.Add(Slice(row, colon + 1, text.Length));

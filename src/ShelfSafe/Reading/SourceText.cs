@@ -75,8 +75,9 @@ internal sealed class SourceText
         {
             int length = body.AsSpan(start).IndexOfAny('\n', '\r');
             int end = length < 0 ? body.Length : start + length;
-            int cutFrom = ReadPrefix(body, start, end, out int content, out bool marked, out bool listed);
-            run = content == end || listed ? 0 : run;
+            int cutFrom = ReadPrefix(body, start, end, out int content, out int lastMarker, out bool listed);
+            bool marked = lastMarker >= 0;
+            run = content == end || listed || body[content] == '#' ? 0 : run;
             run += end - content;
             if (run > MaxParagraph && LongAt < 0)
             {
@@ -87,8 +88,9 @@ internal sealed class SourceText
             {
                 kept ??= new StringBuilder(body.Length);
                 kept.Append(body, copied, cutFrom - copied);
-                copied = content;
-                _cuts.Add((kept.Length, _shift + content - kept.Length));
+                int keepFrom = marked ? Math.Max(cutFrom, lastMarker) : content;
+                copied = keepFrom;
+                _cuts.Add((kept.Length, _shift + keepFrom - kept.Length));
                 if (marked && content < end && DeepAt < 0)
                 {
                     DeepAt = kept.Length;
@@ -102,9 +104,10 @@ internal sealed class SourceText
     }
 
     /// <summary>Walks over indentation and markers; answers where the prefix grew too deep, or -1.</summary>
-    private static int ReadPrefix(string body, int start, int end, out int content, out bool marked, out bool listed)
+    private static int ReadPrefix(string body, int start, int end, out int content, out int lastMarker, out bool listed)
     {
         listed = false;
+        lastMarker = -1;
         int markers = 0;
         int indent = 0;
         int cut = -1;
@@ -115,6 +118,7 @@ internal sealed class SourceText
             if (step > 0)
             {
                 markers++;
+                lastMarker = at;
                 listed |= body[at] != '>';
             }
             else if (body[at] is ' ' or '\t')
@@ -136,7 +140,6 @@ internal sealed class SourceText
         }
 
         content = at;
-        marked = markers > 0;
         return cut;
     }
 

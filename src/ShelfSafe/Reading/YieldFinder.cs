@@ -30,12 +30,12 @@ internal static class YieldFinder
             bool placed = whole && (at == start || (at > 0 && text[at - 1] is '(' or '.' or ' ' && IsClauseStart(text, at)));
             if (placed && HasNumberSoon(text, at + name.Length))
             {
-                return text[at..ClauseEnd(text, at)].TrimEnd('.', ')', ' ');
+                return text[at..ClauseEnd(text, at)].TrimEnd('.', ' ');
             }
         }
 
         return text.Length < 40 && text.AsSpan(start).StartsWith("for ", StringComparison.OrdinalIgnoreCase)
-            && HasNumberSoon(text, start + 4) && AmountScan.NumberEnd(text, start + 4) > start + 4 ? text[start..] : null;
+            && HasNumberSoon(text, start + 4) && AmountScan.NumberEnd(text, start + 4) > start + 4 ? text[start..ClauseEnd(text, start)].TrimEnd('.', ' ') : null;
     }
 
     private static bool IsClauseStart(string text, int at)

@@ -6,14 +6,15 @@ using static ShelfSafe.Reports.TextPage;
 
 namespace ShelfSafe.Reports;
 
-/// <summary>Writes the findings of one level. The same finding twice is one entry that names every place.</summary>
+/// <summary>Writes the findings of one level, those that ask for the same thing together.</summary>
+/// <remarks>The same finding twice is one entry that names every place.</remarks>
 internal sealed class TextFindings(TextPage page, Words words, SourceList sources)
 {
     /// <summary>Writes all findings of a level under their heading; nothing where there are none.</summary>
     public void Write(VettingReport report, FindingLevel level)
     {
-        List<(Finding Finding, SortedSet<int> Lines)> entries = Merged(report.Findings, level);
-        if (entries.Count == 0)
+        List<Duty> duties = Duties(report.Findings, level);
+        if (duties.Count == 0)
         {
             return;
         }
@@ -26,65 +27,99 @@ internal sealed class TextFindings(TextPage page, Words words, SourceList source
             FindingLevel.Caution or FindingLevel.Note => Ink.Bold,
         };
         page.Heading(words[$"heading.{name}"], ink);
-        foreach ((Finding finding, SortedSet<int> lines) in entries)
+        foreach (Duty duty in duties)
         {
-            WriteEntry(finding, lines, words[$"level.{name}"], ink);
+            WriteDuty(duty, words[$"level.{name}"], ink);
         }
     }
 
-    private static List<(Finding Finding, SortedSet<int> Lines)> Merged(ImmutableArray<Finding> findings, FindingLevel level)
+    private static List<Duty> Duties(ImmutableArray<Finding> findings, FindingLevel level)
     {
-        List<(Finding Finding, SortedSet<int> Lines)> entries = [];
-        if (findings.IsDefault)
-        {
-            return entries;
-        }
-
-        Dictionary<(string Rule, string Message, string Instead, string? Part), int> seen = [];
-        foreach (Finding finding in findings)
+        List<Duty> duties = [];
+        Dictionary<(string Rule, string Why, string Instead, string? Part), Duty> seen = [];
+        foreach (Finding finding in findings.IsDefault ? [] : findings)
         {
             if (finding.Level != level)
             {
                 continue;
             }
 
-            (string Rule, string Message, string Instead, string? Part) key = (finding.Rule, finding.Message, finding.Instead, finding.Part);
-            if (!seen.TryGetValue(key, out int index))
+            (string Rule, string Why, string Instead, string? Part) key = (finding.Rule, finding.Why, finding.Instead, finding.Part);
+            if (!seen.TryGetValue(key, out Duty? duty))
             {
-                index = entries.Count;
-                seen.Add(key, index);
-                entries.Add((finding, []));
+                duty = new(finding);
+                seen.Add(key, duty);
+                duties.Add(duty);
+            }
+
+            duty.Add(finding);
+        }
+
+        return duties;
+    }
+
+    private void WriteDuty(Duty duty, string label, Ink ink)
+    {
+        string rule = duty.First.Part is { } part ? $"{duty.First.Rule}, {words.With("label.part", part)}" : duty.First.Rule;
+        if (duty.Entries.Count == 1)
+        {
+            page.Paragraph($"({Where(duty.Entries[0].Lines)}; {rule}) {duty.Entries[0].Message}", 2, label + " ", ink);
+        }
+        else
+        {
+            page.Paragraph($"({rule})", 2, label + " ", ink);
+            foreach ((string message, SortedSet<int> lines) in duty.Entries)
+            {
+                page.Paragraph($"{message} ({Where(lines)})", 4, "- ");
+            }
+        }
+
+        string marks = duty.Sources.Count == 0 ? string.Empty : sources.Mark(duty.Sources);
+        if (duty.First.Why.Length > 0)
+        {
+            page.Paragraph(duty.First.Why + marks, 4, words["label.why"] + ": ", Ink.Faint);
+        }
+
+        if (duty.First.Instead.Length > 0)
+        {
+            page.Paragraph(duty.First.Instead + (duty.First.Why.Length > 0 ? string.Empty : marks), 4, words["label.instead"] + ": ", Ink.Bold);
+        }
+    }
+
+    private string Where(SortedSet<int> lines) => words.With(
+        lines.Count == 1 ? "label.line" : "label.lines",
+        string.Join(", ", lines.Select(line => line.ToString(CultureInfo.InvariantCulture))));
+
+    /// <summary>One thing to do, and every finding that asks for it.</summary>
+    private sealed class Duty(Finding first)
+    {
+        public Finding First => first;
+
+        public List<(string Message, SortedSet<int> Lines)> Entries { get; } = [];
+
+        public List<SourceReference> Sources { get; } = [];
+
+        public void Add(Finding finding)
+        {
+            int index = Entries.FindIndex(entry => string.Equals(entry.Message, finding.Message, StringComparison.Ordinal));
+            if (index < 0)
+            {
+                index = Entries.Count;
+                Entries.Add((finding.Message, []));
             }
 
             foreach (Place place in finding.Places.IsDefault ? [] : finding.Places)
             {
-                entries[index].Lines.Add(place.Line);
+                Entries[index].Lines.Add(place.Line);
+            }
+
+            foreach (SourceReference source in finding.Sources.IsDefault ? [] : finding.Sources)
+            {
+                if (!Sources.Contains(source))
+                {
+                    Sources.Add(source);
+                }
             }
         }
-
-        return entries;
     }
-
-    private void WriteEntry(Finding finding, SortedSet<int> lines, string label, Ink ink)
-    {
-        string numbers = string.Join(", ", lines.Select(line => line.ToString(CultureInfo.InvariantCulture)));
-        string where = words.With(lines.Count == 1 ? "label.line" : "label.lines", numbers);
-        if (finding.Part is { } part)
-        {
-            where += ", " + words.With("label.part", part);
-        }
-
-        page.Paragraph($"({where}; {finding.Rule}) {finding.Message}", 2, label + " ", ink);
-        if (finding.Why.Length > 0)
-        {
-            page.Paragraph(finding.Why + Marks(finding), 4, words["label.why"] + ": ", Ink.Faint);
-        }
-
-        if (finding.Instead.Length > 0)
-        {
-            page.Paragraph(finding.Instead + (finding.Why.Length > 0 ? string.Empty : Marks(finding)), 4, words["label.instead"] + ": ", Ink.Bold);
-        }
-    }
-
-    private string Marks(Finding finding) => finding.Sources.IsDefaultOrEmpty ? string.Empty : sources.Mark(finding.Sources);
 }

@@ -9,6 +9,8 @@ internal static class TextNumbers
     /// <summary>International foot, exact.</summary>
     public const double MetresPerFoot = 0.3048;
 
+    private const string Share = "share";
+
     /// <summary>A whole number with thousands parted by commas.</summary>
     public static string Whole(double value) => Math.Round(value, MidpointRounding.AwayFromZero).ToString("#,0", CultureInfo.InvariantCulture);
 
@@ -22,12 +24,12 @@ internal static class TextNumbers
 
     /// <summary>A range: one number where both ends print alike; an open end is told by the caller's words.</summary>
     /// <param name="range">The range.</param>
-    /// <param name="unit">Unit after the numbers; <c>share</c> prints as per cent.</param>
+    /// <param name="unit">Unit after the numbers; <c>share</c>, or <c>share by volume</c> and the like, prints as per cent.</param>
     /// <param name="words">Gives the words for open ends.</param>
     public static string Range(Interval range, string unit, Words words)
     {
-        bool share = string.Equals(unit, "share", StringComparison.Ordinal);
-        string suffix = share ? " %" : unit.Length == 0 ? string.Empty : " " + unit;
+        bool share = unit.StartsWith(Share, StringComparison.Ordinal);
+        string suffix = share ? " %" + unit[Share.Length..] : unit.Length == 0 ? string.Empty : " " + unit;
         double factor = share ? 100 : 1;
         string low = Short(range.Low * factor);
         if (!range.IsBounded)
