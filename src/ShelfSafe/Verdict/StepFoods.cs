@@ -55,6 +55,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue)
             foreach (FoodMention mention in catalogue.Mentions(sentence.Text.Text))
             {
                 if (mention.Match is Identified { Food: { Group: "vegetable" or "fruit" or "meat" or "poultry" or "seafood" or "mushroom" or "legume-dried" or "legume-fresh" } food }
+                    && !IsDishOrVerb(mention.Words)
                     && !Covered(food, mention, listed)
                     && !(IsGeneric(mention.Words) && listed.Any(item => item.Food is null || Kindred(item.Food.Group, food.Group)))
                     && seen.Add(food.Id))
@@ -64,6 +65,10 @@ internal sealed class StepFoods(FoodCatalogue catalogue)
             }
         }
     }
+
+    // "Reheat the soup", "fry until soft", "season": the dish itself, or what is done to it.
+    private static bool IsDishOrVerb(string words) =>
+        words is "soup" or "stew" or "chowder" or "curry" or "sauce" or "jam" or "relish" or "fry" or "roast" or "mash" or "chop" or "mince" or "season" or "pulse" or "steep" or "stem" or "skin" or "stone" or "pulp" or "juice" or "peel" or "core" or "seed" or "squash" or "flesh" or "filling" or "seal";
 
     // "Brown the meat" means the beef of the list.
     private static bool IsGeneric(string words) =>
