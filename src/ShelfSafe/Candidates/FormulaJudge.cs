@@ -150,10 +150,19 @@ internal sealed class FormulaJudge
             : fit;
     }
 
-    // A step may stir in the thickener that the formula lists, and no other.
+    // A step may stir in the thickener that the formula lists, and no other; with an amount of its own it is more than the listed one.
     private bool IsOwnThickener(FormulaRow formula, string sentence)
     {
         string[] own = [.. formula.Slots.Where(slot => slot.Foods.Any(_thickeners.Contains)).Select(slot => slot.Name)];
-        return own.Length > 0 && !Thickeners.Any(word => !own.Contains(word, StringComparer.Ordinal) && sentence.Contains(word, StringComparison.OrdinalIgnoreCase));
+        foreach (string word in Thickeners)
+        {
+            int at = sentence.IndexOf(word, StringComparison.OrdinalIgnoreCase);
+            if (at >= 0 && (!own.Contains(word, StringComparer.Ordinal) || sentence.AsSpan(Math.Max(at - 20, 0), Math.Min(at, 20)).ContainsAnyInRange('0', '9')))
+            {
+                return false;
+            }
+        }
+
+        return own.Length > 0;
     }
 }
