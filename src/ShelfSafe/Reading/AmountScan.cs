@@ -1,14 +1,25 @@
+using System.Buffers;
+
 namespace ShelfSafe.Reading;
 
 /// <summary>Sees where amounts of food stand in a text, without reading their value.</summary>
 internal static class AmountScan
 {
+    /// <summary>Numbers in words count only this near the start: further on they are prose.</summary>
+    private const int NumberWordsWithin = 60;
+
     private static readonly string[] _leads =
     [
         "about ", "around ", "approx. ", "approx ", "approximately ", "circa ", "ca. ", "~", "up to ", "at least ", "roughly ", "nearly ",
         "the juice of ", "juice of ", "the zest of ", "zest of ", "zest and juice of ", "juice and zest of ", "another ", "optional: ", "(optional) ",
         "plus ", "scant ", "heaping ", "good ", "generous ", "the ", "some ", "+ ", "etwa ",
     ];
+
+    /// <summary>First characters of <see cref="_leads"/>, in both cases.</summary>
+    private static readonly SearchValues<char> _leadLetters = SearchValues.Create("acurntjzpshg~o(+eACURNTJZPSHGOE");
+
+    /// <summary>First letters of the numbers in words, in both cases.</summary>
+    private static readonly SearchValues<char> _numberLetters = SearchValues.Create("otfsendhqczvOTFSENDHQCZV");
 
     /// <summary>What was seen.</summary>
     /// <param name="AtStart">The text begins with an amount.</param>
@@ -22,6 +33,12 @@ internal static class AmountScan
         int at = 0;
         while (at < text.Length && !measured)
         {
+            if (at > NumberWordsWithin && !char.IsDigit(text[at]) && !IsFraction(text[at]))
+            {
+                at++;
+                continue;
+            }
+
             int end = NumberEnd(text, at);
             if (end > at)
             {
@@ -94,7 +111,16 @@ internal static class AmountScan
             end++;
         }
 
-        return text[at..end].ToString().ToLowerInvariant();
+        ReadOnlySpan<char> word = text[at..end];
+        foreach (char c in word)
+        {
+            if (!char.IsAsciiLetterLower(c))
+            {
+                return word.ToString().ToLowerInvariant();
+            }
+        }
+
+        return word;
     }
 
     private static bool IsCupMark(ReadOnlySpan<char> text, int end, ReadOnlySpan<char> unit) =>
@@ -134,13 +160,24 @@ internal static class AmountScan
         }
 
         int word = at;
+        if (at < text.Length && !_numberLetters.Contains(text[at]))
+        {
+            return at;
+        }
+
         while (word < text.Length && char.IsLetter(text[word]))
         {
             word++;
         }
 
-        return word > at && word - at <= 8 && (at == 0 || !char.IsLetter(text[at - 1]))
-            && LineWords.IsNumber(text[at..word].ToString().ToLowerInvariant()) ? word : at;
+        if (word - at is < 3 or > 8 || (at > 0 && char.IsLetter(text[at - 1])))
+        {
+            return at;
+        }
+
+        Span<char> lower = stackalloc char[8];
+        int length = text[at..word].ToLowerInvariant(lower);
+        return LineWords.IsNumber(lower[..length]) ? word : at;
     }
 
     private static bool IsFraction(char c) => c is '½' or '⅓' or '⅔' or '¼' or '¾' or (>= '⅐' and <= '⅞') or '↉';
@@ -173,7 +210,7 @@ internal static class AmountScan
     private static int SkipLead(ReadOnlySpan<char> text)
     {
         int start = 0;
-        for (bool found = true; found;)
+        for (bool found = true; found && start < text.Length && _leadLetters.Contains(text[start]);)
         {
             found = false;
             foreach (string lead in _leads)

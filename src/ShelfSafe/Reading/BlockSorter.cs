@@ -53,7 +53,7 @@ internal sealed class BlockSorter
             if (row.Kind == RowKind.Heading)
             {
                 heading = i;
-                _explicit |= HeadingWords.Classify(row.Text.Text) is HeadingKind.Ingredients;
+                _explicit |= row.Announces is HeadingKind.Ingredients;
             }
             else if (row.Kind is RowKind.Item or RowKind.TableRow)
             {
@@ -119,7 +119,7 @@ internal sealed class BlockSorter
     private void TakeHeading(Row row, int index)
     {
         string text = row.Text.Text;
-        HeadingKind kind = HeadingWords.Classify(text);
+        HeadingKind kind = row.Announces;
         if (row.Level == 1 && _heads.Text is null && kind is not (HeadingKind.Ingredients or HeadingKind.Needs))
         {
             kind = HeadingKind.Name; // the title, whatever its words
@@ -249,8 +249,14 @@ internal sealed class BlockSorter
             return true;
         }
 
-        HeadingKind kind = HeadingWords.Classify(text);
-        bool names = kind is HeadingKind.Group && text.StartsWith("for ", StringComparison.OrdinalIgnoreCase);
+        bool startsFor = text.StartsWith("for ", StringComparison.OrdinalIgnoreCase);
+        if (!row.HasChildren && !row.AllLead)
+        {
+            return false;
+        }
+
+        HeadingKind kind = row.Announces;
+        bool names = kind is HeadingKind.Group && startsFor;
         if (row.HasChildren)
         {
             return (_shapes[index].Words >= 7 && !_shapes[index].HasAmount && IsIntroducing(text)) || row.AllLead || names || kind is HeadingKind.Serving || (!_shapes[index].HasAmount && ChildHasAmount(index));

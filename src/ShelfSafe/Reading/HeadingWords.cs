@@ -1,11 +1,13 @@
 using System.Collections.Frozen;
-using System.Text;
 
 namespace ShelfSafe.Reading;
 
 /// <summary>Tells from the words of a heading what stands below it.</summary>
 internal static class HeadingWords
 {
+    /// <summary>Headings and lines are looked at up to this many characters.</summary>
+    private const int LongestWords = 200;
+
     private static readonly string[] _equipment =
     [
         "equipment", "utensils", "utensil", "tools", "cookware", "gear", "hardware", "kitchenware", "appliances", "ausrüstung", "geräte",
@@ -56,29 +58,30 @@ internal static class HeadingWords
     /// <summary>Lower-case words with one space between them; marks and pictures fall away.</summary>
     public static string Normalise(ReadOnlySpan<char> text)
     {
-        StringBuilder words = new(Math.Min(text.Length, 200));
+        Span<char> words = stackalloc char[LongestWords];
+        int length = 0;
         foreach (char c in text)
         {
-            if (words.Length >= 200)
+            if (length == LongestWords)
             {
                 break;
             }
 
             if (char.IsLetterOrDigit(c))
             {
-                words.Append(char.ToLowerInvariant(c));
+                words[length++] = char.ToLowerInvariant(c);
             }
             else if (c is '\'' or '’')
             {
-                words.Append('\'');
+                words[length++] = '\'';
             }
-            else if (words.Length > 0 && words[^1] != ' ')
+            else if (length > 0 && words[length - 1] != ' ')
             {
-                words.Append(' ');
+                words[length++] = ' ';
             }
         }
 
-        return words.ToString().Trim();
+        return words[..length].Trim().ToString();
     }
 
     /// <summary>What a heading of these words announces.</summary>

@@ -101,7 +101,7 @@ internal sealed class InlineReader(SourceText source)
                 AppendWhole(entity.Transcoded, entity.Span);
                 break;
             case CodeInline code:
-                AppendLiteral(new StringSlice(code.Content), code.Span);
+                AppendCode(code);
                 break;
             case AutolinkInline link:
                 AppendLiteral(new StringSlice(link.Url), link.Span);
@@ -160,6 +160,34 @@ internal sealed class InlineReader(SourceText source)
 
             _builder.Add(c, Math.Min(seek, Math.Max(0, body.Length - 1)), Math.Min(seek + 1, body.Length));
             at = Math.Min(seek + 1, to);
+        }
+    }
+
+    /// <summary>Code over several lines is read from the source: the library's content differs between line ends.</summary>
+    private void AppendCode(CodeInline code)
+    {
+        string body = source.Body;
+        int from = Math.Clamp(code.Span.Start + code.DelimiterCount, 0, body.Length);
+        int to = Math.Clamp(code.Span.End + 1 - code.DelimiterCount, from, body.Length);
+        if (body.AsSpan(from, to - from).IndexOfAny('\n', '\r') < 0)
+        {
+            AppendLiteral(new StringSlice(code.Content), code.Span);
+            return;
+        }
+
+        for (int at = from; at < to; at++)
+        {
+            if (body[at] is not ('\n' or '\r'))
+            {
+                _builder.Add(body[at] == '\0' ? '\uFFFD' : body[at], at, at + 1);
+                continue;
+            }
+
+            _builder.AddBreak(at, at + 1, hard: false);
+            while (at + 1 < to && body[at + 1] is ' ' or '\t' or '>' or '\n' or '\r')
+            {
+                at++;
+            }
         }
     }
 

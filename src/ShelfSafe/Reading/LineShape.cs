@@ -12,6 +12,9 @@ internal readonly record struct LineShape(
 {
     private const int LongestLine = 400;
 
+    /// <summary>Most words in a line that only names a tool.</summary>
+    private const int LongestTool = 10;
+
     /// <summary>Looks at a line.</summary>
     public static LineShape Of(string text)
     {
@@ -20,14 +23,15 @@ internal readonly record struct LineShape(
         int space = words.IndexOf(' ', StringComparison.Ordinal);
         string first = space < 0 ? words : words[..space];
         bool timing = IsTimingLine(words, shown);
+        int count = Count(words);
         AmountScan.Result amount = AmountScan.Look(shown);
         return new(
             !timing && (amount.AtStart || amount.Measured),
             !timing && amount.AtStart,
-            LineWords.IsPlainVerb(first) || (LineWords.IsVerb(first) && Count(words) > 7),
+            LineWords.IsPlainVerb(first) || (LineWords.IsVerb(first) && count > 7),
             timing,
-            NamesTool(words),
-            Count(words));
+            count <= LongestTool && NamesTool(words),
+            count);
     }
 
     private static bool IsTimingLine(string words, ReadOnlySpan<char> shown)

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Frozen;
 
 namespace ShelfSafe.Reading;
@@ -60,6 +61,9 @@ internal static class LineWords
         "grater", "processor", "mixer", "foil", "timer", "scale", "scales", "rack", "towel", "towels", "cheesecloth", "dish", "dishes",
         "utensils", "wok", "plate", "plates", "peeler", "spatula", "cooker", "kettle", "lifter", "ladle", "masher", "mortar", "rings");
 
+    /// <summary>First letters of <see cref="_timings"/>.</summary>
+    private static readonly SearchValues<char> _timingLetters = SearchValues.Create("pctwrsbaymdklqohf");
+
     private static readonly string[] _timings =
     [
         "prep time", "prep", "cook time", "cooking time", "total time", "time", "wait time", "chill time", "rest time", "resting time",
@@ -82,7 +86,8 @@ internal static class LineWords
     public static bool IsNotFoodUnit(ReadOnlySpan<char> word) => _notFoodUnits.GetAlternateLookup<ReadOnlySpan<char>>().Contains(word);
 
     /// <summary>Whether a lower-case word is a number.</summary>
-    public static bool IsNumber(ReadOnlySpan<char> word) => _numbers.GetAlternateLookup<ReadOnlySpan<char>>().Contains(word);
+    public static bool IsNumber(ReadOnlySpan<char> word) =>
+        word.Length is > 2 and < 9 && _numbers.GetAlternateLookup<ReadOnlySpan<char>>().Contains(word);
 
     /// <summary>Whether a lower-case word is a tool.</summary>
     public static bool IsEquipment(ReadOnlySpan<char> word) => _equipment.GetAlternateLookup<ReadOnlySpan<char>>().Contains(word);
@@ -93,9 +98,14 @@ internal static class LineWords
     public static bool IsTiming(string words, out int named)
     {
         named = 0;
+        if (words.Length == 0 || !_timingLetters.Contains(words[0]))
+        {
+            return false;
+        }
+
         foreach (string timing in _timings)
         {
-            if (timing.Length > named && words.StartsWith(timing, StringComparison.Ordinal)
+            if (timing[0] == words[0] && timing.Length > named && words.StartsWith(timing, StringComparison.Ordinal)
                 && (words.Length == timing.Length || words[timing.Length] == ' '))
             {
                 named = timing.Length;

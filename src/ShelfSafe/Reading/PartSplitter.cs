@@ -60,7 +60,7 @@ internal static class PartSplitter
         foreach (int dish in order)
         {
             (int foods, int steps) = counts[dish];
-            bool variation = dish >= 0 && HeadingWords.Classify(rows[dish].Text.Text) == HeadingKind.Variation;
+            bool variation = dish >= 0 && rows[dish].Announces == HeadingKind.Variation;
             bool own = foods >= 1 && steps > 0;
             if (dish > last && (own || (variation && foods >= 3)))
             {
@@ -79,7 +79,7 @@ internal static class PartSplitter
         Dictionary<string, int> owners = new(StringComparer.Ordinal);
         foreach (int dish in dishes)
         {
-            if (dish < 0 || HeadingWords.Classify(rows[dish].Text.Text) == HeadingKind.Variation)
+            if (dish < 0 || rows[dish].Announces == HeadingKind.Variation)
             {
                 continue;
             }
@@ -95,7 +95,7 @@ internal static class PartSplitter
             }
         }
 
-        HashSet<int> known = [.. dishes.FindAll(dish => dish < 0 || HeadingWords.Classify(rows[dish].Text.Text) != HeadingKind.Variation)];
+        HashSet<int> known = [.. dishes.FindAll(dish => dish < 0 || rows[dish].Announces != HeadingKind.Variation)];
         foreach (SortedLine line in lines)
         {
             if (known.Contains(line.Dish) && NamesOther(line, owners))

@@ -99,7 +99,7 @@ internal sealed class RecipeReader
     {
         foreach (Row row in rows)
         {
-            if (row.Kind == RowKind.Heading && (row.Level == 1 || HeadingWords.Classify(row.Text.Text) is HeadingKind.Name or HeadingKind.Group))
+            if (row.Kind == RowKind.Heading && (row.Level == 1 || row.Announces is HeadingKind.Name or HeadingKind.Group))
             {
                 return row.Text.Text.TrimEnd(':', ' ');
             }

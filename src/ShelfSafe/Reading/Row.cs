@@ -5,6 +5,11 @@ namespace ShelfSafe.Reading;
 /// <summary>One row of the file after Markdown, HTML or plain lines were flattened into reading order.</summary>
 internal sealed class Row
 {
+    private HeadingKind? _announces;
+
+    /// <summary>What its words announce, were it a heading; worked out once.</summary>
+    public HeadingKind Announces => _announces ??= HeadingWords.Classify(Text.Text);
+
     /// <summary>What it is.</summary>
     public required RowKind Kind { get; init; }
 

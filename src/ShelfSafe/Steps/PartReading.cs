@@ -4,7 +4,7 @@ namespace ShelfSafe.Steps;
 /// <remarks>Each condition is searched once a sentence, so a sentence full of hits still costs linear time.</remarks>
 internal sealed class PartReading
 {
-    private const int BeforeWindow = 4;
+    private const int BeforeWindow = 6;
     private readonly List<Token>[] _tokens;
     private readonly sbyte[]?[] _known;
 
@@ -54,7 +54,9 @@ internal sealed class PartReading
             case PhraseScope.Neighbour:
                 return In(condition, sentence) || In(condition, sentence - 1) || In(condition, sentence + 1);
             case PhraseScope.Before:
-                return Before(condition, _tokens[sentence], hit);
+                return Before(condition, _tokens[sentence], hit, touching: false);
+            case PhraseScope.Adjacent:
+                return Before(condition, _tokens[sentence], hit, touching: true);
             default:
                 for (int i = 0; i < _tokens.Length; i++)
                 {
@@ -68,13 +70,13 @@ internal sealed class PartReading
         }
     }
 
-    private static bool Before(PhraseCondition condition, List<Token> tokens, int hit)
+    private static bool Before(PhraseCondition condition, List<Token> tokens, int hit, bool touching)
     {
         for (int at = hit - 1; at >= 0 && at >= hit - BeforeWindow && !tokens[at + 1].Break; at--)
         {
             foreach (Phrase phrase in condition.Any)
             {
-                if (phrase.MatchAt(tokens, at) is int end and >= 0 && end <= hit)
+                if (phrase.MatchAt(tokens, at) is int end and >= 0 && (touching ? end == hit : end <= hit))
                 {
                     return true;
                 }

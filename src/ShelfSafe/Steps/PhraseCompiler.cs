@@ -6,17 +6,18 @@ namespace ShelfSafe.Steps;
 /// <summary>Turns the phrase grammar of the rule pack into <see cref="Phrase"/> objects.</summary>
 /// <remarks>
 /// A phrase is words parted by blanks. <c>a|b</c> either; <c>@name</c> a named list of words; <c>word*</c> a beginning;
-/// <c>=word</c> exactly this form; <c>#</c> a number, <c>#60</c> a number of 60 or more; <c>?</c> after a place: may be missing;
-/// <c>..3</c> between two places: up to 3 other words. Plain words match all their English endings.
+/// <c>=word</c> exactly this form; <c>#</c> a number, <c>#60</c> a number of 60 or more, <c>30</c> that number (several: the range from the least to the greatest); <c>?</c> after a place: may be missing;
+/// <c>..3</c> between two places: up to 3 other words, at most 16. Plain words match all their English endings.
 /// </remarks>
 internal sealed class PhraseCompiler(Vocabulary vocabulary)
 {
-    private const int LongestGap = 8;
+    private const int LongestGap = 16;
+    private const int MostWays = 4000; // ways to lay a phrase over the words after its first: bounds the work for one word
     private readonly Dictionary<string, string[]> _lists = new(StringComparer.Ordinal);
     private readonly List<(HashSet<int> Set, string Prefix)> _waiting = [];
     private readonly List<(List<Draft> Places, Action<Phrase> Done)> _drafts = [];
 
-    private sealed record Draft(HashSet<int> Words, double Least, bool Optional, int Gap);
+    private sealed record Draft(HashSet<int> Words, double Least, double Most, bool Optional, int Gap);
 
     /// <summary>Names a list of words for <c>@name</c>; lists may name earlier lists.</summary>
     public bool AddList(string name, string words)
@@ -61,7 +62,7 @@ internal sealed class PhraseCompiler(Vocabulary vocabulary)
             }
 
             bool optional = piece.EndsWith('?');
-            Draft draft = new([], double.NaN, optional, gap);
+            Draft draft = new([], double.NaN, double.NaN, optional, gap);
             foreach (string word in (optional ? piece[..^1] : piece).Split('|'))
             {
                 if (Word(word, ref draft) is { } fault)
@@ -80,7 +81,8 @@ internal sealed class PhraseCompiler(Vocabulary vocabulary)
         }
 
         _drafts.Add((places, done));
-        return null;
+        int ways = places.Aggregate(1, (product, place) => Math.Min(product * (place.Gap + 1), MostWays + 1));
+        return ways > MostWays ? $"the phrase \"{text}\" has too many long gaps" : null;
     }
 
     /// <summary>Hands over every phrase, once all words are known.</summary>
@@ -93,7 +95,7 @@ internal sealed class PhraseCompiler(Vocabulary vocabulary)
 
         foreach ((List<Draft> places, Action<Phrase> done) in _drafts)
         {
-            done(new([.. places.Select(place => new PhrasePlace(Bits(place.Words), place.Least, place.Optional, place.Gap))]));
+            done(new([.. places.Select(place => new PhrasePlace(Bits(place.Words), place.Least, place.Most, place.Optional, place.Gap))]));
         }
     }
 
@@ -125,7 +127,18 @@ internal sealed class PhraseCompiler(Vocabulary vocabulary)
                 return $"\"{word}\" is no number class; write # or #60";
             }
 
-            draft = draft with { Least = least };
+            draft = draft with { Least = least, Most = double.PositiveInfinity };
+            return null;
+        }
+
+        if (word.Length > 0 && word.All(char.IsAsciiDigit))
+        {
+            double exactly = double.Parse(word, CultureInfo.InvariantCulture);
+            draft = draft with
+            {
+                Least = double.IsNaN(draft.Least) ? exactly : Math.Min(draft.Least, exactly),
+                Most = double.IsNaN(draft.Most) ? exactly : Math.Max(draft.Most, exactly),
+            };
             return null;
         }
 

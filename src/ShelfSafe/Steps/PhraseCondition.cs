@@ -16,6 +16,9 @@ internal enum PhraseScope
 
     /// <summary>Just before the hit, with no comma between.</summary>
     Before,
+
+    /// <summary>Right before the hit, with no word between.</summary>
+    Adjacent,
 }
 
 /// <summary>Some phrases, one of which must (or must not) stand near a hit.</summary>

@@ -6,7 +6,7 @@ namespace ShelfSafe.Steps;
 /// <remarks>
 /// <paramref name="Fact"/> is a fact id, <c>@name</c> (a list of words) or <c>%name</c> (a list of phrases parted by <c>;</c>).
 /// A pattern is a phrase, then conditions: <c>&amp; phrase</c> in the same sentence, <c>~ phrase</c> in the same or a neighbouring one.
-/// Exceptions are parted by <c>;</c>: a phrase in the same sentence, <c>&lt; phrase</c> just before the hit,
+/// Exceptions are parted by <c>;</c>: a phrase in the same sentence, <c>&lt; phrase</c> just before the hit, <c>&lt;&lt; phrase</c> right before it,
 /// <c>~ phrase</c> in the same or a neighbouring sentence, <c>^ phrase</c> anywhere in the recipe. The phrases: see <see cref="PhraseCompiler"/>.
 /// </remarks>
 /// <param name="ExampleHit">Text that must give the fact; sentences parted by <c> / </c>. Run as a test.</param>

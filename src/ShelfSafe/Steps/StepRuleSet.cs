@@ -132,6 +132,7 @@ internal sealed class StepRuleSet
 
     private static (PhraseScope Scope, string Text) Scope(string text) => text[0] switch
     {
+        '<' when text.StartsWith("<<", StringComparison.Ordinal) => (PhraseScope.Adjacent, text[2..].Trim()),
         '<' => (PhraseScope.Before, text[1..].Trim()),
         '~' => (PhraseScope.Neighbour, text[1..].Trim()),
         '^' => (PhraseScope.Part, text[1..].Trim()),

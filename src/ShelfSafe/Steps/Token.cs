@@ -7,5 +7,5 @@ namespace ShelfSafe.Steps;
 /// <param name="Exact">Vocabulary number of the word as it stands, 0 where no phrase uses it.</param>
 /// <param name="Prefix">Vocabulary number of its longest known beginning, 0 where no phrase uses one.</param>
 /// <param name="Number">Its value, or NaN for a word that is no number.</param>
-/// <param name="Break">Whether a comma or a stronger mark stands before it.</param>
+/// <param name="Break">Whether a comma, a stronger mark or a word such as "then" stands right before it.</param>
 internal readonly record struct Token(int Start, int End, int Stem, int Exact, int Prefix, double Number, bool Break);

@@ -24,7 +24,7 @@ internal static class Tokenizer
             {
                 int end = WordEnd(text, at);
                 tokens.Add(Word(text, at, end, vocabulary, broken));
-                (at, broken) = (end, false);
+                (at, broken) = (end, IsJoint(text.AsSpan(at, end - at)));
             }
             else if (char.IsAsciiDigit(first) || Vulgar(first) > 0)
             {
@@ -41,6 +41,14 @@ internal static class Tokenizer
 
         return tokens;
     }
+
+    // "Do not stir, then blend", "without a lid until mushy": what stands before these words does not reach past them.
+    private static bool IsJoint(ReadOnlySpan<char> word) =>
+        word.Equals("then", StringComparison.OrdinalIgnoreCase)
+        || word.Equals("and", StringComparison.OrdinalIgnoreCase)
+        || word.Equals("but", StringComparison.OrdinalIgnoreCase)
+        || word.Equals("until", StringComparison.OrdinalIgnoreCase)
+        || word.Equals("till", StringComparison.OrdinalIgnoreCase);
 
     private static int WordEnd(string text, int at)
     {
@@ -103,15 +111,35 @@ internal static class Tokenizer
             return next + 1;
         }
 
-        if (end + 1 < text.Length && text[end] is ('/' or '\u2044') && char.IsAsciiDigit(text[end + 1]))
+        if (Slashed(text, at, end, out double fraction) is int last and > 0)
         {
-            int last = Digits(text, end + 1);
-            double under = Parse(text.AsSpan(end + 1, last - end - 1));
-            value = under > 0 ? value / under : double.NaN;
+            value = fraction;
             return last;
         }
 
+        int after = Digits(text, next);
+        if (next > end && after > next && Slashed(text, next, after, out double more) is int mixed and > 0)
+        {
+            value += more; // "1 1/2"
+            return mixed;
+        }
+
         return end;
+    }
+
+    // The end of "1/2" whose upper digits are given, or 0.
+    private static int Slashed(string text, int from, int end, out double value)
+    {
+        value = 0;
+        if (end + 1 >= text.Length || text[end] is not ('/' or '\u2044') || !char.IsAsciiDigit(text[end + 1]))
+        {
+            return 0;
+        }
+
+        int last = Digits(text, end + 1);
+        double under = Parse(text.AsSpan(end + 1, last - end - 1));
+        value = under > 0 ? Parse(text.AsSpan(from, end - from)) / under : double.NaN;
+        return last;
     }
 
     private static int Digits(string text, int at)

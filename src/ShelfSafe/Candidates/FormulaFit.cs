@@ -1,0 +1,12 @@
+using System.Collections.Immutable;
+
+namespace ShelfSafe.Candidates;
+
+/// <summary>How one way of sorting the lines into the slots comes out.</summary>
+/// <param name="Scale">The cook's batch as a multiple of the tested one.</param>
+/// <param name="Faults">What keeps it from the formula; empty where it fits as written.</param>
+internal sealed record FormulaFit(double Scale, ImmutableArray<FormulaFault> Faults, ImmutableArray<FormulaDifference> Differences)
+{
+    /// <summary>Whether the formula covers the batch, at most with a label to name.</summary>
+    public bool Covers => Faults.All(fault => fault.IsMended);
+}

@@ -1,0 +1,20 @@
+using System.Collections.Immutable;
+
+namespace ShelfSafe.Pack;
+
+/// <summary>One published recipe that was tested at its own proportions (<c>rules/formulas.csv</c>).</summary>
+/// <param name="Kinds">Kinds of dish that are judged by it.</param>
+/// <param name="ProcessRows">Rows of the process table; empty where the guide's table has none, and then it yields no time.</param>
+/// <param name="Yield">What one batch fills, as printed.</param>
+/// <param name="Seen">Whether the amounts were seen in the named source.</param>
+/// <param name="Slots">Its foods, in printed order.</param>
+public sealed record FormulaRow(
+    string Id,
+    string Name,
+    ImmutableArray<string> Kinds,
+    ImmutableArray<string> ProcessRows,
+    string Yield,
+    string Source,
+    string Url,
+    bool Seen,
+    ImmutableArray<FormulaSlot> Slots);
