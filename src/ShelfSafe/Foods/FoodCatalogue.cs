@@ -12,7 +12,7 @@ public sealed class FoodCatalogue
     private readonly HashSet<string> _fillers;
     private readonly HashSet<string> _cuts;
     private readonly SpellingIndex _spelling;
-    private readonly int _longest;
+    private readonly Dictionary<string, int> _longestFrom = new(StringComparer.Ordinal);
 
     /// <summary>Builds the lookup.</summary>
     /// <param name="foods">The food table.</param>
@@ -54,7 +54,13 @@ public sealed class FoodCatalogue
         }
 
         _lookup = _byKey.GetAlternateLookup<ReadOnlySpan<char>>();
-        _longest = _byKey.Keys.Max(key => key.Count(c => c == ' ')) + 1;
+        foreach (string key in _byKey.Keys)
+        {
+            int blank = key.IndexOf(' ', StringComparison.Ordinal);
+            string first = blank < 0 ? key : key[..blank];
+            int length = key.Count(c => c == ' ') + 1;
+            _longestFrom[first] = Math.Max(length, _longestFrom.GetValueOrDefault(first));
+        }
         _spelling = new(_byKey.Keys);
     }
 
@@ -120,9 +126,9 @@ public sealed class FoodCatalogue
         for (int i = 0; i < words.Count;)
         {
             int taken = 0;
-            for (int n = Math.Min(_longest, words.Count - i); n > 0 && taken == 0; n--)
+            for (int n = Math.Min(_longestFrom.GetValueOrDefault(words[i].Word), words.Count - i); n > 0 && taken == 0; n--)
             {
-                string key = string.Join(' ', words.Skip(i).Take(n).Select(word => word.Word));
+                string key = n == 1 ? words[i].Word : string.Join(' ', words.GetRange(i, n).ConvertAll(word => word.Word));
                 if (_byKey.TryGetValue(key, out Entry? entry))
                 {
                     found.Add(new(words[i].Start, words[i + n - 1].End, key, entry.Match));
