@@ -55,6 +55,7 @@ internal static class TermJudge
         TermKind.BatchShareOfBulk => batch.ShareOf(item => term.Values.Contains(Word(item.Food?.Bulk ?? BulkUse.No), StringComparer.Ordinal)).High > term.Threshold,
         TermKind.BatchAcidity => term.Values.Contains(Names.Of(acidity), StringComparer.Ordinal),
         TermKind.SolidsShareAbove => batch.SolidsShare.High > term.Threshold,
+        TermKind.LeastSolidsShareAbove => batch.SolidsShare.Low > term.Threshold,
         TermKind.FatShareAbove => batch.ShareOf(item => item.Has("fat")).High > term.Threshold,
         TermKind.NoSteps => !batch.HasSteps,
         TermKind.PrintedPhAbove => batch.PrintedPh > term.Threshold,

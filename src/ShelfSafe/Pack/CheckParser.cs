@@ -27,7 +27,7 @@ internal static class CheckParser
     private static readonly (string Prefix, TermKind Kind)[] Thresholds =
     [
         ("amount above ", TermKind.AmountAbove), ("share above ", TermKind.ShareAbove),
-        ("solids share above ", TermKind.SolidsShareAbove), ("fat share above ", TermKind.FatShareAbove),
+        ("solids share above ", TermKind.SolidsShareAbove), ("least solids share above ", TermKind.LeastSolidsShareAbove), ("fat share above ", TermKind.FatShareAbove),
         ("printed ph above ", TermKind.PrintedPhAbove),
     ];
 

@@ -78,6 +78,9 @@ public enum TermKind
     /// <summary>Recipe: upper share of drained solids above the threshold; unknown counts as above.</summary>
     SolidsShareAbove,
 
+    /// <summary>Recipe: even the lower share of drained solids is above the threshold.</summary>
+    LeastSolidsShareAbove,
+
     /// <summary>Recipe: upper share of fat above the threshold.</summary>
     FatShareAbove,
 

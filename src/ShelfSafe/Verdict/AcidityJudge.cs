@@ -20,21 +20,32 @@ internal sealed class AcidityJudge(Limits limits)
             return Acidity.Unknown;
         }
 
-        if (batch.InJar.All(item => item.Acidity == FoodAcidity.Dry))
+        bool wet = IsWet(batch);
+        if (!wet && batch.InJar.All(item => item.Acidity == FoodAcidity.Dry))
         {
             return Acidity.Dry;
         }
 
-        bool low = batch.InJar.Any(item => item.Acidity == FoodAcidity.LowAcid && !IsWater(item));
+        bool low = batch.InJar.Any(item => (item.Acidity == FoodAcidity.LowAcid && !IsWater(item)) || (wet && Swells(item)));
         bool borderline = batch.InJar.Any(item => item.Acidity == FoodAcidity.Borderline);
         bool acid = batch.InJar.Any(item => item.Acidity == FoodAcidity.Acid);
         if (!low && !borderline)
         {
-            return acid ? Acidity.Acid : Acidity.Dry;
+            return acid ? Acidity.Acid : wet ? Acidity.LowAcid : Acidity.Dry;
         }
 
         return (acid || borderline) && (!low || Counts(batch)) ? Acidity.Acidified : Acidity.LowAcid;
     }
+
+    // Dry goods that were wetted or cooked are dry no longer; only a mix that is cooked later, from its tag, stays dry.
+    private static bool IsWet(Batch batch) =>
+        batch.InJar.Any(item => item.Has("water") || item.Has("broth") || item.Has("thin-liquid"))
+        || ((batch.Says("boiled") || batch.Says("simmered") || batch.Says("soaked") || batch.Says("rehydrated") || batch.Says("pressure-canned") || batch.Says("boiling-water-canned"))
+            && !batch.IsKind("dry-mix") && !batch.IsKind("spice-mix") && !batch.Says("dry-mixed"));
+
+    // Beans, grain, pasta and starch are low in acid as soon as water is with them.
+    private static bool Swells(BatchItem item) =>
+        item.Has("dry-legume") || item.Has("grain") || item.Has("rice") || item.Has("pasta") || item.Has("starchy") || item.Has("thickener") || item.Has("bread");
 
     private static bool IsWater(BatchItem item) => item.Has("water");
 

@@ -49,5 +49,5 @@ internal sealed class BatchRoom
     }
 
     /// <summary>Foods of some bulk that only the steps name.</summary>
-    public IEnumerable<(SourceSpan Span, string Words)> Unlisted(RecipePart part, Batch batch) => _stepFoods.Unlisted(part, batch.Facts, batch.Items);
+    public IEnumerable<(SourceSpan Span, string Words)> Unlisted(RecipePart part, Batch batch) => _stepFoods.Unlisted(part, batch.Facts, [.. batch.Items.Where(item => !item.FromSteps)]);
 }

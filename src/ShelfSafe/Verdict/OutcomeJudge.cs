@@ -40,7 +40,7 @@ internal sealed class OutcomeJudge(Limits limits)
             return new(Permitted(lead), lead, reasons);
         }
 
-        if (acidity == Acidity.Dry && !IsPaste(batch))
+        if (acidity == Acidity.Dry && !stop && !IsPaste(batch))
         {
             reasons.Add("Every part is dry by its own row of the food table; dryness keeps it, not canning.");
             return new(Outcome.DryStorage, lead, reasons);

@@ -71,6 +71,48 @@ public class RecipeVetterTests
         Assert.NotEqual(Outcome.Pressure, report.Outcome);
     }
 
+    // Source: USDA AIB 539 (rev. 2015), Guide 4 p. 4-18: jars half full of solids; there must be liquid to top them up with.
+    [Fact]
+    public void Vet_HalfFullOnlyInWords_AsksForTheLiquid()
+    {
+        VettingReport report = _vetter.Vet(Soup.Replace("3 l beef broth", "200 ml beef broth", StringComparison.Ordinal), Kitchen.Unknown);
+
+        Assert.Contains(report.Findings, finding => finding is { Rule: "too-little-liquid", Level: FindingLevel.Change });
+        Assert.NotEqual(Outcome.Pressure, report.Outcome);
+    }
+
+    [Fact]
+    public void Vet_FoodsOnlyInTheSteps_AreEachReported()
+    {
+        VettingReport report = _vetter.Vet(Soup + "\n4. Add the parsnips and a handful of macaroni.", Kitchen.Unknown);
+
+        Assert.Contains(report.Findings, finding => finding.Rule == "step-food" && finding.Message.Contains("parsnips", StringComparison.Ordinal));
+        Assert.Contains(report.Findings, finding => finding.Rule == "pasta");
+        Assert.NotEqual(Outcome.Pressure, report.Outcome);
+    }
+
+    // Source: 21 CFR 114.3: low-acid food with water in it; dryness keeps only what stays dry.
+    [Theory]
+    [InlineData("- 1 lb dried kidney beans\n- 6 cups water\n- 1 tsp salt", "Boil the beans and ladle into jars.")]
+    [InlineData("- 1 lb dried kidney beans\n- 1 tsp salt", "Boil the beans in plenty of water and fill the jars.")]
+    [InlineData("- 1 lb white rice\n- 2 l water", "Simmer the rice and fill the jars.")]
+    public void Vet_DryGoodsCookedInWater_AreNotDry(string lines, string steps)
+    {
+        VettingReport report = _vetter.Vet($"# Shelf jars\n\n## Ingredients\n\n{lines}\n\n## Method\n\n{steps}\n", Kitchen.Unknown);
+
+        Assert.Equal(Acidity.LowAcid, report.Acidity);
+        Assert.NotEqual(Outcome.DryStorage, report.Outcome);
+    }
+
+    [Fact]
+    public void Vet_DryMixWithAStop_IsNotSentToTheShelf()
+    {
+        VettingReport report = _vetter.Vet("# Rub\n\n## Ingredients\n\n- 50 g salt\n- 20 g paprika\n\n## Method\n\nMix, fill the jars and turn the jars upside down to seal.\n", Kitchen.Unknown);
+
+        Assert.Contains(report.Findings, finding => finding.Level == FindingLevel.Stop);
+        Assert.NotEqual(Outcome.DryStorage, report.Outcome);
+    }
+
     [Theory]
     [InlineData("")]
     [InlineData("# Only a title")]
