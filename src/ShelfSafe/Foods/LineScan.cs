@@ -6,6 +6,8 @@ namespace ShelfSafe.Foods;
 /// <summary>Takes amounts, brackets, preparation and the little words off a line, until the food phrase is left.</summary>
 internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
 {
+    private readonly LineAmount _amounts = new(words);
+
     /// <summary>Reads the line into the state.</summary>
     public void Run(LineState state)
     {
@@ -13,7 +15,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         Leading(state);
         if (state.Measures.Count == 0)
         {
-            Trailing(state);
+            new TrailingAmount(words, _amounts).Read(state);
         }
 
         Phrases(state);
@@ -45,7 +47,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
     {
         string inner = state.Text[start..end].Trim();
         string low = inner.ToLowerInvariant();
-        Flags(state, low);
+        LineFlags.Read(state, low);
         int or = NumberScan.Skip(state.Text, start);
         if (NumberScan.Word(state.Text, or, out int afterOr) is "or" or "alternatively")
         {
@@ -73,21 +75,13 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
             }
         }
 
-        state.Preparation = Join(state.Preparation, inner);
-    }
-
-    private static void Flags(LineState state, string low)
-    {
-        state.Optional |= low.Contains("optional", StringComparison.Ordinal) || low.Contains("if you like", StringComparison.Ordinal) || low.Contains("if desired", StringComparison.Ordinal);
-        state.ToTaste |= low.Contains("to taste", StringComparison.Ordinal) || low.Contains("as needed", StringComparison.Ordinal);
-        state.AtServing |= (low.Contains("to serve", StringComparison.Ordinal) || low.Contains("for serving", StringComparison.Ordinal) || low.Contains("when serving", StringComparison.Ordinal) || low.Contains("at the table", StringComparison.Ordinal) || low.Contains("at serving", StringComparison.Ordinal))
-            && !low.Contains("plus extra", StringComparison.Ordinal) && !low.Contains("plus more", StringComparison.Ordinal) && !low.Contains("extra for", StringComparison.Ordinal);
+        state.Preparation = LineFlags.Join(state.Preparation, inner);
     }
 
     private void Leading(LineState state)
     {
         string text = state.Text;
-        int at = SkipHoles(state, 0);
+        int at = LinePlaces.SkipHoles(state, 0);
         bool again = true;
         while (again)
         {
@@ -95,14 +89,14 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
             string word = NumberScan.Word(text, at, out int end);
             if (word.Length > 0 && words.Is("about", word))
             {
-                at = SkipHoles(state, end);
+                at = LinePlaces.SkipHoles(state, end);
                 again = true;
             }
         }
 
-        at = JuiceOf(state, at);
+        at = FruitPart.Read(state, at);
         bool negative = at + 1 < text.Length && text[at] is '-' or '\u2212' && char.IsAsciiDigit(text[Math.Min(at + 1, text.Length - 1)]);
-        int after = Amount(state, negative ? at + 1 : at, first: true);
+        int after = _amounts.Amount(state, negative ? at + 1 : at, first: true);
         if (negative && after >= 0)
         {
             // Less than nothing is no amount: it is kept as printed, and nothing weighs it.
@@ -112,8 +106,8 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         if (after < 0)
         {
             // "Pinch of salt", "Clove of garlic", "dash pepper": a unit word without a number is one.
-            if (words.Unit(text, at, out int unitEnd) is { } unit && unitEnd - at > 2 && SkipOf(text, unitEnd) is var rest && rest < text.Length
-                && (IsOf(text, unitEnd) || unit is "pinch" or "dash" or "handful" or "splash" or "drizzle"))
+            if (words.Unit(text, at, out int unitEnd) is { } unit && unitEnd - at > 2 && LinePlaces.SkipOf(text, unitEnd) is var rest && rest < text.Length
+                && (LinePlaces.IsOf(text, unitEnd) || unit is "pinch" or "dash" or "handful" or "splash" or "drizzle"))
             {
                 state.Measures.Add(new(Interval.Exactly(1), unit));
                 after = rest;
@@ -129,387 +123,21 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
             }
         }
 
-        state.Start = SkipOf(text, SkipHoles(state, JuiceOf(state, SkipHoles(state, after))));
-    }
-
-    private static int JuiceOf(LineState state, int at)
-    {
-        string word = NumberScan.Word(state.Text, at, out int end);
-        int start = at;
-        if (word is "freshly" or "fresh")
-        {
-            at = NumberScan.Skip(state.Text, end);
-            word = NumberScan.Word(state.Text, at, out end);
-            if (word is "squeezed" or "grated")
-            {
-                at = NumberScan.Skip(state.Text, end);
-                word = NumberScan.Word(state.Text, at, out end);
-            }
-        }
-
-        if (word is not ("juice" or "zest" or "rind" or "peel"))
-        {
-            return start;
-        }
-
-        int next = NumberScan.Skip(state.Text, end);
-        string second = NumberScan.Word(state.Text, next, out int secondEnd);
-        string what = word == "juice" ? "juice" : "zest";
-        if (second is "and" or "&" && NumberScan.Word(state.Text, NumberScan.Skip(state.Text, secondEnd), out int thirdEnd) is "juice" or "zest" or "rind")
-        {
-            what = "juice and zest";
-            next = NumberScan.Skip(state.Text, thirdEnd);
-            second = NumberScan.Word(state.Text, next, out secondEnd);
-        }
-
-        if (second is not ("of" or "from"))
-        {
-            return start;
-        }
-
-        state.JuiceOrZest = what;
-        return NumberScan.Skip(state.Text, secondEnd);
-    }
-
-    // Reads "2", "2 cups", "1 lb / 450 g", "2 (14 oz) cans", "2 x 400 g tins"; -1 where no amount stands there.
-    private int Amount(LineState state, int at, bool first)
-    {
-        string text = state.Text;
-        if (!NumberScan.TryRange(text, at, out int end, out Interval value) || end == at)
-        {
-            return -1;
-        }
-
-        string spelled = NumberScan.Word(text, at, out int wordEnd);
-        if (spelled is "a" or "an" && NumberScan.Word(text, NumberScan.Skip(text, wordEnd), out int fewEnd) is "few" or "little" or "bit" or "lot" or "small" or "large" or "big" or "good" or "generous" or "heaped" or "whole" or "medium" is var vague && vague)
-        {
-            return Vague(state, fewEnd, NumberScan.Word(text, NumberScan.Skip(text, wordEnd), out _));
-        }
-
-        int afterNumber = SkipHoles(state, end);
-        afterNumber = SkipSizes(state, afterNumber);
-        bool times = afterNumber < text.Length && text[afterNumber] is 'x' or 'X' or '×' && afterNumber + 1 < text.Length && (text[afterNumber + 1] == ' ' || char.IsDigit(text[afterNumber + 1]));
-        if (times)
-        {
-            afterNumber = NumberScan.Skip(text, afterNumber + 1);
-        }
-
-        // "2 x 400 g tins", "1 15 oz can", "one 28-oz can": a second measure before the package word is its size.
-        if (NumberScan.TryNumber(text, afterNumber, out int sizeEnd, out double size) && char.IsDigit(text[Math.Min(afterNumber, text.Length - 1)])
-            && words.Unit(text, NumberScan.Skip(text, Dash(text, sizeEnd)), out int sizeUnitEnd) is { } sizeUnit && sizeUnit is not ("inch" or "cm"))
-        {
-            int packageAt = NumberScan.Skip(text, Dash(text, SkipHoles(state, sizeUnitEnd)));
-            if (words.Unit(text, packageAt, out int packageEnd) is "can" or "package" or "jar" or "bottle" or "block" or "glass" or "piece" or "slice" or "stick" is var packed && packed)
-            {
-                state.Package = new(Interval.Exactly(size), sizeUnit);
-                state.Measures.Add(new(value, words.Unit(text, packageAt, out _)!));
-                return packageEnd;
-            }
-
-            if (times || sizeUnit is "oz" or "g" or "lb" or "ml" or "kg" or "l")
-            {
-                bool canned = NumberScan.Word(text, packageAt, out _) is "canned" or "tinned";
-                state.Package = new(Interval.Exactly(size), sizeUnit);
-                state.Measures.Add(new(value, canned ? "can" : "each"));
-                return sizeUnitEnd;
-            }
-        }
-
-        int unitAt = NumberScan.Skip(text, Dash(text, afterNumber));
-        string? unit = words.Unit(text, unitAt, out int unitEnd);
-        if (unit is "inch" or "cm")
-        {
-            // "4 1/4 inch thick steaks" is four steaks; "a 2 inch piece of ginger" is a piece.
-            unit = null;
-            int blank = text.IndexOf(' ', at, Math.Max(0, end - at));
-            if (blank > at && value.High > 1)
-            {
-                value = Interval.Exactly(Math.Floor(value.Low));
-            }
-        }
-
-        if (unit is null)
-        {
-            (value, end) = ListFraction(text, at, end, value);
-            state.Measures.Add(new(value, "each"));
-            ParenthesisPackage(state, end);
-            return afterNumber;
-        }
-
-        bool unitIsFood = unit is "clove" && !IsOf(text, unitEnd) && NothingLeft(state, unitEnd);
-        if (unitIsFood)
-        {
-            state.Measures.Add(new(value, "each"));
-            return unitAt;
-        }
-
-        bool isPackage = unit is "can" or "package" or "jar" or "bottle" or "block";
-        int packageWord = NumberScan.Skip(text, Dash(text, SkipHoles(state, unitEnd)));
-        if (!isPackage && unit is "oz" or "g" or "ml" or "lb" or "l" or "kg" && words.Unit(text, packageWord, out int tin) is "can" or "jar" or "package" or "bottle" && words.Unit(text, packageWord, out tin) is { } vessel)
-        {
-            // "400 ml can", "28oz (825 ml) can of tomatoes": one can of that size.
-            state.Package = new(value, unit);
-            state.Measures.Add(new(Interval.Exactly(1), vessel));
-            return tin;
-        }
-
-        value = OrTwo(text, ref unitEnd, value);
-        state.Measures.Add(new(value, unit));
-        InnerMeasures(state, end, isPackage, value);
-        return More(state, unitEnd, first);
-    }
-
-    // "a pound or two" is one to two pounds.
-    private static Interval OrTwo(string text, ref int end, Interval value)
-    {
-        int at = NumberScan.Skip(text, end);
-        if (NumberScan.Word(text, at, out int orEnd) is "or" && NumberScan.TryNumber(text, orEnd, out int numberEnd, out double high) && high > value.High
-            && (numberEnd >= text.Length || NumberScan.Skip(text, numberEnd) >= text.Length || text[NumberScan.Skip(text, numberEnd)] is ')' or ',' || NumberScan.Word(text, NumberScan.Skip(text, numberEnd), out _) is "of"))
-        {
-            end = numberEnd;
-            return new(value.Low, high);
-        }
-
-        return value;
-    }
-
-    private int Vague(LineState state, int end, string word)
-    {
-        string text = state.Text;
-        int next = NumberScan.Skip(text, end);
-        string? unit = words.Unit(text, next, out int unitEnd);
-        if (word is "few" or "little" or "bit" or "lot")
-        {
-            if (unit is not null && word == "few")
-            {
-                return unitEnd;
-            }
-
-            return next;
-        }
-
-        if (word is "small" or "medium" or "large" or "big")
-        {
-            state.Size = word == "big" ? "large" : word;
-        }
-
-        state.Measures.Add(new(Interval.Exactly(1), unit ?? "each"));
-        return unit is null ? next : unitEnd;
-    }
-
-    // "2 (14 oz) cans": the bracket between number and package word holds the size.
-    private void ParenthesisPackage(LineState state, int end)
-    {
-        string text = state.Text;
-        int at = NumberScan.Skip(text, end);
-        foreach ((int from, int to) in state.Holes)
-        {
-            if (from == at && NumberScan.TryRange(text, from + 1, out int numberEnd, out Interval size)
-                && words.Unit(text, NumberScan.Skip(text, Dash(text, numberEnd)), out _) is { } unit)
-            {
-                int after = NumberScan.Skip(text, to);
-                if (words.Unit(text, after, out int packageEnd) is "can" or "package" or "jar" or "bottle" or "block" && words.Unit(text, after, out packageEnd) is { } package)
-                {
-                    state.Package = new(size, unit);
-                    state.Measures[^1] = state.Measures[^1] with { Unit = package };
-                    state.Holes.Add((after, packageEnd));
-                }
-                else
-                {
-                    state.Measures.Add(new(size, unit));
-                }
-            }
-        }
-    }
-
-    private void InnerMeasures(LineState state, int end, bool isPackage, Interval count)
-    {
-        string text = state.Text;
-        foreach ((int from, int to) in state.Holes.ToArray())
-        {
-            if (from < end || text[from] is not ('(' or '['))
-            {
-                continue;
-            }
-
-            int at = NumberScan.Skip(text, from + 1);
-            if (words.Is("about", NumberScan.Word(text, at, out int aboutEnd)))
-            {
-                at = NumberScan.Skip(text, aboutEnd);
-            }
-
-            if (NumberScan.TryRange(text, at, out int numberEnd, out Interval size) && numberEnd < to
-                && words.Unit(text, NumberScan.Skip(text, Dash(text, numberEnd)), out _) is { } unit && unit is not ("inch" or "cm"))
-            {
-                if (isPackage && state.Package is null)
-                {
-                    state.Package = new(size, unit);
-                }
-                else
-                {
-                    state.Measures.Add(new(size, unit));
-                }
-            }
-        }
-    }
-
-    // Further measures of the same food: "1 lb / 450 g", "500g or 1lb", "1 cup plus 2 tbsp".
-    private int More(LineState state, int end, bool first)
-    {
-        string text = state.Text;
-        int at = SkipHoles(state, end);
-        bool sum = false;
-        int next = at;
-        if (at < text.Length && text[at] is '/' or '|' or '=' or '+')
-        {
-            sum = text[at] == '+';
-            next = at + 1;
-        }
-        else
-        {
-            string word = NumberScan.Word(text, at, out int wordEnd);
-            bool dash = at < text.Length && text[at] is '-' or '\u2013';
-            if ((word is "to" || dash) && first && state.Measures.Count == 1
-                && NumberScan.TryNumber(text, dash ? at + 1 : wordEnd, out int highEnd, out double high) && high > state.Measures[0].Value.Low
-                && words.Unit(text, NumberScan.Skip(text, highEnd), out int highUnitEnd) == state.Measures[0].Unit)
-            {
-                state.Measures[0] = state.Measures[0] with { Value = new(state.Measures[0].Value.Low, high) };
-                return highUnitEnd;
-            }
-
-            if (word is "or" or "plus" or "and")
-            {
-                sum = word is not "or";
-                next = wordEnd;
-            }
-        }
-
-        if (!first || (next > at && NumberScan.TryRange(text, next, out int numberEnd, out Interval value) && Second(state, numberEnd, value, sum) is var done && done > 0 && (end = done) > 0))
-        {
-            return end;
-        }
-
-        return end;
-    }
-
-    private int Second(LineState state, int numberEnd, Interval value, bool sum)
-    {
-        string text = state.Text;
-        if (words.Unit(text, NumberScan.Skip(text, Dash(text, numberEnd)), out int unitEnd) is not { } unit)
-        {
-            return -1;
-        }
-
-        if (sum)
-        {
-            Amount before = state.Measures[0];
-            if (UnitFactors.Ratio(unit, before.Unit) is { } ratio)
-            {
-                state.Measures[0] = before with { Value = before.Value + (value * ratio) };
-                return unitEnd;
-            }
-
-            return -1;
-        }
-
-        state.Measures.Add(new(value, unit));
-        return unitEnd;
-    }
-
-    private void Trailing(LineState state)
-    {
-        string text = state.Text;
-        for (int i = state.Start + 1; i < text.Length; i++)
-        {
-            bool from = i > 5 && text.AsSpan(0, i).EndsWith("from ", StringComparison.OrdinalIgnoreCase) && NumberScan.TryNumber(text, i, out _, out _);
-            bool starts = from || char.IsDigit(text[i]) || "½⅓⅔¼¾⅛".Contains(text[i], StringComparison.Ordinal) || (text[i] == '.' && i + 1 < text.Length && char.IsDigit(text[i + 1]));
-            bool boundary = !char.IsLetterOrDigit(text[i - 1]) && text[i - 1] is not ('/' or '.' or ',');
-            bool afterColon = i > 1 && (text.AsSpan(0, i).TrimEnd().EndsWith(":", StringComparison.Ordinal) || (text[i] is 'a' or 'A' && text.AsSpan(0, i).TrimEnd().EndsWith(",", StringComparison.Ordinal)));
-            if (InHole(state, i) || !((starts && boundary) || (afterColon && char.IsLetter(text[i]) && !char.IsWhiteSpace(text[i]) && NumberScan.TryNumber(text, i, out _, out _))))
-            {
-                continue;
-            }
-
-            int mark = i;
-            int end = TrailingAmount(state, i);
-            if (end <= 0)
-            {
-                continue;
-            }
-
-            string before = text[..mark].TrimEnd(' ', '*', ':', '-', '\u2013', '\u2014', ',', '~', '=', '|', '\u00A0');
-            foreach (string lead in (string[])["about", "approx.", "approx", "around", "ca.", "ca", "roughly"])
-            {
-                if (before.EndsWith(" " + lead, StringComparison.OrdinalIgnoreCase))
-                {
-                    before = before[..^lead.Length].TrimEnd(' ', ':', '-', ',', '*');
-                }
-            }
-
-            int rest = NumberScan.Skip(text, end);
-            string tail = state.Between(rest, text.Length).TrimStart(' ', ',', '*', '|', '.');
-            Flags(state, tail.ToLowerInvariant());
-            bool named = before.Length > state.Start && state.Between(state.Start, before.Length).Length > 1;
-            if (named)
-            {
-                state.End = before.Length;
-                state.Preparation = Join(state.Preparation, tail.Trim(' ', ',', '.', '*'));
-            }
-
-            return;
-        }
-
-        foreach ((int From, int To) hole in state.Holes.ToArray())
-        {
-            int inner = NumberScan.Skip(text, hole.From + 1);
-            if (words.Is("about", NumberScan.Word(text, inner, out int aboutEnd)))
-            {
-                inner = NumberScan.Skip(text, aboutEnd + (aboutEnd < text.Length && text[aboutEnd] == '.' ? 1 : 0));
-            }
-
-            // Its own amount is read inside the bracket, so the bracket is no hole for that while.
-            state.Holes.Remove(hole);
-            bool found = hole.From >= state.Start && TrailingAmount(state, inner) > 0;
-            state.Holes.Add(hole);
-            if (found)
-            {
-                return;
-            }
-        }
-    }
-
-    private int TrailingAmount(LineState state, int at)
-    {
-        int before = state.Measures.Count;
-        int end = Amount(state, at, first: true);
-        if (end > 0 && state.Measures.Count > before)
-        {
-            // "10 - 15 medium sized" is a count; a bare "95 %" or "50-70%" is no amount.
-            int next = NumberScan.Skip(state.Text, end);
-            if (next < state.Text.Length && state.Text[next] == '%')
-            {
-                state.Measures.RemoveRange(before, state.Measures.Count - before);
-                return -1;
-            }
-
-            return end;
-        }
-
-        return -1;
+        state.Start = LinePlaces.SkipOf(text, LinePlaces.SkipHoles(state, FruitPart.Read(state, LinePlaces.SkipHoles(state, after))));
     }
 
     // What the words behind the food say: "to taste", "for frying", "cut into pieces", "or margarine" stays in the phrase.
     private void Phrases(LineState state)
     {
         string low = state.Text.ToLowerInvariant();
-        Flags(state, low);
+        LineFlags.Read(state, low);
         foreach (string marker in words.Of("tail"))
         {
             int at = low.IndexOf(" " + marker, Math.Min(low.Length, state.Start), StringComparison.Ordinal);
             bool ends = at >= 0 && (at + marker.Length + 1 == low.Length || !char.IsLetter(low[at + marker.Length + 1]));
             if (ends && at > state.Start && at < state.End && catalogue.IsFood(state.Between(state.Start, at)))
             {
-                state.Preparation = Join(state.Between(at, state.End).Trim(' ', ',', '.'), state.Preparation);
+                state.Preparation = LineFlags.Join(state.Between(at, state.End).Trim(' ', ',', '.'), state.Preparation);
                 state.End = at;
             }
         }
@@ -521,7 +149,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         for (int i = state.Start; i < state.End; i++)
         {
             bool parts = text[i] is ',' or ';' or ':' || (text[i] is '\u2013' or '\u2014' or '-' or '.' && i > 0 && i + 1 < text.Length && text[i + 1] == ' ' && (text[i] == '.' || text[i - 1] == ' '));
-            if (!parts || InHole(state, i))
+            if (!parts || state.InHole(i))
             {
                 continue;
             }
@@ -546,7 +174,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
                 state.Others.Add((start, EndOfClause(text, start, state.End)));
             }
 
-            state.Preparation = Join(tail, state.Preparation);
+            state.Preparation = LineFlags.Join(tail, state.Preparation);
             state.End = i;
             return;
         }
@@ -627,91 +255,9 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         }
     }
 
-    private int SkipSizes(LineState state, int at)
-    {
-        while (true)
-        {
-            string word = NumberScan.Word(state.Text, at, out int end);
-            if (word.Length == 0 || !(words.Is("size", word) || word is "heaped" or "heaping" or "level" or "scant" or "generous" or "good" or "rounded" or "full" or "standard" or "whole" or "very" or "sized" or "thin" or "thick"))
-            {
-                return at;
-            }
-
-            int next = NumberScan.Skip(state.Text, Dash(state.Text, end));
-            if (words.Unit(state.Text, next, out _) is null && !(words.Is("size", NumberScan.Word(state.Text, next, out _)) || NumberScan.Word(state.Text, next, out _) is "sized" or "thin" or "thick"))
-            {
-                return at;
-            }
-
-            at = next;
-        }
-    }
-
-    private static int SkipHoles(LineState state, int at)
-    {
-        bool moved = true;
-        while (moved)
-        {
-            moved = false;
-            at = NumberScan.Skip(state.Text, at);
-            foreach ((int from, int to) in state.Holes)
-            {
-                if (at >= from && at < to)
-                {
-                    at = to;
-                    moved = true;
-                }
-            }
-        }
-
-        return at;
-    }
-
-    private static (Interval Value, int End) ListFraction(string text, int at, int end, Interval value)
-    {
-        // "2/3 cardamom pods", "5/6 bay leaves" of whole things means two to three, five to six.
-        int slash = text.IndexOf('/', at, Math.Max(0, end - at));
-        if (slash > 0
-            && double.TryParse(text[at..slash].Trim(), System.Globalization.CultureInfo.InvariantCulture, out double top)
-            && double.TryParse(text[(slash + 1)..end].Trim(), System.Globalization.CultureInfo.InvariantCulture, out double bottom)
-            && top >= 2 && bottom == top + 1 && text[^1] is 's' or 'S' or 'f')
-        {
-            return (new(top, bottom), end);
-        }
-
-        return (value, end);
-    }
-
-    private static bool NothingLeft(LineState state, int at) => state.Between(at, state.Text.Length).Trim(' ', '.', ',', '*').Length == 0;
-
     private static int EndOfClause(string text, int start, int end)
     {
         int comma = text.IndexOfAny([',', ';', '('], start);
         return comma < 0 || comma > end ? end : comma;
     }
-
-    private static bool IsOf(string text, int at) => NumberScan.Word(text, NumberScan.Skip(text, at), out _) is "of";
-
-    private static int SkipOf(string text, int at)
-    {
-        int next = NumberScan.Skip(text, at);
-        return NumberScan.Word(text, next, out int end) is "of" or "de" ? NumberScan.Skip(text, end) : next;
-    }
-
-    private static int Dash(string text, int at) => at < text.Length && text[at] is '-' or '\u2011' or '\u2013' && at < text.Length ? at + 1 : at;
-
-    private static bool InHole(LineState state, int at)
-    {
-        foreach ((int from, int to) in state.Holes)
-        {
-            if (at >= from && at < to)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private static string Join(string left, string right) => left.Length == 0 ? right : right.Length == 0 ? left : left + ", " + right;
 }

@@ -66,4 +66,18 @@ internal sealed class LineState(string text)
 
         return new string(chars).Trim();
     }
+
+    /// <summary>Whether an offset lies in a hole.</summary>
+    public bool InHole(int at)
+    {
+        foreach ((int from, int to) in Holes)
+        {
+            if (at >= from && at < to)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 }

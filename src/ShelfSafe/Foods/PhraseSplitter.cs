@@ -139,7 +139,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         {
             foreach (string joint in joints)
             {
-                if (i + joint.Length >= end || InHole(state, i) || string.Compare(state.Text, i, joint, 0, joint.Length, StringComparison.OrdinalIgnoreCase) != 0)
+                if (i + joint.Length >= end || state.InHole(i) || string.Compare(state.Text, i, joint, 0, joint.Length, StringComparison.OrdinalIgnoreCase) != 0)
                 {
                     continue;
                 }
@@ -229,6 +229,4 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
             null => name,
         };
     }
-
-    private static bool InHole(LineState state, int at) => state.Holes.Exists(hole => at >= hole.Start && at < hole.End);
 }

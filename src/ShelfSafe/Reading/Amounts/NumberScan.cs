@@ -6,9 +6,6 @@ namespace ShelfSafe.Reading.Amounts;
 /// <summary>Reads numbers and ranges as recipes print them: 2, 1.5, 1,5, ½, 1 1/2, 1-1/2, 2 to 3, up to 4, half a dozen, a couple.</summary>
 internal static class NumberScan
 {
-    private const string Vulgar = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞";
-    private static readonly double[] VulgarValues = [1 / 2d, 1 / 3d, 2 / 3d, 1 / 4d, 3 / 4d, 1 / 5d, 2 / 5d, 3 / 5d, 4 / 5d, 1 / 6d, 5 / 6d, 1 / 8d, 3 / 8d, 5 / 8d, 7 / 8d];
-
     private static readonly Dictionary<string, double> Words = new(StringComparer.OrdinalIgnoreCase)
     {
         ["one"] = 1, ["two"] = 2, ["three"] = 3, ["four"] = 4, ["five"] = 5, ["six"] = 6, ["seven"] = 7, ["eight"] = 8, ["nine"] = 9, ["ten"] = 10,
@@ -63,10 +60,10 @@ internal static class NumberScan
             return false;
         }
 
-        if (Vulgar.IndexOf(text[at], StringComparison.Ordinal) is int only and >= 0)
+        if (VulgarFractions.Characters.IndexOf(text[at], StringComparison.Ordinal) is int only and >= 0)
         {
             end = at + 1;
-            value = VulgarValues[only];
+            value = VulgarFractions.Values[only];
             return true;
         }
 
@@ -141,10 +138,10 @@ internal static class NumberScan
             next = Skip(text, andEnd);
         }
 
-        if (next < text.Length && Vulgar.IndexOf(text[next], StringComparison.Ordinal) is int index and >= 0
+        if (next < text.Length && VulgarFractions.Characters.IndexOf(text[next], StringComparison.Ordinal) is int index and >= 0
             && (next == end || text[next - 1] is not ('-' or '\u2013')))
         {
-            value += VulgarValues[index];
+            value += VulgarFractions.Values[index];
             end = next + 1;
         }
         else if (next < text.Length && char.IsAsciiDigit(text[next]) && next > end)
