@@ -12,7 +12,7 @@ public sealed class FoodCatalogue
     private readonly HashSet<string> _fillers;
     private readonly HashSet<string> _cuts;
     private readonly SpellingIndex _spelling;
-    private readonly int _longest;
+    private readonly Dictionary<string, int> _firstWords = new(StringComparer.Ordinal);
 
     /// <summary>Builds the lookup.</summary>
     /// <param name="foods">The food table.</param>
@@ -54,7 +54,13 @@ public sealed class FoodCatalogue
         }
 
         _lookup = _byKey.GetAlternateLookup<ReadOnlySpan<char>>();
-        _longest = _byKey.Keys.Max(key => key.Count(c => c == ' ')) + 1;
+        foreach (string key in _byKey.Keys)
+        {
+            int blank = key.IndexOf(' ', StringComparison.Ordinal);
+            string first = blank < 0 ? key : key[..blank];
+            _firstWords[first] = Math.Max(_firstWords.GetValueOrDefault(first), key.AsSpan().Count(' ') + 1);
+        }
+
         _spelling = new(_byKey.Keys);
     }
 
@@ -68,14 +74,15 @@ public sealed class FoodCatalogue
             return new Unidentified(phrase);
         }
 
-        return Whole(words) ?? Whole(Bare(words)) ?? ByHead(Bare(words)) ?? Corrected(Bare(words)) ?? new Unidentified(phrase);
+        string[] bare = Bare(words);
+        return Whole(words) ?? Whole(BareButKind(words)) ?? Whole(bare) ?? BeforeLink(words) ?? ByHead(bare) ?? Corrected(bare) ?? new Unidentified(phrase);
     }
 
     /// <summary>Whether the whole phrase, sizes and states aside, is a food of the table.</summary>
     public bool IsFood(string phrase)
     {
         string[] words = [.. WordFolding.Words(phrase).Select(WordFolding.Singular)];
-        return words.Length is > 0 and < 12 && (Whole(words) ?? Whole(Bare(words)) ?? ByHead(Bare(words))) is not null;
+        return words.Length is > 0 and < 12 && (Whole(words) ?? Whole(Bare(words)) ?? BeforeLink(words) ?? ByHead(Bare(words))) is not null;
     }
 
     /// <summary>Whether the phrase as it stands, sizes and states aside, is a key of the table.</summary>
@@ -100,32 +107,16 @@ public sealed class FoodCatalogue
     {
         ArgumentNullException.ThrowIfNull(text);
         List<FoodMention> found = [];
-        List<(string Word, int Start, int End)> words = [];
-        int start = -1;
-        for (int i = 0; i <= text.Length; i++)
-        {
-            bool letter = i < text.Length && (char.IsLetterOrDigit(text[i]) || text[i] is '\'' or '\u2019');
-            if (letter && start < 0)
-            {
-                start = i;
-            }
-            else if (!letter && start >= 0)
-            {
-                string[] folded = WordFolding.Words(text[start..i]);
-                words.Add((folded.Length == 1 ? WordFolding.Singular(folded[0]) : string.Empty, start, i));
-                start = -1;
-            }
-        }
-
+        RunningText words = new(text);
         for (int i = 0; i < words.Count;)
         {
             int taken = 0;
-            for (int n = Math.Min(_longest, words.Count - i); n > 0 && taken == 0; n--)
+            int most = _firstWords.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(words.Key(i, 1), out int longest) ? longest : 0;
+            for (int n = Math.Min(most, words.Count - i); n > 0 && taken == 0; n--)
             {
-                string key = string.Join(' ', words.Skip(i).Take(n).Select(word => word.Word));
-                if (_byKey.TryGetValue(key, out Entry? entry))
+                if (_lookup.TryGetValue(words.Key(i, n), out Entry? entry))
                 {
-                    found.Add(new(words[i].Start, words[i + n - 1].End, key, entry.Match));
+                    found.Add(new(words.Start(i), words.End(i + n - 1), words.Key(i, n).ToString(), entry.Match));
                     taken = n;
                 }
             }
@@ -160,6 +151,32 @@ public sealed class FoodCatalogue
     {
         string[] bare = [.. words.Where(word => !_fillers.Contains(word) && !char.IsDigit(word[0]))];
         return bare.Length == 0 ? words : bare;
+    }
+
+    // "Very lean ground beef": the words that make another food of it are taken off last.
+    private string[] BareButKind(string[] words) =>
+        Array.Exists(words, IsKind) ? [.. words.Where(word => IsKind(word) || (!_fillers.Contains(word) && !char.IsDigit(word[0])))] : [];
+
+    private static bool IsKind(string word) => word is "ground" or "minced" or "cooked" or "roasted" or "instant";
+
+    // "Olives stuffed with pimento", "beans in sauce": the food stands before the little word, and what follows may bring a hazard.
+    private FoodMatch? BeforeLink(string[] words)
+    {
+        int link = Array.FindIndex(words, 1, word => word is "with" or "in" or "without" or "stuffed" or "from");
+        if (link < 1 || link == words.Length - 1)
+        {
+            return null;
+        }
+
+        string[] before = Bare(words[..link]);
+        FoodMatch? head = Whole(before) ?? ByHead(before);
+        if (head is null || words[link] is "without" or "from")
+        {
+            return head;
+        }
+
+        string[] after = Bare(words[(link + 1)..]);
+        return after.Length == 0 ? head : WithModifier(head, after, string.Empty);
     }
 
     // The longest run of words that is a food and ends the phrase is its head; "X of Y" is Y; then the longest run that begins it.
@@ -233,7 +250,7 @@ public sealed class FoodCatalogue
         FoodMatch? found = OneNear(string.Join(' ', words));
         for (int from = 1; found is null && from < words.Length; from++)
         {
-            found = OneNear(string.Join(' ', words[from..]));
+            found = OneNear(string.Join(' ', words[from..])) is { } near ? WithModifier(near, words.AsSpan(0, from), words[^1]) : null;
         }
 
         return found;

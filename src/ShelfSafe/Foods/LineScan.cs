@@ -15,6 +15,10 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         {
             Trailing(state);
         }
+        else
+        {
+            TrailingSum(state);
+        }
 
         Phrases(state);
         Comma(state);
@@ -63,7 +67,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
             return;
         }
 
-        foreach (string marker in (string[])["replace with ", "substitute ", "sub with ", "swap for ", "similarly shaped "])
+        foreach (string marker in (string[])["replace with ", "substitute ", "sub with ", "swap for ", "replaced with ", "replaced by ", "substituted with ", "substituted by ", "similarly shaped "])
         {
             int at = low.IndexOf(marker, StringComparison.Ordinal);
             if (at >= 0)
@@ -73,6 +77,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
             }
         }
 
+        state.JuiceOrZest ??= OnlyPart(inner);
         state.Preparation = Join(state.Preparation, inner);
     }
 
@@ -93,9 +98,11 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         {
             again = false;
             string word = NumberScan.Word(text, at, out int end);
-            if (word.Length > 0 && words.Is("about", word))
+            bool bound = word is "up" or "at" or "no" or "not" && NumberScan.TryRange(text, at, out _, out _);
+            bool circa = word == "c" && end + 1 < text.Length && text[end] == '.' && char.IsAsciiDigit(text[NumberScan.Skip(text, end + 1) is var digit && digit < text.Length ? digit : end]);
+            if (word.Length > 0 && !bound && (circa || words.Is("about", word)))
             {
-                at = SkipHoles(state, end);
+                at = SkipHoles(state, end < text.Length && text[end] == '.' ? end + 1 : end);
                 again = true;
             }
         }
@@ -105,8 +112,9 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         if (after < 0)
         {
             // "Pinch of salt", "Clove of garlic", "dash pepper": a unit word without a number is one.
-            if (words.Unit(text, at, out int unitEnd) is { } unit && unitEnd - at > 2 && SkipOf(text, unitEnd) is var rest && rest < text.Length
-                && (IsOf(text, unitEnd) || unit is "pinch" or "dash" or "handful" or "splash" or "drizzle"))
+            int unitAt = SkipSizes(state, at);
+            if (words.Unit(text, unitAt, out int unitEnd) is { } unit && unitEnd - unitAt > 2 && SkipOf(text, unitEnd) is var rest && rest < text.Length
+                && (IsOf(text, unitEnd) || unit is "pinch" or "dash" or "handful" or "splash" or "drizzle" || (unitAt > at && unit is "bunch" or "sprig" or "head" or "piece")))
             {
                 state.Measures.Add(new(Interval.Exactly(1), unit));
                 after = rest;
@@ -129,15 +137,10 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
     {
         string word = NumberScan.Word(state.Text, at, out int end);
         int start = at;
-        if (word is "freshly" or "fresh")
+        while (word is "freshly" or "fresh" or "finely" or "squeezed" or "grated" or "strained" or "the")
         {
             at = NumberScan.Skip(state.Text, end);
             word = NumberScan.Word(state.Text, at, out end);
-            if (word is "squeezed" or "grated")
-            {
-                at = NumberScan.Skip(state.Text, end);
-                word = NumberScan.Word(state.Text, at, out end);
-            }
         }
 
         if (word is not ("juice" or "zest" or "rind" or "peel"))
@@ -173,6 +176,12 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
             return -1;
         }
 
+        if (NumberScan.Skip(text, end) is var percent && percent < text.Length && text[percent] == '%')
+        {
+            // "2 % milk" and "70 % chocolate" tell what it is, not how much.
+            return -1;
+        }
+
         string spelled = NumberScan.Word(text, at, out int wordEnd);
         if (spelled is "a" or "an" && NumberScan.Word(text, NumberScan.Skip(text, wordEnd), out int fewEnd) is "few" or "little" or "bit" or "lot" or "small" or "large" or "big" or "good" or "generous" or "heaped" or "whole" or "medium" is var vague && vague)
         {
@@ -189,9 +198,10 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
 
         // "2 x 400 g tins", "1 15 oz can", "one 28-oz can": a second measure before the package word is its size.
         if (NumberScan.TryNumber(text, afterNumber, out int sizeEnd, out double size) && char.IsDigit(text[Math.Min(afterNumber, text.Length - 1)])
-            && words.Unit(text, NumberScan.Skip(text, Dash(text, sizeEnd)), out int sizeUnitEnd) is { } sizeUnit && sizeUnit is not ("inch" or "cm"))
+            && words.Unit(text, NumberScan.Skip(text, Dash(text, sizeEnd)), out int sizeUnitEnd) is { } sizeUnit
+            && NumberScan.Skip(text, Dash(text, SkipHoles(state, sizeUnitEnd))) is var packageAt
+            && (sizeUnit is not ("inch" or "cm") || words.Unit(text, packageAt, out _) is "piece" or "slice" or "stick" or "strip"))
         {
-            int packageAt = NumberScan.Skip(text, Dash(text, SkipHoles(state, sizeUnitEnd)));
             if (words.Unit(text, packageAt, out int packageEnd) is "can" or "package" or "jar" or "bottle" or "block" or "glass" or "piece" or "slice" or "stick" is var packed && packed)
             {
                 state.Package = new(Interval.Exactly(size), sizeUnit);
@@ -210,6 +220,11 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
 
         int unitAt = NumberScan.Skip(text, Dash(text, afterNumber));
         string? unit = words.Unit(text, unitAt, out int unitEnd);
+        if (unit is "inch" or "cm" && Length(state, value, unit, unitEnd) is var measured && measured > 0)
+        {
+            return measured;
+        }
+
         if (unit is "inch" or "cm")
         {
             // "4 1/4 inch thick steaks" is four steaks; "a 2 inch piece of ginger" is a piece.
@@ -250,6 +265,29 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         state.Measures.Add(new(value, unit));
         InnerMeasures(state, end, isPackage, value);
         return More(state, unitEnd, first);
+    }
+
+    // "2-inch piece of ginger" is one piece of that length, "2 inches of ginger" is a length of it; -1 where it only tells how thick something is.
+    private int Length(LineState state, Interval value, string unit, int unitEnd)
+    {
+        string text = state.Text;
+        int next = NumberScan.Skip(text, Dash(text, unitEnd));
+        string word = NumberScan.Word(text, next, out _);
+        if (words.Unit(text, next, out int pieceEnd) is "piece" or "slice" or "stick" or "stalk" or "strip" && words.Unit(text, next, out pieceEnd) is { } piece)
+        {
+            state.Package = new(value, unit);
+            state.Measures.Add(new(Interval.Exactly(1), piece));
+            return pieceEnd;
+        }
+
+        bool dashed = unitEnd < text.Length && text[unitEnd] == '-';
+        if (!dashed && word.Length > 0 && word is not ("thick" or "long" or "wide" or "cube" or "cubes" or "pieces" or "slices" or "dice") && (word is "of" || text[^1] is not ('s' or 'S')))
+        {
+            state.Measures.Add(new(value, unit));
+            return unitEnd;
+        }
+
+        return -1;
     }
 
     // "a pound or two" is one to two pounds.
@@ -353,7 +391,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         int at = SkipHoles(state, end);
         bool sum = false;
         int next = at;
-        if (at < text.Length && text[at] is '/' or '|' or '=' or '+')
+        if (at < text.Length && text[at] is '/' or '|' or '=' or '+' && !(text[at] == '+' && !NumberScan.TryRange(text, at + 1, out _, out _)))
         {
             sum = text[at] == '+';
             next = at + 1;
@@ -370,10 +408,21 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
                 return highUnitEnd;
             }
 
+            bool more = (word is "or" && NumberScan.Word(text, NumberScan.Skip(text, wordEnd), out _) is "more") || (end < text.Length && text[end] == '+' && end == at);
+            if (more && state.Measures.Count == 1)
+            {
+                state.Measures[0] = state.Measures[0] with { Value = new(state.Measures[0].Value.Low, double.PositiveInfinity) };
+                return NumberScan.Word(text, NumberScan.Skip(text, wordEnd), out int moreEnd) is "more" ? moreEnd : at + 1;
+            }
+
             if (word is "or" or "plus" or "and")
             {
                 sum = word is not "or";
                 next = wordEnd;
+            }
+            else if (first && state.Measures.Count == 1 && SmallerPart(state, at) is var part && part > 0)
+            {
+                return part;
             }
         }
 
@@ -383,6 +432,20 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         }
 
         return end;
+    }
+
+    // "2 lb 4 oz", "1 kg 500 g": the next smaller unit of the same system adds to the first.
+    private int SmallerPart(LineState state, int at)
+    {
+        string text = state.Text;
+        if (at >= text.Length || !char.IsAsciiDigit(text[at]) || !NumberScan.TryNumber(text, at, out int numberEnd, out double number))
+        {
+            return -1;
+        }
+
+        string? unit = words.Unit(text, NumberScan.Skip(text, Dash(text, numberEnd)), out int unitEnd);
+        bool smaller = (state.Measures[0].Unit, unit) is ("lb", "oz") or ("kg", "g") or ("l", "ml") or ("gallon", "quart" or "pint") or ("quart", "pint" or "cup") or ("pint", "fl-oz" or "cup") or ("cup", "tbsp" or "tsp") or ("tbsp", "tsp");
+        return smaller ? Second(state, numberEnd, Interval.Exactly(number), sum: true) is var end && end > 0 ? end : unitEnd : -1;
     }
 
     private int Second(LineState state, int numberEnd, Interval value, bool sum)
@@ -407,6 +470,24 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
 
         state.Measures.Add(new(value, unit));
         return unitEnd;
+    }
+
+    // "1 cup sugar plus 2 tbsp": the rest of a sum may stand behind the food.
+    private void TrailingSum(LineState state)
+    {
+        string text = state.Text;
+        foreach (string joint in (string[])[" plus ", " + "])
+        {
+            int at = text.IndexOf(joint, Math.Min(state.Start, text.Length), StringComparison.OrdinalIgnoreCase);
+            if (at > state.Start && NumberScan.TryRange(text, at + joint.Length, out int numberEnd, out Interval value)
+                && words.Unit(text, NumberScan.Skip(text, Dash(text, numberEnd)), out int unitEnd) is not null
+                && (unitEnd >= text.Length || text[NumberScan.Skip(text, unitEnd) is var rest && rest < text.Length ? rest : text.Length - 1] is ',' or '.' or ')' || NumberScan.Skip(text, unitEnd) >= text.Length)
+                && Second(state, numberEnd, value, sum: true) > 0)
+            {
+                state.Holes.Add((at, unitEnd));
+                return;
+            }
+        }
     }
 
     private void Trailing(LineState state)
@@ -500,13 +581,56 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         {
             int at = low.IndexOf(" " + marker, Math.Min(low.Length, state.Start), StringComparison.Ordinal);
             bool ends = at >= 0 && (at + marker.Length + 1 == low.Length || !char.IsLetter(low[at + marker.Length + 1]));
-            if (ends && at > state.Start && at < state.End && catalogue.IsFood(state.Between(state.Start, at)))
+            if (ends && at > state.Start && at < state.End && !GoesOn(state, at, marker) && catalogue.IsFood(state.Between(state.Start, at)))
             {
                 state.Preparation = Join(state.Between(at, state.End).Trim(' ', ',', '.'), state.Preparation);
                 state.End = at;
             }
         }
     }
+
+    // "Salt and freshly ground pepper", "carrots chopped and peas": another food stands behind the word of preparation.
+    private bool GoesOn(LineState state, int at, string marker)
+    {
+        if (marker.Contains(' ', StringComparison.Ordinal))
+        {
+            return false;
+        }
+
+        string before = WithoutPreparation(state.Text[state.Start..at].TrimEnd());
+        string behind = " " + state.Between(Math.Min(state.End, at + marker.Length + 1), state.End);
+        if (EndsInJoint(before))
+        {
+            return catalogue.IsFood(behind);
+        }
+
+        foreach (string joint in (string[])[" and ", " or ", " & ", ", ", "/"])
+        {
+            int joined = behind.IndexOf(joint, StringComparison.OrdinalIgnoreCase);
+            string next = joined < 0 ? string.Empty : behind[(joined + joint.Length)..].Split([',', '('], 2)[0];
+            if (next.Length > 0 && !IsState(next) && !words.Is("prep", WordFolding.Words(next).FirstOrDefault() ?? string.Empty) && catalogue.IsFood(next))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private string WithoutPreparation(string text)
+    {
+        int blank = text.LastIndexOf(' ');
+        while (blank > 0 && words.Is("prep", text[(blank + 1)..].ToLowerInvariant()))
+        {
+            text = text[..blank].TrimEnd();
+            blank = text.LastIndexOf(' ');
+        }
+
+        return text;
+    }
+
+    private static bool EndsInJoint(string text) =>
+        text.EndsWith(" and", StringComparison.OrdinalIgnoreCase) || text.EndsWith(" or", StringComparison.OrdinalIgnoreCase) || text.EndsWith('&') || text.EndsWith(',') || text.EndsWith('/') || text.EndsWith(" plus", StringComparison.OrdinalIgnoreCase);
 
     private void Comma(LineState state)
     {
@@ -527,7 +651,11 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
                 continue;
             }
 
-            if (IsList(tail))
+            if (OnlyPart(state.Between(i + 1, text.Length)) is { } part)
+            {
+                state.JuiceOrZest ??= part;
+            }
+            else if (IsList(tail))
             {
                 return;
             }
@@ -543,6 +671,31 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
             state.End = i;
             return;
         }
+    }
+
+    // "2 lemons, juiced", "1 orange, zest only", "1 lime, juice and zest": only that of the fruit goes in.
+    private static string? OnlyPart(string tail)
+    {
+        bool juice = false;
+        bool zest = false;
+        string[] folded = WordFolding.Words(tail);
+        for (int i = 0; i < folded.Length && i < 5; i++)
+        {
+            bool named = folded[i] is "juice" or "juiced" or "zest" or "zested";
+            if (i == 0 && !named && folded[i] is not ("grated" or "finely" or "freshly" or "squeezed" or "strained" or "the" or "only"))
+            {
+                return null;
+            }
+
+            juice |= folded[i] is "juice" or "juiced";
+            zest |= folded[i] is "zest" or "zested";
+            if (folded[i] is "of" or "from")
+            {
+                return null;
+            }
+        }
+
+        return juice && zest ? "juice and zest" : juice ? "juice" : zest ? "zest" : null;
     }
 
     // Whether the words after a comma go on listing foods: "salt, pepper and thyme", "maple syrup, agave, or honey".

@@ -6,6 +6,7 @@ namespace ShelfSafe.Foods;
 internal sealed class LineWordTable
 {
     private readonly Dictionary<string, string> _units = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _hasThree = new(StringComparer.Ordinal);
     private readonly Dictionary<string, HashSet<string>> _kinds = new(StringComparer.Ordinal);
 
     /// <summary>Reads both tables; what is wrong is reported.</summary>
@@ -13,7 +14,13 @@ internal sealed class LineWordTable
     {
         CsvTable.Read("units.csv", units, ["word", "unit", "kind", "factor", "region", "source"], row =>
         {
-            _units[row.Text("word")] = row.Text("unit");
+            string word = row.Text("word");
+            _units[word] = row.Text("unit");
+            if (word.AsSpan().Count(' ') == 2)
+            {
+                _hasThree.Add(word[..word.IndexOf(' ', StringComparison.Ordinal)]);
+            }
+
             return string.Empty;
         }, faults);
         CsvTable.Read("line-words.csv", words, ["word", "kind", "source"], row =>
@@ -58,6 +65,20 @@ internal sealed class LineWordTable
         }
 
         int second = WordEnd(text, next);
+        int third = second;
+        while (third > next && third < text.Length && text[third] is ' ' or '\u00A0')
+        {
+            third++;
+        }
+
+        int thirdEnd = WordEnd(text, third);
+        if (_hasThree.Count > 0 && thirdEnd > third && third > second && _hasThree.Contains(text[at..first].ToLowerInvariant())
+            && Known(text[at..first] + " " + text[next..second] + " " + text[third..thirdEnd]) is { } three)
+        {
+            end = Dot(text, thirdEnd);
+            return three;
+        }
+
         if (second > next && Known(text[at..first] + " " + text[next..second]) is { } two)
         {
             end = Dot(text, second);

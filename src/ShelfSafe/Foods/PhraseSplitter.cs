@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShelfSafe.Reading.Amounts;
 
 namespace ShelfSafe.Foods;
 
@@ -13,18 +14,19 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         bool choice = state.Between(state.Start, state.End).Contains(", or ", StringComparison.OrdinalIgnoreCase);
         string[] all = choice ? [" and ", " & ", " plus "] : [" and ", " & ", ", ", " plus "];
         string[] either = choice ? [", or ", " or ", ", ", "/"] : [" or ", "/", " alternatively ", " and/or "];
-        foreach ((int Start, int End) piece in Pieces(state, state.Start, state.End, all))
+        List<(int Start, int End)> pieces = Pieces(state, state.Start, state.End, all);
+        foreach ((int Start, int End) piece in pieces)
         {
             List<(int Start, int End)> sides = Pieces(state, piece.Start, piece.End, either);
             (int Start, int End) main = sides[0];
             List<Alternative> others = [];
+            string phrase = state.Between(main.Start, main.End);
             foreach ((int Start, int End) side in sides.Skip(1))
             {
-                Add(others, state, side);
+                Add(others, state, side, phrase);
             }
 
-            string phrase = state.Between(main.Start, main.End);
-            FoodMatch match = Match(state, phrase);
+            FoodMatch match = Match(state, phrase, alone: pieces.Count == 1, others);
             if (sides.Count > 1 && SharesHead(state, sides, phrase) is { } shared)
             {
                 (phrase, match) = (shared, catalogue.Find(shared));
@@ -40,7 +42,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
             {
                 foreach ((int Start, int End) side in Bare(state, other))
                 {
-                    Add(others, state, side);
+                    Add(others, state, side, state.Between(found[^1].Start, found[^1].End));
                 }
             }
 
@@ -50,15 +52,26 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         return found;
     }
 
-    private void Add(List<Alternative> others, LineState state, (int Start, int End) side)
+    private void Add(List<Alternative> others, LineState state, (int Start, int End) side, string main)
     {
-        string phrase = state.Text[side.Start..side.End].Trim(' ', '.', ',', ')', '(', '"');
+        string phrase = WithoutMeasure(state.Text[side.Start..side.End].Trim(' ', '.', ',', ')', '(', '"'));
         if (phrase.Length == 0)
         {
             return;
         }
 
-        FoodMatch match = Match(state, phrase);
+        if (StateWords.TryGetValue(WordFolding.Key(phrase), out string? kind))
+        {
+            // "1 fresh bay leaf or 2 dried": the other side names only the state of the same food.
+            if (catalogue.IsKindOf(kind, main, out FoodMatch? same))
+            {
+                others.Add(new(InState(kind, main), same!));
+            }
+
+            return;
+        }
+
+        FoodMatch match = Match(state, phrase, alone: true, []);
         if (match is not Unidentified || WordFolding.Words(phrase).Length < 4)
         {
             string[] folded = WordFolding.Words(phrase);
@@ -69,6 +82,21 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
 
             others.Add(new(Plain(phrase, state, match), match));
         }
+    }
+
+    // "or 1 teaspoon dried oregano": the measure of the other side is no part of its name.
+    private string WithoutMeasure(string phrase)
+    {
+        if (!NumberScan.TryRange(phrase, 0, out int end, out _))
+        {
+            return phrase;
+        }
+
+        int at = NumberScan.Skip(phrase, end);
+        string? unit = words.Unit(phrase, at, out int unitEnd);
+        at = unit is null ? at : NumberScan.Skip(phrase, unitEnd);
+        string rest = NumberScan.Word(phrase, at, out int ofEnd) is "of" ? phrase[ofEnd..].Trim() : phrase[at..].Trim();
+        return rest.Length == 0 ? phrase : rest;
     }
 
     private static IEnumerable<(int Start, int End)> Bare(LineState state, (int Start, int End) other)
@@ -86,7 +114,13 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         }
     }
 
-    private FoodMatch Match(LineState state, string phrase)
+    private static readonly Dictionary<string, string> StateWords = new(StringComparer.Ordinal)
+    {
+        ["dried"] = "dried", ["dry"] = "dried", ["fresh"] = "fresh", ["frozen"] = "frozen", ["canned"] = "canned", ["tinned"] = "canned", ["powder"] = "powder", ["powdered"] = "powder",
+        ["ground"] = "ground", ["minced"] = "minced", ["smoked"] = "smoked", ["bottled"] = "bottled", ["cooked"] = "cooked",
+    };
+
+    private FoodMatch Match(LineState state, string phrase, bool alone, List<Alternative> others)
     {
         if (state.JuiceOrZest is { } form)
         {
@@ -104,10 +138,25 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         // "1 can black beans", "lemon juice, bottled": a word elsewhere in the line may name another food of the table.
         foreach ((string word, string kind) in (ReadOnlySpan<(string, string)>)[("bottled", "bottled"), ("canned", "canned"), ("tinned", "canned"), ("dried", "dried"), ("frozen", "frozen"), ("ground", "ground"), ("smoked", "smoked"), ("bone-in", "bone-in"), ("minced", "minced"), ("powder", "powder")])
         {
-            if (line.Contains(word, StringComparison.Ordinal) && catalogue.IsKindOf(kind, phrase, out FoodMatch? special))
+            // In a line of several foods the word belongs to one of them only; there it must not make another one drier or more acid.
+            bool counts = alone || kind is "ground" or "minced" or "smoked" or "bone-in";
+            if (!counts || !line.Contains(word, StringComparison.Ordinal) || IsDenied(line, word) || !catalogue.IsKindOf(kind, phrase, out FoodMatch? special))
+            {
+                continue;
+            }
+
+            if (!IsChoice(line, word))
             {
                 return special!;
             }
+
+            // "fresh or dried", "chopped or powder": both count.
+            if (special!.Candidates.SequenceEqual(match.Candidates))
+            {
+                continue;
+            }
+
+            others.Add(new(InState(kind, phrase), special!));
         }
 
         if (state.Measures.Count > 0 && state.Measures[0].Unit == "can" && catalogue.IsKindOf("canned", phrase, out FoodMatch? tinned))
@@ -118,17 +167,39 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         return match;
     }
 
+    private static string InState(string kind, string food) => kind == "powder" ? WordFolding.Key(food) + " powder" : kind + " " + WordFolding.Key(food);
+
+    private static bool IsDenied(string line, string word) =>
+        line.Contains("not " + word, StringComparison.Ordinal) || line.Contains("no " + word, StringComparison.Ordinal) || line.Contains("non-" + word, StringComparison.Ordinal) || line.Contains("un" + word, StringComparison.Ordinal);
+
+    private static bool IsChoice(string line, string word) =>
+        line.Contains("or " + word, StringComparison.Ordinal) || line.Contains(word + " or ", StringComparison.Ordinal) || line.Contains("/" + word, StringComparison.Ordinal) || line.Contains(word + "/", StringComparison.Ordinal);
+
     // "chicken or beef broth": the first side takes the head of the last.
     private string? SharesHead(LineState state, List<(int Start, int End)> sides, string first)
     {
         string[] last = state.Between(sides[^1].Start, sides[^1].End).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (first.EndsWith('-') && last.Length > 0)
+        {
+            // "vegetable- or chicken-noodles": the hyphen tells that the head is still to come.
+            return first.TrimEnd('-') + " " + last[^1].Split('-')[^1];
+        }
+
         if (last.Length < 2 || first.Contains(' ', StringComparison.Ordinal))
         {
             return null;
         }
 
-        string shared = first + " " + last[^1];
-        return catalogue.IsExact(shared, out _) ? shared : null;
+        for (int from = 1; from < last.Length; from++)
+        {
+            string shared = first + " " + string.Join(' ', last[from..]);
+            if (catalogue.IsExact(shared, out _))
+            {
+                return shared;
+            }
+        }
+
+        return null;
     }
 
     private List<(int Start, int End)> Pieces(LineState state, int start, int end, params string[] joints)
@@ -141,6 +212,12 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
             {
                 if (i + joint.Length >= end || InHole(state, i) || string.Compare(state.Text, i, joint, 0, joint.Length, StringComparison.OrdinalIgnoreCase) != 0)
                 {
+                    continue;
+                }
+
+                if (joint == "/" && i > 0 && char.IsAsciiDigit(state.Text[i - 1]) && char.IsAsciiDigit(state.Text[i + 1]))
+                {
+                    // "80/20 ground beef" is no choice.
                     continue;
                 }
 
@@ -198,6 +275,11 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
             }
         }
 
+        while (kept.Count > 1 && (kept[0] is "and" or "or" || kept[^1] is "and" or "or"))
+        {
+            kept.RemoveAt(kept[0] is "and" or "or" ? 0 : kept.Count - 1);
+        }
+
         if (kept.Count == 0)
         {
             kept.AddRange(WordFolding.Words(phrase));
@@ -222,6 +304,13 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
             name = name[(name.IndexOf(' ', StringComparison.Ordinal) + 1)..];
         }
 
+        if (state.JuiceOrZest is null && kept.Count < WordFolding.Words(phrase).Length && !catalogue.Find(name).Candidates.SequenceEqual(catalogue.Find(phrase).Candidates))
+        {
+            // A word that seemed idle tells the food: "half and half", "stock cube", "curry leaf".
+            bool ground = match.MayHave("ground");
+            name = string.Join(' ', WordFolding.Words(phrase).Where(word => !words.Is("size", word) && !char.IsDigit(word[0]) && !IsCut(word, ground)).Select(WordFolding.Singular));
+        }
+
         return state.JuiceOrZest switch
         {
             "zest" => name + " zest",
@@ -229,6 +318,11 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
             null => name,
         };
     }
+
+    // Words of cutting do not name the food, save where they make it minced meat.
+    private bool IsCut(string word, bool ground) =>
+        word is "whole" or "freshly" or "finely" or "bone" or "skin" or "on"
+        || (words.Is("prep", word) && word.EndsWith("ed", StringComparison.Ordinal) && word is not ("cooked" or "roasted" or "toasted" or "boiled") && !(ground && word == "minced"));
 
     private static bool InHole(LineState state, int at) => state.Holes.Exists(hole => at >= hole.Start && at < hole.End);
 }

@@ -8,6 +8,7 @@ internal sealed class SpellingIndex
     private const int LongWord = 9;
     private readonly Dictionary<string, List<string>> _byDeletion = new(StringComparer.Ordinal);
     private readonly HashSet<string> _keys;
+    private readonly HashSet<string> _known = new(StringComparer.Ordinal);
 
     /// <summary>Indexes the keys.</summary>
     public SpellingIndex(IEnumerable<string> keys)
@@ -36,7 +37,7 @@ internal sealed class SpellingIndex
             {
                 foreach (string candidate in near)
                 {
-                    if (Distance(candidate, key) <= 1)
+                    if (Distance(candidate, key) <= 1 && IsSlip(key, candidate, ShortestCorrected))
                     {
                         found.Add(candidate);
                     }
@@ -53,13 +54,35 @@ internal sealed class SpellingIndex
         List<string> found = [];
         foreach (string candidate in _keys)
         {
-            if (candidate.Length >= LongWord && candidate[0] == key[0] && Math.Abs(candidate.Length - key.Length) <= 2 && TwoEdits(candidate, key))
+            if (candidate.Length >= LongWord && candidate[0] == key[0] && Math.Abs(candidate.Length - key.Length) <= 2 && TwoEdits(candidate, key) && IsSlip(key, candidate, LongWord))
             {
                 found.Add(candidate);
             }
         }
 
         return found;
+    }
+
+    // A slip changes unknown words only: "chicken stick" is no "chicken stock", for a stick is a word of its own.
+    private bool IsSlip(string written, string meant, int shortest)
+    {
+        string[] left = written.Split(' ');
+        string[] right = meant.Split(' ');
+        if (left.Length != right.Length)
+        {
+            return true;
+        }
+
+        for (int i = 0; i < left.Length; i++)
+        {
+            bool changed = !string.Equals(left[i], right[i], StringComparison.Ordinal);
+            if (changed && (left[i].Length < shortest || left[i][0] != right[i][0] || _known.Contains(left[i])))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private static bool TwoEdits(string left, string right)
@@ -104,6 +127,7 @@ internal sealed class SpellingIndex
 
             foreach (string key in _keys)
             {
+                _known.UnionWith(key.Split(' '));
                 if (key.Length < ShortestCorrected)
                 {
                     continue;

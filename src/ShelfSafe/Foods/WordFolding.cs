@@ -10,8 +10,8 @@ internal static class WordFolding
     private static readonly HashSet<string> Unchanged = new(StringComparer.Ordinal)
     {
         "asparagus", "couscous", "hummus", "molasses", "swiss", "brussels", "schnapps", "lens", "cress", "watercress", "grass", "lemongrass", "bass",
-        "octopus", "hibiscus", "citrus", "cactus", "papas", "chips", "hollandaise", "mayonnaise", "bouillabaisse", "foie", "gras", "gas", "is", "this",
-        "us", "plus", "less", "boneless", "skinless", "seedless", "its", "series", "haggis", "tamales", "callaloos", "pastis", "anis", "cassis", "albus", "feves", "grits", "oats", "greens", "bitters", "pus", "molass", "express", "press", "glass", "hass", "swede", "as", "herbes", "provence", "has", "les", "des",
+        "octopus", "hibiscus", "citrus", "cactus", "hollandaise", "mayonnaise", "bouillabaisse", "foie", "gras", "gas", "is", "this",
+        "us", "plus", "less", "boneless", "skinless", "seedless", "its", "series", "haggis", "pastis", "anis", "cassis", "albus", "pus", "molass", "express", "press", "glass", "hass", "swede", "as", "herbes", "provence", "has", "les", "des",
     };
 
     /// <summary>The words of a phrase, folded.</summary>

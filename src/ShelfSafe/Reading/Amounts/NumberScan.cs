@@ -23,9 +23,8 @@ internal static class NumberScan
         value = default;
         end = start;
         int at = Skip(text, start);
-        if (Word(text, at, out int upEnd) is "up" && Word(text, Skip(text, upEnd), out int toEnd) is "to" && TryNumber(text, toEnd, out end, out double most))
+        if (TryBound(text, at, out end, out value) || TryNegative(text, at, out end, out value))
         {
-            value = new(0, most);
             return true;
         }
 
@@ -49,6 +48,53 @@ internal static class NumberScan
             end = next + 1;
         }
 
+        // "1 dozen", "2-3 dozen": the spelled-out numbers have counted theirs already.
+        if (char.IsAsciiDigit(text[at]) && Word(text, Skip(text, end), out int dozenEnd) is "dozen" or "doz")
+        {
+            value *= 12;
+            end = dozenEnd;
+        }
+
+        return true;
+    }
+
+    // "up to 4", "at most 4" and "no more than 4" reach from none to four, "at least 2" from two upward.
+    private static bool TryBound(string text, int at, out int end, out Interval value)
+    {
+        value = default;
+        end = at;
+        string first = Word(text, at, out int firstEnd);
+        string second = first is "up" or "at" or "no" or "not" ? Word(text, Skip(text, firstEnd), out int secondEnd) : Word(text, at, out secondEnd);
+        int number = (first, second) switch
+        {
+            ("max" or "maximum", _) => firstEnd < text.Length && text[firstEnd] == '.' ? firstEnd + 1 : firstEnd,
+            ("up", "to") or ("at", "most" or "least") => secondEnd,
+            ("no" or "not", "more") => Word(text, Skip(text, secondEnd), out int thanEnd) is "than" ? thanEnd : -1,
+            _ => -1,
+        };
+        if (number < 0 || !TryNumber(text, number, out int numberEnd, out double bound))
+        {
+            return false;
+        }
+
+        end = numberEnd;
+        value = second is "least" ? new(bound, double.PositiveInfinity) : new(0, bound);
+        return true;
+    }
+
+    // A minus sign right before the first number of a line is kept: nobody can weigh less than nothing, so it is reported.
+    private static bool TryNegative(string text, int at, out int end, out Interval value)
+    {
+        value = default;
+        end = at;
+        bool starts = at + 1 < text.Length && text[at] is '-' or '\u2212' && text.AsSpan(0, at).IsWhiteSpace();
+        if (!starts || !char.IsAsciiDigit(text[at + 1]) || !TryNumber(text, at + 1, out end, out double number))
+        {
+            end = at;
+            return false;
+        }
+
+        value = Interval.Exactly(-number);
         return true;
     }
 
@@ -125,8 +171,9 @@ internal static class NumberScan
 
         if (Slash(text, end, out int afterSlash, out double bottom))
         {
-            value /= bottom;
-            end = afterSlash;
+            // Nothing divided by nothing, or a fraction of a fraction, bounds nothing.
+            value = Slash(text, afterSlash, out int again, out _) || (value == 0 && bottom == 0) ? double.PositiveInfinity : value / bottom;
+            end = Math.Max(afterSlash, again);
             return true;
         }
 
