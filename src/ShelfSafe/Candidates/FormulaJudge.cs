@@ -144,7 +144,8 @@ internal sealed class FormulaJudge
     // A fault that no other way of sorting the lines could mend: neither its line nor its slot has a choice.
     private static bool IsFinal(FormulaRow formula, FormulaFault fault, List<FormulaLine> lines)
     {
-        if (fault.Line is { Options.Length: > 1 })
+        // Too much and too little hang on the scale, and the scale on every line.
+        if (fault.Kind is not (FormulaFaultKind.NewFood or FormulaFaultKind.Missing or FormulaFaultKind.Unmeasured or FormulaFaultKind.Weak) || fault.Line is { Options.Length: > 1 })
         {
             return false;
         }
