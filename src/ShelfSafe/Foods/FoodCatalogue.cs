@@ -9,6 +9,10 @@ public sealed class FoodCatalogue
 {
     private readonly Dictionary<string, Entry> _byKey = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Entry>.AlternateLookup<ReadOnlySpan<char>> _lookup;
+    private readonly Memo<FoodMatch> _found = new(8_192);
+    private readonly Memo<bool> _foods = new(8_192);
+    private readonly Func<string, FoodMatch> _find;
+    private readonly Func<string, bool> _isFood;
     private readonly HashSet<string> _fillers;
     private readonly HashSet<string> _cuts;
     private readonly SpellingIndex _spelling;
@@ -53,6 +57,8 @@ public sealed class FoodCatalogue
             }
         }
 
+        _find = Search;
+        _isFood = HasFood;
         _lookup = _byKey.GetAlternateLookup<ReadOnlySpan<char>>();
         foreach (string key in _byKey.Keys)
         {
@@ -68,6 +74,11 @@ public sealed class FoodCatalogue
     public FoodMatch Find(string phrase)
     {
         ArgumentNullException.ThrowIfNull(phrase);
+        return _found.Of(phrase, _find);
+    }
+
+    private FoodMatch Search(string phrase)
+    {
         string[] words = [.. WordFolding.Words(phrase).Select(WordFolding.Singular)];
         if (words.Length is 0 or > 40)
         {
@@ -80,6 +91,12 @@ public sealed class FoodCatalogue
 
     /// <summary>Whether the whole phrase, sizes and states aside, is a food of the table.</summary>
     public bool IsFood(string phrase)
+    {
+        ArgumentNullException.ThrowIfNull(phrase);
+        return _foods.Of(phrase, _isFood);
+    }
+
+    private bool HasFood(string phrase)
     {
         string[] words = [.. WordFolding.Words(phrase).Select(WordFolding.Singular)];
         return words.Length is > 0 and < 12 && (Whole(words) ?? Whole(Bare(words)) ?? BeforeLink(words) ?? ByHead(Bare(words))) is not null;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using ShelfSafe.Reading;
 
 namespace ShelfSafe.Foods;
@@ -10,6 +11,7 @@ public sealed class IngredientReader
     /// <summary>Characters of one line that are read; no cook writes a longer one, and the rest is reported as unread by the reading room.</summary>
     private const int Longest = 2_000;
 
+    private readonly Memo<ImmutableArray<LineFood>> _lines = new(4_096);
     private readonly LineCutter _cutter;
     private readonly FoodCatalogue _catalogue;
     private readonly LineWordTable _words;
@@ -26,8 +28,26 @@ public sealed class IngredientReader
     public ImmutableArray<Ingredient> Read(IngredientLine line)
     {
         ArgumentNullException.ThrowIfNull(line);
+        ImmutableArray<LineFood> foods = _lines.Of(line.Text.Text, _ => Work(line));
+        Ingredient[] read = new Ingredient[foods.Length];
+        for (int i = 0; i < read.Length; i++)
+        {
+            LineFood food = foods[i];
+            read[i] = food.Read with
+            {
+                Line = line,
+                Span = line.Text.Map(food.Start, Math.Max(food.Start + 1, food.End)),
+                AtServing = line.AtServing || food.Read.AtServing,
+            };
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(read);
+    }
+
+    private ImmutableArray<LineFood> Work(IngredientLine line)
+    {
         string text = line.Text.Text.Length > Longest ? line.Text.Text[..Longest] : line.Text.Text;
-        ImmutableArray<Ingredient>.Builder made = ImmutableArray.CreateBuilder<Ingredient>();
+        ImmutableArray<LineFood>.Builder made = ImmutableArray.CreateBuilder<LineFood>();
         foreach ((int start, int end) in _cutter.Cut(text))
         {
             // What belongs to the other foods is blanked, so that offsets stay those of the line.
@@ -37,7 +57,7 @@ public sealed class IngredientReader
         return made.ToImmutable();
     }
 
-    private void Read(IngredientLine line, string text, ImmutableArray<Ingredient>.Builder made)
+    private void Read(IngredientLine line, string text, ImmutableArray<LineFood>.Builder made)
     {
         LineState state = new(text);
         new LineScan(_words, _catalogue).Run(state);
@@ -68,12 +88,12 @@ public sealed class IngredientReader
         return vessel || words.Any(word => _words.Is("equipment", WordFolding.Singular(word)));
     }
 
-    private static Ingredient Make(IngredientLine line, LineState state, (int Start, int End) at, FoodMatch match, bool notFood, string? shares, ImmutableArray<Alternative> alternatives, string? food = null)
+    private static LineFood Make(IngredientLine line, LineState state, (int Start, int End) at, FoodMatch match, bool notFood, string? shares, ImmutableArray<Alternative> alternatives, string? food = null)
     {
         bool carries = shares is null;
-        return new(
+        return new(at.Start, at.End, new(
             line,
-            line.Text.Map(at.Start, Math.Max(at.Start + 1, at.End)),
+            default,
             state.Text[at.Start..Math.Max(at.Start, at.End)].Trim(),
             food ?? string.Join(' ', WordFolding.Words(state.Phrase)),
             match,
@@ -87,7 +107,10 @@ public sealed class IngredientReader
             alternatives,
             state.JuiceOrZest,
             state.Measures.Count == 0 ? null : shares,
-            line.AtServing || state.AtServing,
-            notFood);
+            state.AtServing,
+            notFood));
     }
+
+    /// <summary>One food as read from the text of a line; its place and the heading of the line are added for each line anew.</summary>
+    private readonly record struct LineFood(int Start, int End, Ingredient Read);
 }

@@ -577,9 +577,9 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
     {
         string low = state.Text.ToLowerInvariant();
         Flags(state, low);
-        foreach (string marker in words.Of("tail"))
+        foreach ((string marker, string blankMarker) in words.TailsIn(low))
         {
-            int at = low.IndexOf(" " + marker, Math.Min(low.Length, state.Start), StringComparison.Ordinal);
+            int at = low.IndexOf(blankMarker, Math.Min(low.Length, state.Start), StringComparison.Ordinal);
             bool ends = at >= 0 && (at + marker.Length + 1 == low.Length || !char.IsLetter(low[at + marker.Length + 1]));
             if (ends && at > state.Start && at < state.End && !GoesOn(state, at, marker) && catalogue.IsFood(state.Between(state.Start, at)))
             {

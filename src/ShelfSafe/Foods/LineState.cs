@@ -55,6 +55,11 @@ internal sealed class LineState(string text)
             return string.Empty;
         }
 
+        if (Holes.Count == 0)
+        {
+            return Text.AsSpan(start, end - start).Trim().ToString();
+        }
+
         char[] chars = Text[start..end].ToCharArray();
         foreach ((int from, int to) in Holes)
         {

@@ -208,6 +208,11 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         int from = start;
         for (int i = start; i < end; i++)
         {
+            if (state.Text[i] is not (' ' or ',' or '/'))
+            {
+                continue;
+            }
+
             foreach (string joint in joints)
             {
                 if (i + joint.Length >= end || InHole(state, i) || string.Compare(state.Text, i, joint, 0, joint.Length, StringComparison.OrdinalIgnoreCase) != 0)

@@ -1,17 +1,17 @@
-using System.Text;
-
 namespace ShelfSafe.Foods;
 
 /// <summary>The words of a text, folded and singular, in one buffer, so that any run of them is a key without a copy.</summary>
 internal sealed class RunningText
 {
-    private readonly List<(int Start, int End, int KeyStart, int KeyEnd)> _words = [];
-    private readonly string _keys;
+    private readonly (int Start, int End, int KeyStart, int KeyEnd)[] _words;
+    private readonly char[] _keys;
 
     /// <summary>Folds the text once, in time linear in its length.</summary>
     public RunningText(string text)
     {
-        StringBuilder keys = new(text.Length + 8);
+        _keys = new char[(3 * text.Length) + 2];
+        _words = new (int, int, int, int)[(text.Length / 2) + 1];
+        int at = 0;
         int start = -1;
         for (int i = 0; i <= text.Length; i++)
         {
@@ -22,20 +22,18 @@ internal sealed class RunningText
             }
             else if (!letter && start >= 0)
             {
-                string[] folded = WordFolding.Words(text[start..i]);
-                int keyStart = keys.Length;
-                keys.Append(folded.Length == 1 ? WordFolding.Singular(folded[0]) : string.Empty);
-                _words.Add((start, i, keyStart, keys.Length));
-                keys.Append(' ');
+                int length = Math.Max(0, WordFolding.Fold(text.AsSpan(start, i - start), _keys.AsSpan(at)));
+                length = WordFolding.Singular(_keys.AsSpan(at, length));
+                _words[Count++] = (start, i, at, at + length);
+                at += length;
+                _keys[at++] = ' ';
                 start = -1;
             }
         }
-
-        _keys = keys.ToString();
     }
 
     /// <summary>Number of words.</summary>
-    public int Count => _words.Count;
+    public int Count { get; }
 
     /// <summary>Offset of a word in the text.</summary>
     public int Start(int word) => _words[word].Start;
