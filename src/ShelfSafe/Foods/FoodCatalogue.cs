@@ -179,7 +179,7 @@ public sealed class FoodCatalogue
     // "Olives stuffed with pimento", "beans in sauce": the food stands before the little word, and what follows may bring a hazard.
     private FoodMatch? BeforeLink(string[] words)
     {
-        int link = Array.FindIndex(words, 1, word => word is "with" or "in" or "without" or "stuffed" or "from");
+        int link = Array.FindIndex(words, 1, word => word is "with" or "in" or "without" or "stuffed" or "from" or "by" or "per");
         if (link < 1 || link == words.Length - 1)
         {
             return null;
@@ -187,7 +187,7 @@ public sealed class FoodCatalogue
 
         string[] before = Bare(words[..link]);
         FoodMatch? head = Whole(before) ?? ByHead(before);
-        if (head is null || words[link] is "without" or "from")
+        if (head is null || words[link] is "without" or "from" or "by" or "per")
         {
             return head;
         }
@@ -205,7 +205,7 @@ public sealed class FoodCatalogue
             return behind;
         }
 
-        for (int cut = 0; cut < 3 && cut < words.Length; cut++)
+        for (int cut = 0; cut < 3 && cut < words.Length && IsUsual(words.AsSpan(words.Length - cut)); cut++)
         {
             ReadOnlySpan<string> rest = words.AsSpan(0, words.Length - cut);
             for (int from = cut == 0 ? 1 : 0; from < rest.Length; from++)
@@ -221,7 +221,7 @@ public sealed class FoodCatalogue
         {
             for (int from = 0; from + length <= words.Length; from++)
             {
-                if (Whole(words.AsSpan(from, length)) is { } inner)
+                if (IsUsual(words.AsSpan(from + length)) && Whole(words.AsSpan(from, length)) is { } inner)
                 {
                     return inner;
                 }
@@ -229,6 +229,20 @@ public sealed class FoodCatalogue
         }
 
         return null;
+    }
+
+    // An unknown word at the end is the head itself: "beef zorblax" is no beef.
+    private bool IsUsual(ReadOnlySpan<string> words)
+    {
+        foreach (string word in words)
+        {
+            if (!_fillers.Contains(word) && !_cuts.Contains(word))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     // "Peanut sauce", "cheese crackers": what stands before the head may bring a hazard that the head does not have.

@@ -23,7 +23,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
             string phrase = state.Between(main.Start, main.End);
             foreach ((int Start, int End) side in sides.Skip(1))
             {
-                Add(others, state, side, phrase);
+                Add(others, state, state.Between(side.Start, side.End), phrase);
             }
 
             FoodMatch match = Match(state, phrase, alone: pieces.Count == 1, others);
@@ -42,7 +42,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
             {
                 foreach ((int Start, int End) side in Bare(state, other))
                 {
-                    Add(others, state, side, state.Between(found[^1].Start, found[^1].End));
+                    Add(others, state, state.Text[side.Start..side.End], state.Between(found[^1].Start, found[^1].End));
                 }
             }
 
@@ -52,9 +52,9 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         return found;
     }
 
-    private void Add(List<Alternative> others, LineState state, (int Start, int End) side, string main)
+    private void Add(List<Alternative> others, LineState state, string side, string main)
     {
-        string phrase = WithoutMeasure(state.Text[side.Start..side.End].Trim(' ', '.', ',', ')', '(', '"'));
+        string phrase = WithoutMeasure(BeforeCondition(side).Trim(' ', '.', ',', ')', '(', '"'));
         if (phrase.Length == 0)
         {
             return;
@@ -72,7 +72,15 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         }
 
         FoodMatch match = Match(state, phrase, alone: true, []);
-        if (match is not Unidentified || WordFolding.Words(phrase).Length < 4)
+        string[] named = WordFolding.Words(main);
+        if (match is Unidentified && named.Length > 1 && catalogue.IsExact(string.Join(' ', named[..^1]) + " " + phrase, out FoodMatch? front))
+        {
+            // "chicken breast or thigh", "vanilla bean or essence": the other side takes the front words of the first.
+            phrase = string.Join(' ', named[..^1]) + " " + phrase;
+            match = front!;
+        }
+
+        if (match is not Unidentified || WordFolding.Words(phrase).Length < 6)
         {
             string[] folded = WordFolding.Words(phrase);
             if (folded.All(word => words.Is("filler", word) || words.Is("prep", word) || words.Is("vague-other", word)))
@@ -82,6 +90,18 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
 
             others.Add(new(Plain(phrase, state, match), match));
         }
+    }
+
+    // "or stew meat if you are frugal": what stands behind the little word is talk.
+    private static string BeforeCondition(string side)
+    {
+        foreach (string word in (ReadOnlySpan<string>)[" if ", " when ", " that ", " which ", " as long ", " for ", " to taste", " - ", ";"])
+        {
+            int at = side.IndexOf(word, StringComparison.OrdinalIgnoreCase);
+            side = at > 0 ? side[..at] : side;
+        }
+
+        return side;
     }
 
     // "or 1 teaspoon dried oregano": the measure of the other side is no part of its name.
@@ -116,7 +136,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
 
     private static readonly Dictionary<string, string> StateWords = new(StringComparer.Ordinal)
     {
-        ["dried"] = "dried", ["dry"] = "dried", ["fresh"] = "fresh", ["frozen"] = "frozen", ["canned"] = "canned", ["tinned"] = "canned", ["powder"] = "powder", ["powdered"] = "powder",
+        ["dried"] = "dried", ["dry"] = "dried", ["dehydrated"] = "dried", ["fresh"] = "fresh", ["frozen"] = "frozen", ["canned"] = "canned", ["tinned"] = "canned", ["powder"] = "powder", ["powdered"] = "powder",
         ["ground"] = "ground", ["minced"] = "minced", ["smoked"] = "smoked", ["bottled"] = "bottled", ["cooked"] = "cooked",
     };
 

@@ -17,6 +17,9 @@ internal sealed class SpellingIndex
     /// <summary>Takes the keys; they are sorted at the first unknown word only, for most recipes never need it.</summary>
     public SpellingIndex(IEnumerable<string> keys) => _table = new(() => new Table(keys));
 
+    /// <summary>Whether the word stands in any key.</summary>
+    public bool Knows(string word) => _table.Value.Words.Contains(word);
+
     /// <summary>Known keys near a word; empty for short ones.</summary>
     public IReadOnlyList<string> Near(string key)
     {

@@ -254,6 +254,7 @@ public sealed class FoodCatalogueTests
     [Theory]
     [InlineData("xyzzy")]
     [InlineData("qwertz paste blend zzz")]
+    [InlineData("vinegar zorblax")]
     [InlineData("")]
     [InlineData("???")]
     [InlineData("bean")]
@@ -265,6 +266,13 @@ public sealed class FoodCatalogueTests
     [InlineData("wheat")]
     public void Find_AKnownWordNearAnother_IsNotCorrected(string phrase) =>
         Assert.False(FoodFixture.Catalogue.Find(phrase) is Identified { Corrected: true });
+
+    // An unknown word at the end is the head of the phrase, so the food before it only describes it.
+    [Theory]
+    [InlineData("beef zorblax")]
+    [InlineData("salt and zorblax")]
+    [InlineData("tomato zorblax")]
+    public void Find_AnUnknownHead_IsUnidentified(string phrase) => Assert.IsType<Unidentified>(FoodFixture.Catalogue.Find(phrase));
 
     [Theory]
     [InlineData("peanut soup", "nut")]
