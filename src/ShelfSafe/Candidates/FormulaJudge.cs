@@ -35,7 +35,8 @@ internal sealed class FormulaJudge
         (ulong Filled, int Foods)[] found = _index.Find(batch);
         int foods = FormulaIndex.Foods(batch);
         ImmutableArray<FormulaVerdict>.Builder covering = ImmutableArray.CreateBuilder<FormulaVerdict>();
-        FormulaVerdict? nearest = null;
+        FormulaFit? nearest = null;
+        FormulaRow? formula = null;
         for (int i = 0; i < _formulas.Length; i++)
         {
             if (found[i].Foods < foods || !_index.IsComplete(i, found[i].Filled))
@@ -43,14 +44,14 @@ internal sealed class FormulaJudge
                 continue;
             }
 
-            FormulaVerdict verdict = Of(_formulas[i], batch);
-            if (verdict.Candidate.Judgement != Judgement.Refuses)
+            FormulaFit fit = Fit(_formulas[i], batch);
+            if (fit.Covers && HasTime(_formulas[i]))
             {
-                covering.Add(verdict);
+                covering.Add(Verdict(_formulas[i], fit, batch));
             }
-            else if (IsOfKind(_formulas[i], batch) && (nearest is null || verdict.Candidate.Findings.Length < nearest.Candidate.Findings.Length))
+            else if (IsOfKind(_formulas[i], batch) && (nearest is null || fit.Faults.Length < nearest.Faults.Length))
             {
-                nearest = verdict;
+                (nearest, formula) = (fit, _formulas[i]);
             }
         }
 
@@ -59,8 +60,12 @@ internal sealed class FormulaJudge
             return covering.ToImmutable();
         }
 
-        nearest ??= NearestOfKind(batch, found);
-        return nearest is null ? [] : [nearest];
+        if (nearest is null && NearestOfKind(batch, found) is { } kin)
+        {
+            (nearest, formula) = (Fit(kin, batch), kin);
+        }
+
+        return nearest is null ? [] : [Verdict(formula!, nearest, batch)];
     }
 
     /// <summary>Up to <paramref name="count"/> published formulas near the batch: of its kind first, then with the most foods in common.</summary>
@@ -80,7 +85,7 @@ internal sealed class FormulaJudge
         ];
     }
 
-    private FormulaVerdict? NearestOfKind(Batch batch, (ulong Filled, int Foods)[] found)
+    private FormulaRow? NearestOfKind(Batch batch, (ulong Filled, int Foods)[] found)
     {
         int best = -1;
         double most = 0;
@@ -93,37 +98,68 @@ internal sealed class FormulaJudge
             }
         }
 
-        return best < 0 ? null : Of(_formulas[best], batch);
+        return best < 0 ? null : _formulas[best];
     }
 
     private bool HasTime(FormulaRow formula) => formula.Seen && formula.ProcessRows.Any(row => _processes[row].Seen);
 
-    private static bool IsOfKind(FormulaRow formula, Batch batch) => formula.Kinds.Any(batch.IsKind);
+    private static bool IsOfKind(FormulaRow formula, Batch batch)
+    {
+        foreach (string kind in formula.Kinds)
+        {
+            if (batch.IsKind(kind))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>What one formula says of the batch.</summary>
-    public FormulaVerdict Of(FormulaRow formula, Batch batch)
+    public FormulaVerdict Of(FormulaRow formula, Batch batch) => Verdict(formula, Fit(formula, batch), batch);
+
+    private FormulaFit Fit(FormulaRow formula, Batch batch)
     {
+        double leastGrams = batch.TotalGrams.Low;
         List<FormulaLine> lines = FormulaSorter.Lines(formula, batch);
         FormulaFit? best = null;
-        int[] chosen = [];
         foreach (int[] way in FormulaSorter.Ways(lines))
         {
-            FormulaFit fit = new FormulaScale(formula, batch, _limits).Of(lines, way);
+            FormulaFit fit = new FormulaScale(formula, leastGrams, _limits).Of(lines, way);
             if (best is null || fit.Faults.Length < best.Faults.Length)
             {
-                (best, chosen) = (fit, way);
+                best = fit;
             }
 
-            if (best.Faults.IsEmpty)
+            if (best.Faults.IsEmpty || best.Faults.Any(fault => IsFinal(formula, fault, lines)))
             {
                 break;
             }
         }
 
-        FormulaFit found = Stepped(formula, batch, best!);
-        ImmutableArray<ProcessRow> rows = HasTime(formula) && found.Covers ? [.. formula.ProcessRows.Select(id => _processes[id]).Where(row => row.Seen)] : [];
+        return Stepped(formula, batch, best!);
+    }
+
+    // A fault that no other way of sorting the lines could mend: neither its line nor its slot has a choice.
+    private static bool IsFinal(FormulaRow formula, FormulaFault fault, List<FormulaLine> lines)
+    {
+        // Too much and too little hang on the scale, and the scale on every line.
+        if (fault.Kind is not (FormulaFaultKind.NewFood or FormulaFaultKind.Missing or FormulaFaultKind.Unmeasured or FormulaFaultKind.Weak) || fault.Line is { Options.Length: > 1 })
+        {
+            return false;
+        }
+
+        int slot = fault.Slot is null ? -1 : formula.Slots.IndexOf(fault.Slot);
+        return !lines.Exists(line => line.Options.Length > 1 && line.Options.Contains(slot));
+    }
+
+    private FormulaVerdict Verdict(FormulaRow formula, FormulaFit fit, Batch batch)
+    {
+        bool timed = HasTime(formula);
+        ImmutableArray<ProcessRow> rows = timed && fit.Covers ? [.. formula.ProcessRows.Select(id => _processes[id]).Where(row => row.Seen)] : [];
         Judgement judgement = rows.IsEmpty ? Judgement.Refuses
-            : found.Faults.IsEmpty && batch.HasSteps ? Judgement.Admits
+            : fit.Faults.IsEmpty && batch.HasSteps ? Judgement.Admits
             : Judgement.AdmitsAfter;
         Candidate candidate = new(
             formula.Id,
@@ -132,11 +168,10 @@ internal sealed class FormulaJudge
             rows.IsEmpty ? string.Empty : rows[0].Method,
             100,
             judgement,
-            _findings.Of(formula, found, batch),
+            _findings.Of(formula, fit, batch),
             rows,
-            FormulaFindings.Reason(formula, found, judgement, rows.IsEmpty && found.Covers));
-        ImmutableArray<BatchItem> covered = [.. lines.Where((_, at) => chosen[at] >= 0).SelectMany(line => line.Items)];
-        return new(formula, candidate, found.Differences, covered);
+            FormulaFindings.Reason(formula, fit, judgement, untimed: !timed && fit.Covers));
+        return new(formula, candidate, fit.Differences, fit.Taken);
     }
 
     // What the steps turn the food into: thickened where the formula has no thickener, or not fermented where it must be.

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ShelfSafe.Core;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
@@ -9,7 +10,8 @@ namespace ShelfSafe.Candidates;
 /// The scale is at least each ratio yours-high to tested of what may not be more, and at most each ratio yours-low to tested of
 /// what may not be less; a fixed food binds both ways. As each low-acid food lies within its ratio, so does their sum.
 /// </remarks>
-internal sealed class FormulaScale(FormulaRow formula, Batch batch, Limits limits)
+/// <param name="leastGrams">Least mass of the whole batch, g.</param>
+internal sealed class FormulaScale(FormulaRow formula, double leastGrams, Limits limits)
 {
     private readonly double _rounding = 1 + limits["formula-rounding"];
     private readonly List<FormulaFault> _faults = [];
@@ -39,7 +41,8 @@ internal sealed class FormulaScale(FormulaRow formula, Batch batch, Limits limit
             Season(lines[i], slots[i] < 0 ? null : formula.Slots[slots[i]], scale);
         }
 
-        return new(scale, [.. _faults], [.. _differences]);
+        ImmutableArray<BatchItem> taken = [.. lines.Where((_, at) => slots[at] >= 0).SelectMany(line => line.Items)];
+        return new(scale, [.. _faults], [.. _differences], taken);
     }
 
     private void Add(FormulaLine line, int at)
@@ -208,7 +211,7 @@ internal sealed class FormulaScale(FormulaRow formula, Batch batch, Limits limit
         }
 
         double times = limits["formula-spice-times"] * scale;
-        double minor = (item.Food?.MinorGramsPerKilogram ?? 0) * batch.TotalGrams.Low / 1000;
+        double minor = (item.Food?.MinorGramsPerKilogram ?? 0) * leastGrams / 1000;
         return item.Ingredient.Amount is null
             || item.Grams.High <= Math.Max((slot?.Grams ?? 0) * times, minor)
             || (slot is { High: { } high } && FormulaMeasure.In(slot, line) is { } amount && amount.High <= high * times);

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
-using ShelfSafe.Reading;
 
 namespace ShelfSafe.Candidates;
 
@@ -10,17 +9,17 @@ namespace ShelfSafe.Candidates;
 internal static class FormulaSorter
 {
     // More ways than this to sort a recipe's lines means that it is not one written formula.
-    private const int MostWays = 256;
+    private const int MostWays = 64;
 
     /// <summary>The lines of the batch with the slots that take each.</summary>
     public static List<FormulaLine> Lines(FormulaRow formula, Batch batch)
     {
         List<FormulaLine> lines = [];
-        foreach (IGrouping<IngredientLine, BatchItem> printed in batch.InJar.GroupBy(item => item.Ingredient.Line))
+        foreach (IGrouping<object?, BatchItem> printed in batch.InJar.GroupBy(item => item.Ingredient.Line, ReferenceEqualityComparer.Instance))
         {
             ImmutableArray<BatchItem> all = [.. printed];
             bool shares = all.Any(item => item.Ingredient.SharesAmountWith is not null);
-            if (shares && !FormulaText.HasAny(printed.Key.Text.Text, ["each"]) && Whole(formula, all, batch, shares: true) is { } whole)
+            if (shares && IsOneAmount(all) && !FormulaText.HasAny(all[0].Ingredient.Line.Text.Text, ["each"]) && Whole(formula, all, batch, shares: true) is { } whole)
             {
                 lines.Add(whole);
                 continue;
@@ -34,6 +33,10 @@ internal static class FormulaSorter
 
         return lines;
     }
+
+    // Of foods that share an amount only one carries it; a second amount in the line is an amount of its own.
+    private static bool IsOneAmount(ImmutableArray<BatchItem> items) =>
+        items.Where(item => item.Ingredient.SharesAmountWith is null).Select(item => item.Line).Distinct().Count() == 1;
 
     private static FormulaLine? Whole(FormulaRow formula, ImmutableArray<BatchItem> items, Batch batch, bool shares)
     {

@@ -16,18 +16,27 @@ internal sealed record FormulaVerdict(
     ImmutableArray<FormulaDifference> Differences,
     ImmutableArray<BatchItem> Covered)
 {
-    private static readonly string[] Answered =
-    [
-        "thickener", "fat", "dairy", "dense", "too-little-liquid", "low-acid", "untested-food", "borderline-acid", "proportions", "cured-meat", "oil-infusion",
-        "low-sugar", "syrup", "grain", "alkaline", "ground-meat",
-    ];
+    private static readonly string[] AnsweredOfItems =
+        ["thickener", "fat", "dairy", "dense", "low-acid", "untested-food", "borderline-acid", "cured-meat", "oil-infusion", "syrup", "alkaline"];
+
+    private static readonly string[] AnsweredOfBatch = ["low-acid", "borderline-acid", "proportions", "fat", "too-little-liquid", "low-sugar"];
+
+    // Kinds whose tested recipes are themselves sieved, blended or boiled down.
+    private static readonly string[] Smooth = ["ketchup", "hot-sauce", "spaghetti-sauce", "barbecue-sauce", "fruit-butter", "jam", "jelly", "marmalade", "sauce", "syrup", "drink"];
 
     /// <summary>
-    /// Whether the tested recipe itself answers the finding: the food belongs to it, or the finding is about a batch whose every food does.
-    /// Findings that ask for a label, a soak, a method or a time stand.
+    /// Whether the tested recipe itself answers the finding: the food belongs to it, or the finding is about proportions that were tested.
+    /// Findings that ask for a label, a soak, a method, a jar or a time stand; so does blending what was tested in pieces.
     /// </summary>
-    public bool Answers(RawFinding finding) =>
-        Candidate.Judgement != Judgement.Refuses
-        && Answered.Contains(finding.Rule, StringComparer.Ordinal)
-        && (finding.Item is null ? finding.Rule is "dense" or "too-little-liquid" or "low-acid" or "borderline-acid" or "proportions" or "fat" : Covered.Contains(finding.Item));
+    public bool Answers(RawFinding finding)
+    {
+        if (Candidate.Judgement == Judgement.Refuses)
+        {
+            return false;
+        }
+
+        return finding.Item is { } item
+            ? AnsweredOfItems.Contains(finding.Rule, StringComparer.Ordinal) && Covered.Contains(item)
+            : AnsweredOfBatch.Contains(finding.Rule, StringComparer.Ordinal) || (finding.Rule == "dense" && Formula.Kinds.Any(kind => Smooth.Contains(kind, StringComparer.Ordinal)));
+    }
 }

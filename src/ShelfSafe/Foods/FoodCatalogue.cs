@@ -9,10 +9,14 @@ public sealed class FoodCatalogue
 {
     private readonly Dictionary<string, Entry> _byKey = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Entry>.AlternateLookup<ReadOnlySpan<char>> _lookup;
+    private readonly Memo<FoodMatch> _found = new(8_192);
+    private readonly Memo<bool> _foods = new(8_192);
+    private readonly Func<string, FoodMatch> _find;
+    private readonly Func<string, bool> _isFood;
     private readonly HashSet<string> _fillers;
     private readonly HashSet<string> _cuts;
     private readonly SpellingIndex _spelling;
-    private readonly Dictionary<string, int> _longestFrom = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> _firstWords = new(StringComparer.Ordinal);
 
     /// <summary>Builds the lookup.</summary>
     /// <param name="foods">The food table.</param>
@@ -53,14 +57,16 @@ public sealed class FoodCatalogue
             }
         }
 
+        _find = Search;
+        _isFood = HasFood;
         _lookup = _byKey.GetAlternateLookup<ReadOnlySpan<char>>();
         foreach (string key in _byKey.Keys)
         {
             int blank = key.IndexOf(' ', StringComparison.Ordinal);
             string first = blank < 0 ? key : key[..blank];
-            int length = key.Count(c => c == ' ') + 1;
-            _longestFrom[first] = Math.Max(length, _longestFrom.GetValueOrDefault(first));
+            _firstWords[first] = Math.Max(_firstWords.GetValueOrDefault(first), key.AsSpan().Count(' ') + 1);
         }
+
         _spelling = new(_byKey.Keys);
     }
 
@@ -68,20 +74,32 @@ public sealed class FoodCatalogue
     public FoodMatch Find(string phrase)
     {
         ArgumentNullException.ThrowIfNull(phrase);
+        return _found.Of(phrase, _find);
+    }
+
+    private FoodMatch Search(string phrase)
+    {
         string[] words = [.. WordFolding.Words(phrase).Select(WordFolding.Singular)];
         if (words.Length is 0 or > 40)
         {
             return new Unidentified(phrase);
         }
 
-        return Whole(words) ?? Whole(Bare(words)) ?? ByHead(Bare(words)) ?? Corrected(Bare(words)) ?? new Unidentified(phrase);
+        string[] bare = Bare(words);
+        return Whole(words) ?? Whole(BareButKind(words)) ?? Whole(bare) ?? BeforeLink(words) ?? ByHead(bare) ?? Corrected(bare) ?? new Unidentified(phrase);
     }
 
     /// <summary>Whether the whole phrase, sizes and states aside, is a food of the table.</summary>
     public bool IsFood(string phrase)
     {
+        ArgumentNullException.ThrowIfNull(phrase);
+        return _foods.Of(phrase, _isFood);
+    }
+
+    private bool HasFood(string phrase)
+    {
         string[] words = [.. WordFolding.Words(phrase).Select(WordFolding.Singular)];
-        return words.Length is > 0 and < 12 && (Whole(words) ?? Whole(Bare(words)) ?? ByHead(Bare(words))) is not null;
+        return words.Length is > 0 and < 12 && (Whole(words) ?? Whole(Bare(words)) ?? BeforeLink(words) ?? ByHead(Bare(words))) is not null;
     }
 
     /// <summary>Whether the phrase as it stands, sizes and states aside, is a key of the table.</summary>
@@ -106,32 +124,16 @@ public sealed class FoodCatalogue
     {
         ArgumentNullException.ThrowIfNull(text);
         List<FoodMention> found = [];
-        List<(string Word, int Start, int End)> words = [];
-        int start = -1;
-        for (int i = 0; i <= text.Length; i++)
-        {
-            bool letter = i < text.Length && (char.IsLetterOrDigit(text[i]) || text[i] is '\'' or '\u2019');
-            if (letter && start < 0)
-            {
-                start = i;
-            }
-            else if (!letter && start >= 0)
-            {
-                string[] folded = WordFolding.Words(text[start..i]);
-                words.Add((folded.Length == 1 ? WordFolding.Singular(folded[0]) : string.Empty, start, i));
-                start = -1;
-            }
-        }
-
+        RunningText words = new(text);
         for (int i = 0; i < words.Count;)
         {
             int taken = 0;
-            for (int n = Math.Min(_longestFrom.GetValueOrDefault(words[i].Word), words.Count - i); n > 0 && taken == 0; n--)
+            int most = _firstWords.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(words.Key(i, 1), out int longest) ? longest : 0;
+            for (int n = Math.Min(most, words.Count - i); n > 0 && taken == 0; n--)
             {
-                string key = n == 1 ? words[i].Word : string.Join(' ', words.GetRange(i, n).ConvertAll(word => word.Word));
-                if (_byKey.TryGetValue(key, out Entry? entry))
+                if (_lookup.TryGetValue(words.Key(i, n), out Entry? entry))
                 {
-                    found.Add(new(words[i].Start, words[i + n - 1].End, key, entry.Match));
+                    found.Add(new(words.Start(i), words.End(i + n - 1), words.Key(i, n).ToString(), entry.Match));
                     taken = n;
                 }
             }
@@ -168,6 +170,32 @@ public sealed class FoodCatalogue
         return bare.Length == 0 ? words : bare;
     }
 
+    // "Very lean ground beef": the words that make another food of it are taken off last.
+    private string[] BareButKind(string[] words) =>
+        Array.Exists(words, IsKind) ? [.. words.Where(word => IsKind(word) || (!_fillers.Contains(word) && !char.IsDigit(word[0])))] : [];
+
+    private static bool IsKind(string word) => word is "ground" or "minced" or "cooked" or "roasted" or "instant";
+
+    // "Olives stuffed with pimento", "beans in sauce": the food stands before the little word, and what follows may bring a hazard.
+    private FoodMatch? BeforeLink(string[] words)
+    {
+        int link = Array.FindIndex(words, 1, word => word is "with" or "in" or "without" or "stuffed" or "from" or "by" or "per");
+        if (link < 1 || link == words.Length - 1)
+        {
+            return null;
+        }
+
+        string[] before = Bare(words[..link]);
+        FoodMatch? head = Whole(before) ?? ByHead(before);
+        if (head is null || words[link] is "without" or "from" or "by" or "per")
+        {
+            return head;
+        }
+
+        string[] after = Bare(words[(link + 1)..]);
+        return after.Length == 0 ? head : WithModifier(head, after, string.Empty);
+    }
+
     // The longest run of words that is a food and ends the phrase is its head; "X of Y" is Y; then the longest run that begins it.
     private FoodMatch? ByHead(string[] words)
     {
@@ -177,7 +205,7 @@ public sealed class FoodCatalogue
             return behind;
         }
 
-        for (int cut = 0; cut < 3 && cut < words.Length; cut++)
+        for (int cut = 0; cut < 3 && cut < words.Length && IsUsual(words.AsSpan(words.Length - cut)); cut++)
         {
             ReadOnlySpan<string> rest = words.AsSpan(0, words.Length - cut);
             for (int from = cut == 0 ? 1 : 0; from < rest.Length; from++)
@@ -193,7 +221,7 @@ public sealed class FoodCatalogue
         {
             for (int from = 0; from + length <= words.Length; from++)
             {
-                if (Whole(words.AsSpan(from, length)) is { } inner)
+                if (IsUsual(words.AsSpan(from + length)) && Whole(words.AsSpan(from, length)) is { } inner)
                 {
                     return inner;
                 }
@@ -201,6 +229,20 @@ public sealed class FoodCatalogue
         }
 
         return null;
+    }
+
+    // An unknown word at the end is the head itself: "beef zorblax" is no beef.
+    private bool IsUsual(ReadOnlySpan<string> words)
+    {
+        foreach (string word in words)
+        {
+            if (!_fillers.Contains(word) && !_cuts.Contains(word))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     // "Peanut sauce", "cheese crackers": what stands before the head may bring a hazard that the head does not have.
@@ -239,7 +281,7 @@ public sealed class FoodCatalogue
         FoodMatch? found = OneNear(string.Join(' ', words));
         for (int from = 1; found is null && from < words.Length; from++)
         {
-            found = OneNear(string.Join(' ', words[from..]));
+            found = OneNear(string.Join(' ', words[from..])) is { } near ? WithModifier(near, words.AsSpan(0, from), words[^1]) : null;
         }
 
         return found;

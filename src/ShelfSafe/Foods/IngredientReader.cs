@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using ShelfSafe.Reading;
 
 namespace ShelfSafe.Foods;
@@ -7,6 +8,11 @@ namespace ShelfSafe.Foods;
 /// <remarks>Known gap: a line that hides a second amount in prose ("plus more if you like") keeps only the first for weighing.</remarks>
 public sealed class IngredientReader
 {
+    /// <summary>Characters of one line that are read; no cook writes a longer one, and the rest is reported as unread by the reading room.</summary>
+    private const int Longest = 2_000;
+
+    private readonly Memo<ImmutableArray<LineFood>> _lines = new(4_096);
+    private readonly LineCutter _cutter;
     private readonly FoodCatalogue _catalogue;
     private readonly LineWordTable _words;
 
@@ -15,28 +21,58 @@ public sealed class IngredientReader
     {
         _catalogue = catalogue;
         _words = words;
+        _cutter = new(catalogue, words);
     }
 
     /// <summary>The foods of a line; never empty for a line with letters.</summary>
     public ImmutableArray<Ingredient> Read(IngredientLine line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        string text = line.Text.Text;
-        LineState state = new(text.Length > 2_000 ? text[..2_000] : text);
-        new LineScan(_words, _catalogue).Run(state);
-        if (IsEquipment(state))
+        ImmutableArray<LineFood> foods = _lines.Of(line.Text.Text, _ => Work(line));
+        Ingredient[] read = new Ingredient[foods.Length];
+        for (int i = 0; i < read.Length; i++)
         {
-            return [Make(line, state, (state.Start, state.End), new Unidentified(state.Phrase), notFood: true, shares: null, [])];
+            LineFood food = foods[i];
+            read[i] = food.Read with
+            {
+                Line = line,
+                Span = line.Text.Map(food.Start, Math.Max(food.Start + 1, food.End)),
+                AtServing = line.AtServing || food.Read.AtServing,
+            };
         }
 
-        List<FoodPhrase> phrases = new PhraseSplitter(_words, _catalogue).Split(state);
-        ImmutableArray<Ingredient>.Builder made = ImmutableArray.CreateBuilder<Ingredient>();
-        foreach (FoodPhrase phrase in phrases)
+        return ImmutableCollectionsMarshal.AsImmutableArray(read);
+    }
+
+    private ImmutableArray<LineFood> Work(IngredientLine line)
+    {
+        string text = line.Text.Text.Length > Longest ? line.Text.Text[..Longest] : line.Text.Text;
+        ImmutableArray<LineFood>.Builder made = ImmutableArray.CreateBuilder<LineFood>();
+        foreach ((int start, int end) in _cutter.Cut(text))
         {
-            made.Add(Make(line, state, (phrase.Start, phrase.End), phrase.Match, notFood: false, made.Count == 0 ? null : made[0].Food, phrase.Alternatives, phrase.Food));
+            // What belongs to the other foods is blanked, so that offsets stay those of the line.
+            Read(line, start == 0 && end == text.Length ? text : new string(' ', start) + text[start..end], made);
         }
 
         return made.ToImmutable();
+    }
+
+    private void Read(IngredientLine line, string text, ImmutableArray<LineFood>.Builder made)
+    {
+        LineState state = new(text);
+        new LineScan(_words, _catalogue).Run(state);
+        if (IsEquipment(state))
+        {
+            made.Add(Make(line, state, (state.Start, state.End), new Unidentified(state.Phrase), notFood: true, shares: null, []));
+            return;
+        }
+
+        string? shares = null;
+        foreach (FoodPhrase phrase in new PhraseSplitter(_words, _catalogue).Split(state))
+        {
+            made.Add(Make(line, state, (phrase.Start, phrase.End), phrase.Match, notFood: false, shares, phrase.Alternatives, phrase.Food));
+            shares ??= phrase.Food;
+        }
     }
 
     private bool IsEquipment(LineState state)
@@ -47,15 +83,17 @@ public sealed class IngredientReader
             return _words.Is("equipment", last) && !_catalogue.IsFood(last);
         }
 
-        return WordFolding.Words(state.Phrase).Any(word => _words.Is("equipment", WordFolding.Singular(word)));
+        string[] words = WordFolding.Words(state.Phrase);
+        bool vessel = state.Measures is [{ Unit: "jar" or "bottle" }, ..] && words.All(word => char.IsDigit(word[0]) || _words.Is("filler", word) || _words.Is("prep", word));
+        return vessel || words.Any(word => _words.Is("equipment", WordFolding.Singular(word)));
     }
 
-    private static Ingredient Make(IngredientLine line, LineState state, (int Start, int End) at, FoodMatch match, bool notFood, string? shares, ImmutableArray<Alternative> alternatives, string? food = null)
+    private static LineFood Make(IngredientLine line, LineState state, (int Start, int End) at, FoodMatch match, bool notFood, string? shares, ImmutableArray<Alternative> alternatives, string? food = null)
     {
         bool carries = shares is null;
-        return new(
+        return new(at.Start, at.End, new(
             line,
-            line.Text.Map(at.Start, Math.Max(at.Start + 1, at.End)),
+            default,
             state.Text[at.Start..Math.Max(at.Start, at.End)].Trim(),
             food ?? string.Join(' ', WordFolding.Words(state.Phrase)),
             match,
@@ -69,7 +107,10 @@ public sealed class IngredientReader
             alternatives,
             state.JuiceOrZest,
             state.Measures.Count == 0 ? null : shares,
-            line.AtServing || state.AtServing,
-            notFood);
+            state.AtServing,
+            notFood));
     }
+
+    /// <summary>One food as read from the text of a line; its place and the heading of the line are added for each line anew.</summary>
+    private readonly record struct LineFood(int Start, int End, Ingredient Read);
 }

@@ -55,6 +55,11 @@ internal sealed class LineState(string text)
             return string.Empty;
         }
 
+        if (Holes.Count == 0)
+        {
+            return Text.AsSpan(start, end - start).Trim().ToString();
+        }
+
         char[] chars = Text[start..end].ToCharArray();
         foreach ((int from, int to) in Holes)
         {
@@ -65,19 +70,5 @@ internal sealed class LineState(string text)
         }
 
         return new string(chars).Trim();
-    }
-
-    /// <summary>Whether an offset lies in a hole.</summary>
-    public bool InHole(int at)
-    {
-        foreach ((int from, int to) in Holes)
-        {
-            if (at >= from && at < to)
-            {
-                return true;
-            }
-        }
-
-        return false;
     }
 }

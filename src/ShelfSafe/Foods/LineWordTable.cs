@@ -6,6 +6,9 @@ namespace ShelfSafe.Foods;
 internal sealed class LineWordTable
 {
     private readonly Dictionary<string, string> _units = new(StringComparer.Ordinal);
+    private readonly List<(string Tail, string BlankTail)> _tails = [];
+    private readonly Dictionary<string, List<int>> _tailsByFirst = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _hasThree = new(StringComparer.Ordinal);
     private readonly Dictionary<string, HashSet<string>> _kinds = new(StringComparer.Ordinal);
 
     /// <summary>Reads both tables; what is wrong is reported.</summary>
@@ -13,7 +16,13 @@ internal sealed class LineWordTable
     {
         CsvTable.Read("units.csv", units, ["word", "unit", "kind", "factor", "region", "source"], row =>
         {
-            _units[row.Text("word")] = row.Text("unit");
+            string word = row.Text("word");
+            _units[word] = row.Text("unit");
+            if (word.AsSpan().Count(' ') == 2)
+            {
+                _hasThree.Add(word[..word.IndexOf(' ', StringComparison.Ordinal)]);
+            }
+
             return string.Empty;
         }, faults);
         CsvTable.Read("line-words.csv", words, ["word", "kind", "source"], row =>
@@ -25,8 +34,35 @@ internal sealed class LineWordTable
             }
 
             set.Add(row.Text("word"));
+            if (kind == "tail")
+            {
+                AddTail(row.Text("word"));
+            }
+
             return string.Empty;
         }, faults);
+    }
+
+    /// <summary>The tails ("to taste", "for frying") whose first word stands in a lower-case line, in the order of the table, each also with a blank before it.</summary>
+    public IEnumerable<(string Tail, string BlankTail)> TailsIn(string line)
+    {
+        SortedSet<int>? found = null;
+        for (int i = line.IndexOf(' ', StringComparison.Ordinal); i >= 0; i = line.IndexOf(' ', i + 1))
+        {
+            int end = i + 1;
+            while (end < line.Length && char.IsLetter(line[end]))
+            {
+                end++;
+            }
+
+            if (_tailsByFirst.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(line.AsSpan(i + 1, end - i - 1), out List<int>? tails))
+            {
+                found ??= [];
+                found.UnionWith(tails);
+            }
+        }
+
+        return found is null ? [] : found.Select(index => _tails[index]);
     }
 
     /// <summary>All words of a kind.</summary>
@@ -58,6 +94,20 @@ internal sealed class LineWordTable
         }
 
         int second = WordEnd(text, next);
+        int third = second;
+        while (third > next && third < text.Length && text[third] is ' ' or '\u00A0')
+        {
+            third++;
+        }
+
+        int thirdEnd = WordEnd(text, third);
+        if (_hasThree.Count > 0 && thirdEnd > third && third > second && _hasThree.Contains(text[at..first].ToLowerInvariant())
+            && Known(text[at..first] + " " + text[next..second] + " " + text[third..thirdEnd]) is { } three)
+        {
+            end = Dot(text, thirdEnd);
+            return three;
+        }
+
         if (second > next && Known(text[at..first] + " " + text[next..second]) is { } two)
         {
             end = Dot(text, second);
@@ -67,6 +117,23 @@ internal sealed class LineWordTable
         string? one = Known(text[at..first]);
         end = one is null ? at : Dot(text, first);
         return one;
+    }
+
+    private void AddTail(string tail)
+    {
+        int end = 0;
+        while (end < tail.Length && char.IsLetter(tail[end]))
+        {
+            end++;
+        }
+
+        if (!_tailsByFirst.TryGetValue(tail[..end], out List<int>? tails))
+        {
+            _tailsByFirst[tail[..end]] = tails = [];
+        }
+
+        tails.Add(_tails.Count);
+        _tails.Add((tail, " " + tail));
     }
 
     private static int Dot(string text, int end) => end < text.Length && text[end] == '.' ? end + 1 : end;

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using ShelfSafe.Reading.Amounts;
 
 namespace ShelfSafe.Foods;
 
 /// <summary>Splits the food phrase of a line at "and", "or", commas and slashes where each side is a food.</summary>
 internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogue)
 {
+    private readonly FoodState _states = new(catalogue);
+    private readonly FoodName _names = new(words, catalogue);
+
     /// <summary>The foods of the line, at least one.</summary>
     public List<FoodPhrase> Split(LineState state)
     {
@@ -13,24 +17,25 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         bool choice = state.Between(state.Start, state.End).Contains(", or ", StringComparison.OrdinalIgnoreCase);
         string[] all = choice ? [" and ", " & ", " plus "] : [" and ", " & ", ", ", " plus "];
         string[] either = choice ? [", or ", " or ", ", ", "/"] : [" or ", "/", " alternatively ", " and/or "];
-        foreach ((int Start, int End) piece in Pieces(state, state.Start, state.End, all))
+        List<(int Start, int End)> pieces = Pieces(state, state.Start, state.End, all);
+        foreach ((int Start, int End) piece in pieces)
         {
             List<(int Start, int End)> sides = Pieces(state, piece.Start, piece.End, either);
             (int Start, int End) main = sides[0];
             List<Alternative> others = [];
+            string phrase = state.Between(main.Start, main.End);
             foreach ((int Start, int End) side in sides.Skip(1))
             {
-                Add(others, state, side);
+                Add(others, state, state.Between(side.Start, side.End), phrase);
             }
 
-            string phrase = state.Between(main.Start, main.End);
-            FoodMatch match = Match(state, phrase);
+            FoodMatch match = _states.Match(state, phrase, alone: pieces.Count == 1, others);
             if (sides.Count > 1 && SharesHead(state, sides, phrase) is { } shared)
             {
                 (phrase, match) = (shared, catalogue.Find(shared));
             }
 
-            found.Add(new(main.Start, main.End, Plain(phrase, state, match), match, [.. others]));
+            found.Add(new(main.Start, main.End, _names.Plain(phrase, state, match), match, [.. others]));
         }
 
         if (state.Others.Count > 0 && found.Count > 0)
@@ -40,7 +45,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
             {
                 foreach ((int Start, int End) side in Bare(state, other))
                 {
-                    Add(others, state, side);
+                    Add(others, state, state.Text[side.Start..side.End], state.Between(found[^1].Start, found[^1].End));
                 }
             }
 
@@ -50,16 +55,35 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         return found;
     }
 
-    private void Add(List<Alternative> others, LineState state, (int Start, int End) side)
+    private void Add(List<Alternative> others, LineState state, string side, string main)
     {
-        string phrase = state.Text[side.Start..side.End].Trim(' ', '.', ',', ')', '(', '"');
+        string phrase = WithoutMeasure(BeforeCondition(side).Trim(' ', '.', ',', ')', '(', '"'));
         if (phrase.Length == 0)
         {
             return;
         }
 
-        FoodMatch match = Match(state, phrase);
-        if (match is not Unidentified || WordFolding.Words(phrase).Length < 4)
+        if (FoodState.Named(phrase) is { } kind)
+        {
+            // "1 fresh bay leaf or 2 dried": the other side names only the state of the same food.
+            if (catalogue.IsKindOf(kind, main, out FoodMatch? same))
+            {
+                others.Add(new(FoodState.Name(kind, main), same!));
+            }
+
+            return;
+        }
+
+        FoodMatch match = _states.Match(state, phrase, alone: true, []);
+        string[] named = WordFolding.Words(main);
+        if (match is Unidentified && named.Length > 1 && catalogue.IsExact(string.Join(' ', named[..^1]) + " " + phrase, out FoodMatch? front))
+        {
+            // "chicken breast or thigh", "vanilla bean or essence": the other side takes the front words of the first.
+            phrase = string.Join(' ', named[..^1]) + " " + phrase;
+            match = front!;
+        }
+
+        if (match is not Unidentified || WordFolding.Words(phrase).Length < 6)
         {
             string[] folded = WordFolding.Words(phrase);
             if (folded.All(word => words.Is("filler", word) || words.Is("prep", word) || words.Is("vague-other", word)))
@@ -67,8 +91,35 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
                 return;
             }
 
-            others.Add(new(Plain(phrase, state, match), match));
+            others.Add(new(_names.Plain(phrase, state, match), match));
         }
+    }
+
+    // "or stew meat if you are frugal": what stands behind the little word is talk.
+    private static string BeforeCondition(string side)
+    {
+        foreach (string word in (ReadOnlySpan<string>)[" if ", " when ", " that ", " which ", " as long ", " for ", " to taste", " - ", ";"])
+        {
+            int at = side.IndexOf(word, StringComparison.OrdinalIgnoreCase);
+            side = at > 0 ? side[..at] : side;
+        }
+
+        return side;
+    }
+
+    // "or 1 teaspoon dried oregano": the measure of the other side is no part of its name.
+    private string WithoutMeasure(string phrase)
+    {
+        if (!NumberScan.TryRange(phrase, 0, out int end, out _))
+        {
+            return phrase;
+        }
+
+        int at = NumberScan.Skip(phrase, end);
+        string? unit = words.Unit(phrase, at, out int unitEnd);
+        at = unit is null ? at : NumberScan.Skip(phrase, unitEnd);
+        string rest = NumberScan.Word(phrase, at, out int ofEnd) is "of" ? phrase[ofEnd..].Trim() : phrase[at..].Trim();
+        return rest.Length == 0 ? phrase : rest;
     }
 
     private static IEnumerable<(int Start, int End)> Bare(LineState state, (int Start, int End) other)
@@ -86,49 +137,31 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         }
     }
 
-    private FoodMatch Match(LineState state, string phrase)
-    {
-        if (state.JuiceOrZest is { } form)
-        {
-            FoodMatch of = catalogue.Find(phrase + (form == "zest" ? " zest" : " juice"));
-            return of is Unidentified ? catalogue.Find(phrase) : of;
-        }
-
-        FoodMatch match = catalogue.Find(phrase);
-        string line = state.Text.ToLowerInvariant();
-        if (match is Unidentified && state.Preparation.Length > 0 && catalogue.Find(phrase + " " + state.Preparation.Split(',')[0]) is Identified wider)
-        {
-            return wider;
-        }
-
-        // "1 can black beans", "lemon juice, bottled": a word elsewhere in the line may name another food of the table.
-        foreach ((string word, string kind) in (ReadOnlySpan<(string, string)>)[("bottled", "bottled"), ("canned", "canned"), ("tinned", "canned"), ("dried", "dried"), ("frozen", "frozen"), ("ground", "ground"), ("smoked", "smoked"), ("bone-in", "bone-in"), ("minced", "minced"), ("powder", "powder")])
-        {
-            if (line.Contains(word, StringComparison.Ordinal) && catalogue.IsKindOf(kind, phrase, out FoodMatch? special))
-            {
-                return special!;
-            }
-        }
-
-        if (state.Measures.Count > 0 && state.Measures[0].Unit == "can" && catalogue.IsKindOf("canned", phrase, out FoodMatch? tinned))
-        {
-            return tinned!;
-        }
-
-        return match;
-    }
-
     // "chicken or beef broth": the first side takes the head of the last.
     private string? SharesHead(LineState state, List<(int Start, int End)> sides, string first)
     {
         string[] last = state.Between(sides[^1].Start, sides[^1].End).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (first.EndsWith('-') && last.Length > 0)
+        {
+            // "vegetable- or chicken-noodles": the hyphen tells that the head is still to come.
+            return first.TrimEnd('-') + " " + last[^1].Split('-')[^1];
+        }
+
         if (last.Length < 2 || first.Contains(' ', StringComparison.Ordinal))
         {
             return null;
         }
 
-        string shared = first + " " + last[^1];
-        return catalogue.IsExact(shared, out _) ? shared : null;
+        for (int from = 1; from < last.Length; from++)
+        {
+            string shared = first + " " + string.Join(' ', last[from..]);
+            if (catalogue.IsExact(shared, out _))
+            {
+                return shared;
+            }
+        }
+
+        return null;
     }
 
     private List<(int Start, int End)> Pieces(LineState state, int start, int end, params string[] joints)
@@ -137,10 +170,21 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         int from = start;
         for (int i = start; i < end; i++)
         {
+            if (state.Text[i] is not (' ' or ',' or '/'))
+            {
+                continue;
+            }
+
             foreach (string joint in joints)
             {
-                if (i + joint.Length >= end || state.InHole(i) || string.Compare(state.Text, i, joint, 0, joint.Length, StringComparison.OrdinalIgnoreCase) != 0)
+                if (i + joint.Length >= end || InHole(state, i) || string.Compare(state.Text, i, joint, 0, joint.Length, StringComparison.OrdinalIgnoreCase) != 0)
                 {
+                    continue;
+                }
+
+                if (joint == "/" && i > 0 && char.IsAsciiDigit(state.Text[i - 1]) && char.IsAsciiDigit(state.Text[i + 1]))
+                {
+                    // "80/20 ground beef" is no choice.
                     continue;
                 }
 
@@ -186,47 +230,5 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         return !rightIsPrep && !leftIsPrep && (or ? rightFood || leftFood : leftFood && rightFood);
     }
 
-    private string Plain(string phrase, LineState state, FoodMatch match)
-    {
-        List<string> kept = [];
-        foreach (string word in WordFolding.Words(phrase))
-        {
-            bool ground = word == "ground" && match.MayHave("ground");
-            if (ground || (!words.Is("filler", word) && !words.Is("size", word) && !words.Is("prep", word) && !char.IsDigit(word[0])))
-            {
-                kept.Add(word);
-            }
-        }
-
-        if (kept.Count == 0)
-        {
-            kept.AddRange(WordFolding.Words(phrase));
-        }
-
-        if (kept.Count > 1 && kept.IndexOf("of") is int of and > 0 && of < kept.Count - 1 && words.Unit(kept[0], 0, out _) is not null)
-        {
-            kept.RemoveRange(0, of + 1);
-        }
-
-        string name = string.Join(' ', kept.Select(WordFolding.Singular));
-        foreach (string measure in (ReadOnlySpan<string>)[" clove", " stick", " stalk", " sprig", " meat"])
-        {
-            if (name.EndsWith(measure, StringComparison.Ordinal) && state.Measures is [{ Unit: not "each" }, ..] && catalogue.IsFood(name[..^measure.Length]))
-            {
-                name = name[..^measure.Length];
-            }
-        }
-
-        if (name.StartsWith("clove ", StringComparison.Ordinal) || name.StartsWith("amount ", StringComparison.Ordinal))
-        {
-            name = name[(name.IndexOf(' ', StringComparison.Ordinal) + 1)..];
-        }
-
-        return state.JuiceOrZest switch
-        {
-            "zest" => name + " zest",
-            { } => name + " juice",
-            null => name,
-        };
-    }
+    private static bool InHole(LineState state, int at) => state.Holes.Exists(hole => at >= hole.Start && at < hole.End);
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 
 namespace ShelfSafe.Foods;
 
@@ -10,40 +9,40 @@ internal static class WordFolding
     private static readonly HashSet<string> Unchanged = new(StringComparer.Ordinal)
     {
         "asparagus", "couscous", "hummus", "molasses", "swiss", "brussels", "schnapps", "lens", "cress", "watercress", "grass", "lemongrass", "bass",
-        "octopus", "hibiscus", "citrus", "cactus", "papas", "chips", "hollandaise", "mayonnaise", "bouillabaisse", "foie", "gras", "gas", "is", "this",
-        "us", "plus", "less", "boneless", "skinless", "seedless", "its", "series", "haggis", "tamales", "callaloos", "pastis", "anis", "cassis", "albus", "feves", "grits", "oats", "greens", "bitters", "pus", "molass", "express", "press", "glass", "hass", "swede", "as", "herbes", "provence", "has", "les", "des",
+        "octopus", "hibiscus", "citrus", "cactus", "hollandaise", "mayonnaise", "bouillabaisse", "foie", "gras", "gas", "is", "this",
+        "us", "plus", "less", "boneless", "skinless", "seedless", "its", "series", "haggis", "pastis", "anis", "cassis", "albus", "pus", "molass", "express", "press", "glass", "hass", "swede", "as", "herbes", "provence", "has", "les", "des",
     };
 
     /// <summary>The words of a phrase, folded.</summary>
     public static string[] Words(string phrase)
     {
         List<string> words = [];
-        StringBuilder word = new();
-        foreach (char raw in phrase)
+        char[] word = [];
+        int length = 0;
+        for (int i = 0; i <= phrase.Length; i++)
         {
-            char c = Fold(char.ToLowerInvariant(raw), out char second);
+            char c = i == phrase.Length ? ' ' : phrase[i];
+            if (char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c))
+            {
+                Append(ref word, ref length, c, phrase.Length);
+                continue;
+            }
+
+            char second = '\0';
+            c = char.IsAsciiLetterUpper(c) ? (char)(c | 0x20) : Fold(char.ToLowerInvariant(c), out second);
             if (char.IsLetterOrDigit(c) || c == '%')
             {
-                word.Append(c);
+                Append(ref word, ref length, c, phrase.Length);
                 if (second != '\0')
                 {
-                    word.Append(second);
+                    Append(ref word, ref length, second, phrase.Length);
                 }
             }
-            else if (c is '\'' or '\u2019' or '\u00AD' or '\u2122' or '\u00AE')
+            else if (length > 0 && !Joins(c))
             {
-                // An apostrophe, soft hyphen or trade sign joins: "cow's" is "cows".
+                words.Add(new string(word, 0, length));
+                length = 0;
             }
-            else if (word.Length > 0)
-            {
-                words.Add(word.ToString());
-                word.Clear();
-            }
-        }
-
-        if (word.Length > 0)
-        {
-            words.Add(word.ToString());
         }
 
         return [.. words];
@@ -55,34 +54,90 @@ internal static class WordFolding
     /// <summary>Singular of a folded English word.</summary>
     public static string Singular(string word)
     {
-        if (word.Length < 4 || Unchanged.Contains(word) || word[^1] != 's' || word[^2] is 's' or 'u' && word.EndsWith("us", StringComparison.Ordinal))
+        if (word.Length < 4 || word[^1] != 's')
         {
             return word;
         }
 
-        if (word is "chilies" or "chillies")
+        char[] letters = word.ToCharArray();
+        int length = Singular(letters);
+        return length == word.Length ? word : new string(letters, 0, length);
+    }
+
+    /// <summary>Makes a folded English word singular where it stands and returns its new length.</summary>
+    public static int Singular(Span<char> word)
+    {
+        int all = word.Length;
+        if (all < 4 || word[^1] != 's' || word[^2] is 's' or 'u' || Unchanged.GetAlternateLookup<ReadOnlySpan<char>>().Contains(word))
         {
-            return word[..^2];
+            return all;
         }
 
-        if (word.EndsWith("ies", StringComparison.Ordinal))
+        if (word.EndsWith("ies"))
         {
-            return word is "pies" or "cookies" or "brownies" or "veggies" or "smoothies" or "pattypans" ? word[..^1] : word[..^3] + "y";
+            if (word is "pies" or "cookies" or "brownies" or "veggies" or "smoothies")
+            {
+                return all - 1;
+            }
+
+            if (word is "chillies" or "chilies")
+            {
+                return all - 2;
+            }
+
+            word[all - 3] = 'y';
+            return all - 2;
         }
 
-        if (word.EndsWith("ves", StringComparison.Ordinal) && word is not ("olives" or "chives" or "cloves" or "endives" or "preserves" or "gloves"))
+        if (word.EndsWith("ves") && word is not ("olives" or "chives" or "cloves" or "endives" or "preserves" or "gloves"))
         {
-            return word is "knives" or "wives" ? word[..^3] + "fe" : word[..^3] + "f";
+            word[all - 3] = 'f';
+            return word is "knifes" or "wifes" ? all - 1 : all - 2;
         }
 
-        if (word.EndsWith("oes", StringComparison.Ordinal) && word is not ("shoes" or "toes"))
+        bool hissing = word.EndsWith("oes") ? word is not ("shoes" or "toes")
+            : (word.EndsWith("ches") && word is not ("quiches" or "brioches" or "ceviches")) || word.EndsWith("shes") || word.EndsWith("xes") || word.EndsWith("sses");
+        return hissing ? all - 2 : all - 1;
+    }
+
+    /// <summary>Folds one word of a text into a buffer; -1 where a sign inside parts it into several.</summary>
+    /// <param name="raw">A run of letters, digits and apostrophes.</param>
+    /// <param name="target">At least twice as long.</param>
+    public static int Fold(ReadOnlySpan<char> raw, Span<char> target)
+    {
+        int length = 0;
+        foreach (char letter in raw)
         {
-            return word[..^2];
+            char second = '\0';
+            char c = char.IsAsciiLetterUpper(letter) ? (char)(letter | 0x20) : letter < 128 ? letter : Fold(char.ToLowerInvariant(letter), out second);
+            if (char.IsLetterOrDigit(c))
+            {
+                target[length++] = c;
+                if (second != '\0')
+                {
+                    target[length++] = second;
+                }
+            }
+            else if (!Joins(c))
+            {
+                return -1;
+            }
         }
 
-        bool hissing = word.EndsWith("shes", StringComparison.Ordinal) || word.EndsWith("ches", StringComparison.Ordinal) && word is not ("quiches" or "brioches" or "ceviches")
-            || word.EndsWith("xes", StringComparison.Ordinal) || word.EndsWith("sses", StringComparison.Ordinal);
-        return hissing ? word[..^2] : word[..^1];
+        return length;
+    }
+
+    // An apostrophe, soft hyphen or trade sign joins: "cow's" is "cows".
+    private static bool Joins(char c) => c is '\'' or '\u2019' or '\u00AD' or '\u2122' or '\u00AE';
+
+    private static void Append(ref char[] word, ref int length, char c, int most)
+    {
+        if (word.Length == 0)
+        {
+            word = new char[(2 * most) + 2];
+        }
+
+        word[length++] = c;
     }
 
     private static char Fold(char c, out char second)

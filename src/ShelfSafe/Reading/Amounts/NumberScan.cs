@@ -6,6 +6,9 @@ namespace ShelfSafe.Reading.Amounts;
 /// <summary>Reads numbers and ranges as recipes print them: 2, 1.5, 1,5, ½, 1 1/2, 1-1/2, 2 to 3, up to 4, half a dozen, a couple.</summary>
 internal static class NumberScan
 {
+    private const string Vulgar = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞";
+    private static readonly double[] VulgarValues = [1 / 2d, 1 / 3d, 2 / 3d, 1 / 4d, 3 / 4d, 1 / 5d, 2 / 5d, 3 / 5d, 4 / 5d, 1 / 6d, 5 / 6d, 1 / 8d, 3 / 8d, 5 / 8d, 7 / 8d];
+
     private static readonly Dictionary<string, double> Words = new(StringComparer.OrdinalIgnoreCase)
     {
         ["one"] = 1, ["two"] = 2, ["three"] = 3, ["four"] = 4, ["five"] = 5, ["six"] = 6, ["seven"] = 7, ["eight"] = 8, ["nine"] = 9, ["ten"] = 10,
@@ -20,9 +23,8 @@ internal static class NumberScan
         value = default;
         end = start;
         int at = Skip(text, start);
-        if (Word(text, at, out int upEnd) is "up" && Word(text, Skip(text, upEnd), out int toEnd) is "to" && TryNumber(text, toEnd, out end, out double most))
+        if (TryBound(text, at, out end, out value) || TryNegative(text, at, out end, out value))
         {
-            value = new(0, most);
             return true;
         }
 
@@ -46,6 +48,53 @@ internal static class NumberScan
             end = next + 1;
         }
 
+        // "1 dozen", "2-3 dozen": the spelled-out numbers have counted theirs already.
+        if (char.IsAsciiDigit(text[at]) && Word(text, Skip(text, end), out int dozenEnd) is "dozen" or "doz")
+        {
+            value *= 12;
+            end = dozenEnd;
+        }
+
+        return true;
+    }
+
+    // "up to 4", "at most 4" and "no more than 4" reach from none to four, "at least 2" from two upward.
+    private static bool TryBound(string text, int at, out int end, out Interval value)
+    {
+        value = default;
+        end = at;
+        string first = Word(text, at, out int firstEnd);
+        string second = first is "up" or "at" or "no" or "not" ? Word(text, Skip(text, firstEnd), out int secondEnd) : Word(text, at, out secondEnd);
+        int number = (first, second) switch
+        {
+            ("max" or "maximum", _) => firstEnd < text.Length && text[firstEnd] == '.' ? firstEnd + 1 : firstEnd,
+            ("up", "to") or ("at", "most" or "least") => secondEnd,
+            ("no" or "not", "more") => Word(text, Skip(text, secondEnd), out int thanEnd) is "than" ? thanEnd : -1,
+            _ => -1,
+        };
+        if (number < 0 || !TryNumber(text, number, out int numberEnd, out double bound))
+        {
+            return false;
+        }
+
+        end = numberEnd;
+        value = second is "least" ? new(bound, double.PositiveInfinity) : new(0, bound);
+        return true;
+    }
+
+    // A minus sign right before the first number of a line is kept: nobody can weigh less than nothing, so it is reported.
+    private static bool TryNegative(string text, int at, out int end, out Interval value)
+    {
+        value = default;
+        end = at;
+        bool starts = at + 1 < text.Length && text[at] is '-' or '\u2212' && text.AsSpan(0, at).IsWhiteSpace();
+        if (!starts || !char.IsAsciiDigit(text[at + 1]) || !TryNumber(text, at + 1, out end, out double number))
+        {
+            end = at;
+            return false;
+        }
+
+        value = Interval.Exactly(-number);
         return true;
     }
 
@@ -60,10 +109,10 @@ internal static class NumberScan
             return false;
         }
 
-        if (VulgarFractions.Characters.IndexOf(text[at], StringComparison.Ordinal) is int only and >= 0)
+        if (Vulgar.IndexOf(text[at], StringComparison.Ordinal) is int only and >= 0)
         {
             end = at + 1;
-            value = VulgarFractions.Values[only];
+            value = VulgarValues[only];
             return true;
         }
 
@@ -107,27 +156,45 @@ internal static class NumberScan
         }
 
         value = Parse(text[at..end]);
-        if (end < text.Length && text[end] is 'e' or 'E' && end + 1 < text.Length && char.IsAsciiDigit(text[end + 1]))
+        if (Exponent(text, ref end, ref value))
         {
-            int exponent = end + 1;
-            while (exponent < text.Length && char.IsAsciiDigit(text[exponent]))
-            {
-                exponent++;
-            }
-
-            value *= Math.Pow(10, Math.Min(400, Parse(text[(end + 1)..exponent])));
-            end = exponent;
             return true;
         }
 
         if (Slash(text, end, out int afterSlash, out double bottom))
         {
-            value /= bottom;
-            end = afterSlash;
+            // Nothing divided by nothing, or a fraction of a fraction, bounds nothing.
+            value = Slash(text, afterSlash, out int again, out _) || (value == 0 && bottom == 0) ? double.PositiveInfinity : value / bottom;
+            end = Math.Max(afterSlash, again);
             return true;
         }
 
-        // A whole number may be followed by a fraction: "1 1/2", "1-1/2", "1½", "2 and 1/4".
+        AddFraction(text, ref end, ref value);
+        return true;
+    }
+
+    // "1e99" is a number too, and has to be seen as the absurd amount it is.
+    private static bool Exponent(string text, ref int end, ref double value)
+    {
+        if (end + 1 >= text.Length || text[end] is not ('e' or 'E') || !char.IsAsciiDigit(text[end + 1]))
+        {
+            return false;
+        }
+
+        int exponent = end + 1;
+        while (exponent < text.Length && char.IsAsciiDigit(text[exponent]))
+        {
+            exponent++;
+        }
+
+        value *= Math.Pow(10, Math.Min(400, Parse(text[(end + 1)..exponent])));
+        end = exponent;
+        return true;
+    }
+
+    // A whole number may be followed by a fraction: "1 1/2", "1-1/2", "1½", "2 and 1/4".
+    private static void AddFraction(string text, ref int end, ref double value)
+    {
         int next = Skip(text, end);
         if (next < text.Length && text[next] is '-' or '\u2013' && next == end)
         {
@@ -138,10 +205,10 @@ internal static class NumberScan
             next = Skip(text, andEnd);
         }
 
-        if (next < text.Length && VulgarFractions.Characters.IndexOf(text[next], StringComparison.Ordinal) is int index and >= 0
+        if (next < text.Length && Vulgar.IndexOf(text[next], StringComparison.Ordinal) is int index and >= 0
             && (next == end || text[next - 1] is not ('-' or '\u2013')))
         {
-            value += VulgarFractions.Values[index];
+            value += VulgarValues[index];
             end = next + 1;
         }
         else if (next < text.Length && char.IsAsciiDigit(text[next]) && next > end)
@@ -158,8 +225,6 @@ internal static class NumberScan
                 end = fractionEnd;
             }
         }
-
-        return true;
     }
 
     private static bool Slash(string text, int at, out int end, out double bottom)
@@ -225,35 +290,42 @@ internal static class NumberScan
             return false;
         }
 
-        if (word is "half" or "quarter" or "couple" or "dozen")
+        return word is "half" or "quarter" or "couple" or "dozen" ? Part(text, ref end, ref value) : Whole(text, ref end, ref value);
+    }
+
+    // "half a dozen", "half a teaspoon", "a quarter of a pound", "half dozen".
+    private static bool Part(string text, ref int end, ref double value)
+    {
+        int next = Skip(text, end);
+        string follow = Word(text, next, out int followEnd);
+        if (follow is "a" or "an")
         {
-            int next = Skip(text, end);
-            string follow = Word(text, next, out int followEnd);
-            if (follow is "a" or "an")
-            {
-                int third = Skip(text, followEnd);
-                if (Word(text, third, out int dozenEnd) is "dozen")
-                {
-                    value *= 12;
-                    end = dozenEnd;
-                    return true;
-                }
-
-                end = followEnd;
-                return true;
-            }
-
-            if (follow is "dozen")
+            int third = Skip(text, followEnd);
+            if (Word(text, third, out int dozenEnd) is "dozen")
             {
                 value *= 12;
-                end = followEnd;
+                end = dozenEnd;
                 return true;
             }
 
-            end = AfterOf(text, end);
+            end = followEnd;
             return true;
         }
 
+        if (follow is "dozen")
+        {
+            value *= 12;
+            end = followEnd;
+            return true;
+        }
+
+        end = AfterOf(text, end);
+        return true;
+    }
+
+    // "two dozen", "one and a half".
+    private static bool Whole(string text, ref int end, ref double value)
+    {
         int more = Skip(text, end);
         if (Word(text, more, out int moreEnd) is "dozen")
         {

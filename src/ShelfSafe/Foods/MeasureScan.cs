@@ -1,17 +1,27 @@
 using ShelfSafe.Core;
 using ShelfSafe.Reading.Amounts;
+using static ShelfSafe.Foods.LineText;
 
 namespace ShelfSafe.Foods;
 
-/// <summary>Reads an amount on a line: "2", "2 cups", "1 lb / 450 g", "2 (14 oz) cans", "2 x 400 g tins".</summary>
-internal sealed class LineAmount(LineWordTable words)
+/// <summary>Reads one printed amount with its unit, package and size.</summary>
+internal sealed class MeasureScan(LineWordTable words)
 {
-    /// <summary>Reads an amount at an offset into the state; the offset after it, or -1 where none stands there.</summary>
+    /// <summary>Reads what is joined to an amount.</summary>
+    public MeasureJoins Joins { get; } = new(words);
+
+    // Reads "2", "2 cups", "1 lb / 450 g", "2 (14 oz) cans", "2 x 400 g tins"; -1 where no amount stands there.
     public int Amount(LineState state, int at, bool first)
     {
         string text = state.Text;
         if (!NumberScan.TryRange(text, at, out int end, out Interval value) || end == at)
         {
+            return -1;
+        }
+
+        if (NumberScan.Skip(text, end) is var percent && percent < text.Length && text[percent] == '%')
+        {
+            // "2 % milk" and "70 % chocolate" tell what it is, not how much.
             return -1;
         }
 
@@ -21,46 +31,64 @@ internal sealed class LineAmount(LineWordTable words)
             return Vague(state, fewEnd, NumberScan.Word(text, NumberScan.Skip(text, wordEnd), out _));
         }
 
-        int afterNumber = LinePlaces.SkipHoles(state, end);
-        afterNumber = SkipSizes(state, afterNumber);
+        int afterNumber = SkipSizes(state, SkipHoles(state, end));
         bool times = afterNumber < text.Length && text[afterNumber] is 'x' or 'X' or '×' && afterNumber + 1 < text.Length && (text[afterNumber + 1] == ' ' || char.IsDigit(text[afterNumber + 1]));
-        if (times)
+        afterNumber = times ? NumberScan.Skip(text, afterNumber + 1) : afterNumber;
+        int sized = Sized(state, afterNumber, value, times);
+        return sized > 0 ? sized : WithUnit(state, at, end, afterNumber, value, first);
+    }
+
+    // "2 x 400 g tins", "1 15 oz can", "one 28-oz can": a second measure before the package word is its size; -1 where none stands there.
+    private int Sized(LineState state, int afterNumber, Interval value, bool times)
+    {
+        string text = state.Text;
+        if (!NumberScan.TryNumber(text, afterNumber, out int sizeEnd, out double size) || !char.IsDigit(text[Math.Min(afterNumber, text.Length - 1)])
+            || words.Unit(text, NumberScan.Skip(text, Dash(text, sizeEnd)), out int sizeUnitEnd) is not { } sizeUnit)
         {
-            afterNumber = NumberScan.Skip(text, afterNumber + 1);
+            return -1;
         }
 
-        // "2 x 400 g tins", "1 15 oz can", "one 28-oz can": a second measure before the package word is its size.
-        if (NumberScan.TryNumber(text, afterNumber, out int sizeEnd, out double size) && char.IsDigit(text[Math.Min(afterNumber, text.Length - 1)])
-            && words.Unit(text, NumberScan.Skip(text, LinePlaces.Dash(text, sizeEnd)), out int sizeUnitEnd) is { } sizeUnit && sizeUnit is not ("inch" or "cm"))
+        int packageAt = NumberScan.Skip(text, Dash(text, SkipHoles(state, sizeUnitEnd)));
+        string? package = words.Unit(text, packageAt, out int packageEnd);
+        if (sizeUnit is "inch" or "cm" && package is not ("piece" or "slice" or "stick" or "strip"))
         {
-            int packageAt = NumberScan.Skip(text, LinePlaces.Dash(text, LinePlaces.SkipHoles(state, sizeUnitEnd)));
-            if (words.Unit(text, packageAt, out int packageEnd) is "can" or "package" or "jar" or "bottle" or "block" or "glass" or "piece" or "slice" or "stick" is var packed && packed)
-            {
-                state.Package = new(Interval.Exactly(size), sizeUnit);
-                state.Measures.Add(new(value, words.Unit(text, packageAt, out _)!));
-                return packageEnd;
-            }
-
-            if (times || sizeUnit is "oz" or "g" or "lb" or "ml" or "kg" or "l")
-            {
-                bool canned = NumberScan.Word(text, packageAt, out _) is "canned" or "tinned";
-                state.Package = new(Interval.Exactly(size), sizeUnit);
-                state.Measures.Add(new(value, canned ? "can" : "each"));
-                return sizeUnitEnd;
-            }
+            return -1;
         }
 
-        int unitAt = NumberScan.Skip(text, LinePlaces.Dash(text, afterNumber));
+        if (package is "can" or "package" or "jar" or "bottle" or "block" or "glass" or "piece" or "slice" or "stick")
+        {
+            state.Package = new(Interval.Exactly(size), sizeUnit);
+            state.Measures.Add(new(value, package));
+            return packageEnd;
+        }
+
+        if (times || sizeUnit is "oz" or "g" or "lb" or "ml" or "kg" or "l")
+        {
+            bool canned = NumberScan.Word(text, packageAt, out _) is "canned" or "tinned";
+            state.Package = new(Interval.Exactly(size), sizeUnit);
+            state.Measures.Add(new(value, canned ? "can" : "each"));
+            return sizeUnitEnd;
+        }
+
+        return -1;
+    }
+
+    private int WithUnit(LineState state, int at, int end, int afterNumber, Interval value, bool first)
+    {
+        string text = state.Text;
+        int unitAt = NumberScan.Skip(text, Dash(text, afterNumber));
         string? unit = words.Unit(text, unitAt, out int unitEnd);
         if (unit is "inch" or "cm")
         {
-            // "4 1/4 inch thick steaks" is four steaks; "a 2 inch piece of ginger" is a piece.
+            if (Length(state, value, unit, unitEnd) is var measured && measured > 0)
+            {
+                return measured;
+            }
+
+            // "4 1/4 inch thick steaks" is four steaks.
             unit = null;
             int blank = text.IndexOf(' ', at, Math.Max(0, end - at));
-            if (blank > at && value.High > 1)
-            {
-                value = Interval.Exactly(Math.Floor(value.Low));
-            }
+            value = blank > at && value.High > 1 ? Interval.Exactly(Math.Floor(value.Low)) : value;
         }
 
         if (unit is null)
@@ -71,16 +99,16 @@ internal sealed class LineAmount(LineWordTable words)
             return afterNumber;
         }
 
-        bool unitIsFood = unit is "clove" && !LinePlaces.IsOf(text, unitEnd) && NothingLeft(state, unitEnd);
-        if (unitIsFood)
+        if (unit is "clove" && !IsOf(text, unitEnd) && NothingLeft(state, unitEnd))
         {
+            // "3 cloves" alone are the spice.
             state.Measures.Add(new(value, "each"));
             return unitAt;
         }
 
         bool isPackage = unit is "can" or "package" or "jar" or "bottle" or "block";
-        int packageWord = NumberScan.Skip(text, LinePlaces.Dash(text, LinePlaces.SkipHoles(state, unitEnd)));
-        if (!isPackage && unit is "oz" or "g" or "ml" or "lb" or "l" or "kg" && words.Unit(text, packageWord, out int tin) is "can" or "jar" or "package" or "bottle" && words.Unit(text, packageWord, out tin) is { } vessel)
+        int packageWord = NumberScan.Skip(text, Dash(text, SkipHoles(state, unitEnd)));
+        if (unit is "oz" or "g" or "ml" or "lb" or "l" or "kg" && words.Unit(text, packageWord, out int tin) is { } vessel && vessel is "can" or "jar" or "package" or "bottle")
         {
             // "400 ml can", "28oz (825 ml) can of tomatoes": one can of that size.
             state.Package = new(value, unit);
@@ -91,7 +119,30 @@ internal sealed class LineAmount(LineWordTable words)
         value = OrTwo(text, ref unitEnd, value);
         state.Measures.Add(new(value, unit));
         InnerMeasures(state, end, isPackage, value);
-        return More(state, unitEnd, first);
+        return Joins.More(state, unitEnd, first);
+    }
+
+    // "2-inch piece of ginger" is one piece of that length, "2 inches of ginger" is a length of it; -1 where it only tells how thick something is.
+    private int Length(LineState state, Interval value, string unit, int unitEnd)
+    {
+        string text = state.Text;
+        int next = NumberScan.Skip(text, Dash(text, unitEnd));
+        string word = NumberScan.Word(text, next, out _);
+        if (words.Unit(text, next, out int pieceEnd) is "piece" or "slice" or "stick" or "stalk" or "strip" && words.Unit(text, next, out pieceEnd) is { } piece)
+        {
+            state.Package = new(value, unit);
+            state.Measures.Add(new(Interval.Exactly(1), piece));
+            return pieceEnd;
+        }
+
+        bool dashed = unitEnd < text.Length && text[unitEnd] == '-';
+        if (!dashed && word.Length > 0 && word is not ("thick" or "long" or "wide" or "cube" or "cubes" or "pieces" or "slices" or "dice") && (word is "of" || text[^1] is not ('s' or 'S')))
+        {
+            state.Measures.Add(new(value, unit));
+            return unitEnd;
+        }
+
+        return -1;
     }
 
     // "a pound or two" is one to two pounds.
@@ -140,7 +191,7 @@ internal sealed class LineAmount(LineWordTable words)
         foreach ((int from, int to) in state.Holes)
         {
             if (from == at && NumberScan.TryRange(text, from + 1, out int numberEnd, out Interval size)
-                && words.Unit(text, NumberScan.Skip(text, LinePlaces.Dash(text, numberEnd)), out _) is { } unit)
+                && words.Unit(text, NumberScan.Skip(text, Dash(text, numberEnd)), out _) is { } unit)
             {
                 int after = NumberScan.Skip(text, to);
                 if (words.Unit(text, after, out int packageEnd) is "can" or "package" or "jar" or "bottle" or "block" && words.Unit(text, after, out packageEnd) is { } package)
@@ -174,7 +225,7 @@ internal sealed class LineAmount(LineWordTable words)
             }
 
             if (NumberScan.TryRange(text, at, out int numberEnd, out Interval size) && numberEnd < to
-                && words.Unit(text, NumberScan.Skip(text, LinePlaces.Dash(text, numberEnd)), out _) is { } unit && unit is not ("inch" or "cm"))
+                && words.Unit(text, NumberScan.Skip(text, Dash(text, numberEnd)), out _) is { } unit && unit is not ("inch" or "cm"))
             {
                 if (isPackage && state.Package is null)
                 {
@@ -188,70 +239,7 @@ internal sealed class LineAmount(LineWordTable words)
         }
     }
 
-    // Further measures of the same food: "1 lb / 450 g", "500g or 1lb", "1 cup plus 2 tbsp".
-    private int More(LineState state, int end, bool first)
-    {
-        string text = state.Text;
-        int at = LinePlaces.SkipHoles(state, end);
-        bool sum = false;
-        int next = at;
-        if (at < text.Length && text[at] is '/' or '|' or '=' or '+')
-        {
-            sum = text[at] == '+';
-            next = at + 1;
-        }
-        else
-        {
-            string word = NumberScan.Word(text, at, out int wordEnd);
-            bool dash = at < text.Length && text[at] is '-' or '\u2013';
-            if ((word is "to" || dash) && first && state.Measures.Count == 1
-                && NumberScan.TryNumber(text, dash ? at + 1 : wordEnd, out int highEnd, out double high) && high > state.Measures[0].Value.Low
-                && words.Unit(text, NumberScan.Skip(text, highEnd), out int highUnitEnd) == state.Measures[0].Unit)
-            {
-                state.Measures[0] = state.Measures[0] with { Value = new(state.Measures[0].Value.Low, high) };
-                return highUnitEnd;
-            }
-
-            if (word is "or" or "plus" or "and")
-            {
-                sum = word is not "or";
-                next = wordEnd;
-            }
-        }
-
-        if (!first || (next > at && NumberScan.TryRange(text, next, out int numberEnd, out Interval value) && Second(state, numberEnd, value, sum) is var done && done > 0 && (end = done) > 0))
-        {
-            return end;
-        }
-
-        return end;
-    }
-
-    private int Second(LineState state, int numberEnd, Interval value, bool sum)
-    {
-        string text = state.Text;
-        if (words.Unit(text, NumberScan.Skip(text, LinePlaces.Dash(text, numberEnd)), out int unitEnd) is not { } unit)
-        {
-            return -1;
-        }
-
-        if (sum)
-        {
-            Amount before = state.Measures[0];
-            if (UnitFactors.Ratio(unit, before.Unit) is { } ratio)
-            {
-                state.Measures[0] = before with { Value = before.Value + (value * ratio) };
-                return unitEnd;
-            }
-
-            return -1;
-        }
-
-        state.Measures.Add(new(value, unit));
-        return unitEnd;
-    }
-
-    private int SkipSizes(LineState state, int at)
+    public int SkipSizes(LineState state, int at)
     {
         while (true)
         {
@@ -261,7 +249,7 @@ internal sealed class LineAmount(LineWordTable words)
                 return at;
             }
 
-            int next = NumberScan.Skip(state.Text, LinePlaces.Dash(state.Text, end));
+            int next = NumberScan.Skip(state.Text, Dash(state.Text, end));
             if (words.Unit(state.Text, next, out _) is null && !(words.Is("size", NumberScan.Word(state.Text, next, out _)) || NumberScan.Word(state.Text, next, out _) is "sized" or "thin" or "thick"))
             {
                 return at;
@@ -285,6 +273,4 @@ internal sealed class LineAmount(LineWordTable words)
 
         return (value, end);
     }
-
-    private static bool NothingLeft(LineState state, int at) => state.Between(at, state.Text.Length).Trim(' ', '.', ',', '*').Length == 0;
 }

@@ -1,0 +1,69 @@
+namespace ShelfSafe.Foods;
+
+/// <summary>Gives a food the plain singular name that the recipe uses, without size, state and measure.</summary>
+internal sealed class FoodName(LineWordTable words, FoodCatalogue catalogue)
+{
+    /// <summary>The plain name of a phrase.</summary>
+    public string Plain(string phrase, LineState state, FoodMatch match)
+    {
+        List<string> kept = [];
+        foreach (string word in WordFolding.Words(phrase))
+        {
+            bool ground = word == "ground" && match.MayHave("ground");
+            if (ground || (!words.Is("filler", word) && !words.Is("size", word) && !words.Is("prep", word) && !char.IsDigit(word[0])))
+            {
+                kept.Add(word);
+            }
+        }
+
+        while (kept.Count > 1 && (kept[0] is "and" or "or" || kept[^1] is "and" or "or"))
+        {
+            kept.RemoveAt(kept[0] is "and" or "or" ? 0 : kept.Count - 1);
+        }
+
+        if (kept.Count == 0)
+        {
+            kept.AddRange(WordFolding.Words(phrase));
+        }
+
+        if (kept.Count > 1 && kept.IndexOf("of") is int of and > 0 && of < kept.Count - 1 && words.Unit(kept[0], 0, out _) is not null)
+        {
+            kept.RemoveRange(0, of + 1);
+        }
+
+        string name = WithoutPart(string.Join(' ', kept.Select(WordFolding.Singular)), state);
+        if (state.JuiceOrZest is null && kept.Count < WordFolding.Words(phrase).Length && !catalogue.Find(name).Candidates.SequenceEqual(catalogue.Find(phrase).Candidates))
+        {
+            // A word that seemed idle tells the food: "half and half", "stock cube", "curry leaf".
+            bool ground = match.MayHave("ground");
+            name = string.Join(' ', WordFolding.Words(phrase).Where(word => !words.Is("size", word) && !char.IsDigit(word[0]) && !IsCut(word, ground)).Select(WordFolding.Singular));
+        }
+
+        return state.JuiceOrZest switch
+        {
+            "zest" => name + " zest",
+            { } => name + " juice",
+            null => name,
+        };
+    }
+
+    // "garlic clove", "celery stalk": the measure says it already.
+    private string WithoutPart(string name, LineState state)
+    {
+        foreach (string measure in (ReadOnlySpan<string>)[" clove", " stick", " stalk", " sprig", " meat"])
+        {
+            if (name.EndsWith(measure, StringComparison.Ordinal) && state.Measures is [{ Unit: not "each" }, ..] && catalogue.IsFood(name[..^measure.Length]))
+            {
+                name = name[..^measure.Length];
+            }
+        }
+
+        bool counted = name.StartsWith("clove ", StringComparison.Ordinal) || name.StartsWith("amount ", StringComparison.Ordinal);
+        return counted ? name[(name.IndexOf(' ', StringComparison.Ordinal) + 1)..] : name;
+    }
+
+    // Words of cutting do not name the food, save where they make it minced meat.
+    private bool IsCut(string word, bool ground) =>
+        word is "whole" or "freshly" or "finely" or "bone" or "skin" or "on"
+        || (words.Is("prep", word) && word.EndsWith("ed", StringComparison.Ordinal) && word is not ("cooked" or "roasted" or "toasted" or "boiled") && !(ground && word == "minced"));
+}

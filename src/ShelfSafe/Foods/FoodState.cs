@@ -1,0 +1,73 @@
+namespace ShelfSafe.Foods;
+
+/// <summary>Finds what a phrase means when a word elsewhere in its line tells the state: "lemon juice, bottled", "1 can black beans".</summary>
+internal sealed class FoodState(FoodCatalogue catalogue)
+{
+    private static readonly Dictionary<string, string> StateWords = new(StringComparer.Ordinal)
+    {
+        ["dried"] = "dried", ["dry"] = "dried", ["dehydrated"] = "dried", ["fresh"] = "fresh", ["frozen"] = "frozen", ["canned"] = "canned", ["tinned"] = "canned", ["powder"] = "powder", ["powdered"] = "powder",
+        ["ground"] = "ground", ["minced"] = "minced", ["smoked"] = "smoked", ["bottled"] = "bottled", ["cooked"] = "cooked",
+    };
+
+    /// <summary>The state that a lone word names, or <see langword="null"/>.</summary>
+    public static string? Named(string phrase) => StateWords.GetValueOrDefault(WordFolding.Key(phrase));
+
+    /// <summary>What a phrase means in its line.</summary>
+    /// <param name="alone">Whether the line names this food only.</param>
+    /// <param name="others">Receives what the food is in another state that the line allows.</param>
+    public FoodMatch Match(LineState state, string phrase, bool alone, List<Alternative> others)
+    {
+        if (state.JuiceOrZest is { } form)
+        {
+            FoodMatch of = catalogue.Find(phrase + (form == "zest" ? " zest" : " juice"));
+            return of is Unidentified ? catalogue.Find(phrase) : of;
+        }
+
+        FoodMatch match = catalogue.Find(phrase);
+        string line = state.Text.ToLowerInvariant();
+        if (match is Unidentified && state.Preparation.Length > 0 && catalogue.Find(phrase + " " + state.Preparation.Split(',')[0]) is Identified wider)
+        {
+            return wider;
+        }
+
+        // "1 can black beans", "lemon juice, bottled": a word elsewhere in the line may name another food of the table.
+        foreach ((string word, string kind) in (ReadOnlySpan<(string, string)>)[("bottled", "bottled"), ("canned", "canned"), ("tinned", "canned"), ("dried", "dried"), ("frozen", "frozen"), ("ground", "ground"), ("smoked", "smoked"), ("bone-in", "bone-in"), ("minced", "minced"), ("powder", "powder")])
+        {
+            // In a line of several foods the word belongs to one of them only; there it must not make another one drier or more acid.
+            bool counts = alone || kind is "ground" or "minced" or "smoked" or "bone-in";
+            if (!counts || !line.Contains(word, StringComparison.Ordinal) || IsDenied(line, word) || !catalogue.IsKindOf(kind, phrase, out FoodMatch? special))
+            {
+                continue;
+            }
+
+            if (!IsChoice(line, word))
+            {
+                return special!;
+            }
+
+            // "fresh or dried", "chopped or powder": both count.
+            if (special!.Candidates.SequenceEqual(match.Candidates))
+            {
+                continue;
+            }
+
+            others.Add(new(Name(kind, phrase), special!));
+        }
+
+        if (state.Measures.Count > 0 && state.Measures[0].Unit == "can" && catalogue.IsKindOf("canned", phrase, out FoodMatch? tinned))
+        {
+            return tinned!;
+        }
+
+        return match;
+    }
+
+    /// <summary>Plain words for a food in a state.</summary>
+    public static string Name(string kind, string food) => kind == "powder" ? WordFolding.Key(food) + " powder" : kind + " " + WordFolding.Key(food);
+
+    private static bool IsDenied(string line, string word) =>
+        line.Contains("not " + word, StringComparison.Ordinal) || line.Contains("no " + word, StringComparison.Ordinal) || line.Contains("non-" + word, StringComparison.Ordinal) || line.Contains("un" + word, StringComparison.Ordinal);
+
+    private static bool IsChoice(string line, string word) =>
+        line.Contains("or " + word, StringComparison.Ordinal) || line.Contains(word + " or ", StringComparison.Ordinal) || line.Contains("/" + word, StringComparison.Ordinal) || line.Contains(word + "/", StringComparison.Ordinal);
+}

@@ -1,0 +1,82 @@
+using ShelfSafe.Reading.Amounts;
+
+namespace ShelfSafe.Foods;
+
+/// <summary>Cuts a line where a second food starts with an amount of its own: "2 carrots; 1 onion and 3 potatoes".</summary>
+/// <remarks>A cut is made only where both sides name a food, so "1 cup plus 2 tbsp flour" and "butter, 2 tbsp melted" stay whole.</remarks>
+internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
+{
+    private static readonly string[] Joints = [";", ",", " and ", " & ", " + ", " plus "];
+
+    /// <summary>Offsets of the pieces, at least one, in reading order.</summary>
+    public List<(int Start, int End)> Cut(string text)
+    {
+        List<(int Start, int End)> pieces = [];
+        int from = 0;
+        int depth = 0;
+        for (int i = 0; i < text.Length; i++)
+        {
+            depth += text[i] is '(' or '[' ? 1 : text[i] is ')' or ']' ? -1 : 0;
+            if (depth > 0 || Joint(text, i) is not { } joint)
+            {
+                continue;
+            }
+
+            int next = AfterLittleWord(text, i + joint.Length);
+            if (StartsWithAmount(text, next) && NamesFood(text, from, i, amountFirst: false) && NamesFood(text, next, Math.Min(text.Length, EndOf(text, next)), amountFirst: true))
+            {
+                pieces.Add((from, i));
+                from = next;
+                i = next - 1;
+            }
+        }
+
+        pieces.Add((from, text.Length));
+        return pieces;
+    }
+
+    private static string? Joint(string text, int at)
+    {
+        if (text[at] is not (' ' or ',' or ';'))
+        {
+            return null;
+        }
+
+        // A comma between digits is a decimal comma or a thousand.
+        bool number = text[at] == ',' && at > 0 && at + 1 < text.Length && char.IsAsciiDigit(text[at - 1]) && char.IsAsciiDigit(text[at + 1]);
+        foreach (string joint in Joints)
+        {
+            if (!number && string.CompareOrdinal(text, at, joint, 0, joint.Length) == 0)
+            {
+                return joint;
+            }
+        }
+
+        return null;
+    }
+
+    private static int AfterLittleWord(string text, int at)
+    {
+        int next = NumberScan.Skip(text, at);
+        return NumberScan.Word(text, next, out int end) is "and" or "plus" ? NumberScan.Skip(text, end) : next;
+    }
+
+    private static bool StartsWithAmount(string text, int at) =>
+        at < text.Length && NumberScan.TryRange(text, at, out int end, out _) && end < text.Length
+        && (!char.IsLetter(text[at]) || NumberScan.Word(text, at, out _) is "a" or "an" or "one" or "two" or "three" or "four" or "half");
+
+    private static int EndOf(string text, int at)
+    {
+        int end = text.AsSpan(at).IndexOfAny(';', ',', '(');
+        return end < 0 ? text.Length : at + end;
+    }
+
+    private bool NamesFood(string text, int start, int end, bool amountFirst)
+    {
+        LineState state = new(text[start..end]);
+        new LineScan(words, catalogue).Run(state);
+        return (!amountFirst || state.Measures.Count > 0) && state.Phrase.Length > 2 && catalogue.IsFood(state.Phrase) && !IsIdle(state.Phrase);
+    }
+
+    private bool IsIdle(string phrase) => WordFolding.Words(phrase).All(word => words.Is("filler", word) || words.Is("prep", word) || words.Is("size", word) || words.Is("cut", WordFolding.Singular(word)));
+}

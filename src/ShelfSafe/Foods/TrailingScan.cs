@@ -1,0 +1,108 @@
+using ShelfSafe.Reading.Amounts;
+using static ShelfSafe.Foods.LineText;
+
+namespace ShelfSafe.Foods;
+
+/// <summary>Finds an amount that stands behind the food: "Onions: 3 large", "Tomatoes (1 kg)".</summary>
+internal sealed class TrailingScan(LineWordTable words, MeasureScan measures)
+{
+    /// <summary>Reads the first amount behind the food and ends the phrase before it.</summary>
+    public void Trailing(LineState state)
+    {
+        string text = state.Text;
+        for (int i = state.Start + 1; i < text.Length; i++)
+        {
+            if (InHole(state, i) || !MayStart(text, i))
+            {
+                continue;
+            }
+
+            int end = TrailingAmount(state, i);
+            if (end > 0)
+            {
+                EndPhrase(state, i, end);
+                return;
+            }
+        }
+
+        InBrackets(state);
+    }
+
+    private static bool MayStart(string text, int i)
+    {
+        bool number = char.IsDigit(text[i]) || "½⅓⅔¼¾⅛".Contains(text[i], StringComparison.Ordinal) || (text[i] == '.' && i + 1 < text.Length && char.IsDigit(text[i + 1]))
+            || (i > 5 && text.AsSpan(0, i).EndsWith("from ", StringComparison.OrdinalIgnoreCase) && NumberScan.TryNumber(text, i, out _, out _));
+        if (number && !char.IsLetterOrDigit(text[i - 1]) && text[i - 1] is not ('/' or '.' or ','))
+        {
+            return true;
+        }
+
+        // "Lemons: two", "Butter, a stick": a spelled-out number counts only behind a colon or an article behind a comma.
+        bool afterSign = i > 1 && char.IsLetter(text[i]) && !char.IsLetterOrDigit(text[i - 1])
+            && (text.AsSpan(0, i).TrimEnd().EndsWith(":", StringComparison.Ordinal) || (text[i] is 'a' or 'A' && text.AsSpan(0, i).TrimEnd().EndsWith(",", StringComparison.Ordinal)));
+        return afterSign && NumberScan.TryNumber(text, i, out _, out _);
+    }
+
+    private static void EndPhrase(LineState state, int mark, int end)
+    {
+        string text = state.Text;
+        string before = text[..mark].TrimEnd(' ', '*', ':', '-', '\u2013', '\u2014', ',', '~', '=', '|', '\u00A0');
+        foreach (string lead in (ReadOnlySpan<string>)["about", "approx.", "approx", "around", "ca.", "ca", "roughly"])
+        {
+            if (before.EndsWith(" " + lead, StringComparison.OrdinalIgnoreCase))
+            {
+                before = before[..^lead.Length].TrimEnd(' ', ':', '-', ',', '*');
+            }
+        }
+
+        string tail = state.Between(NumberScan.Skip(text, end), text.Length).TrimStart(' ', ',', '*', '|', '.');
+        Flags(state, tail.ToLowerInvariant());
+        if (before.Length > state.Start && state.Between(state.Start, before.Length).Length > 1)
+        {
+            state.End = before.Length;
+            state.Preparation = Join(state.Preparation, tail.Trim(' ', ',', '.', '*'));
+        }
+    }
+
+    private void InBrackets(LineState state)
+    {
+        string text = state.Text;
+        foreach ((int From, int To) hole in state.Holes.ToArray())
+        {
+            int inner = NumberScan.Skip(text, hole.From + 1);
+            if (words.Is("about", NumberScan.Word(text, inner, out int aboutEnd)))
+            {
+                inner = NumberScan.Skip(text, aboutEnd + (aboutEnd < text.Length && text[aboutEnd] == '.' ? 1 : 0));
+            }
+
+            // Its own amount is read inside the bracket, so the bracket is no hole for that while.
+            state.Holes.Remove(hole);
+            bool found = hole.From >= state.Start && TrailingAmount(state, inner) > 0;
+            state.Holes.Add(hole);
+            if (found)
+            {
+                return;
+            }
+        }
+    }
+
+    private int TrailingAmount(LineState state, int at)
+    {
+        int before = state.Measures.Count;
+        int end = measures.Amount(state, at, first: true);
+        if (end > 0 && state.Measures.Count > before)
+        {
+            // "10 - 15 medium sized" is a count; a bare "95 %" or "50-70%" is no amount.
+            int next = NumberScan.Skip(state.Text, end);
+            if (next < state.Text.Length && state.Text[next] == '%')
+            {
+                state.Measures.RemoveRange(before, state.Measures.Count - before);
+                return -1;
+            }
+
+            return end;
+        }
+
+        return -1;
+    }
+}
