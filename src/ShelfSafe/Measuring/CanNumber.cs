@@ -6,6 +6,11 @@ internal static class CanNumber
     /// <summary>Key of the can in the package table (<c>can-no-303</c>), or <see langword="null"/> where no number stands.</summary>
     public static string? In(string line)
     {
+        if (!PrintedState.Has(line, "can") && !PrintedState.Has(line, "cans") && !PrintedState.Has(line, "tin") && !PrintedState.Has(line, "tins"))
+        {
+            return null;
+        }
+
         for (int i = 0; i < line.Length; i++)
         {
             int after = line[i] == '#' ? i + 1 : line.AsSpan(i).StartsWith("No.", StringComparison.OrdinalIgnoreCase) ? i + 3 : 0;

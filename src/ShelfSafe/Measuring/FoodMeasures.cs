@@ -60,10 +60,19 @@ internal sealed class FoodMeasures(MeasureIndex index, FoodRow food, PrintedStat
             return index.Group(food.Group).Each;
         }
 
-        return Piece(unit, size)
+        Interval? own = Piece(unit, size);
+        if (unit == "package" && Piece("envelope", size: null) is { } envelope)
+        {
+            own = Join(own, envelope); // the word for the packing is not kept in the unit
+        }
+
+        return own
             ?? (unit is "head" or "bulb" or "ear" or "root" or "half" or "fillet" ? Piece(unit == "bulb" ? "head" : "each", size) : null)
             ?? index.Package(food.Group, unit);
     }
+
+    /// <summary>Grams of one counted unit by the food's own rows alone, or <see langword="null"/>.</summary>
+    public Interval? OwnPiece(string unit) => Piece(unit, size: null);
 
     /// <summary>Grams (and millilitres) of the juice of one fruit, or grams of its zest.</summary>
     public Interval? FromFruit(string part) => Piece(part, size: null) ?? index.Package(food.Group, part);

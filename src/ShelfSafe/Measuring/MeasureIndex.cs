@@ -75,7 +75,7 @@ internal sealed class MeasureIndex
     public ImmutableArray<LikeRow> Matching(FoodRow food, PrintedState printed)
     {
         IReadOnlyList<LikeRow> all = LikesOf(food);
-        string[] wanted = printed.IsCanned ? ["canned", "cooked"]
+        string[] wanted = printed.IsCanned || food.Has("canned-legume") || PrintedState.Has(food.Name, "canned") ? ["canned", "cooked"]
             : printed.IsCooked ? ["cooked"]
             : printed.IsFrozen ? ["frozen"]
             : printed.IsDry ? ["dry"]

@@ -26,7 +26,7 @@ internal readonly struct PrintedState
         _before = at < 0 ? own : ingredient.Words + " " + ingredient.Food + (comma < 0 ? " " + ingredient.Preparation : string.Empty);
         _after = at < 0 ? own : comma < 0 ? string.Empty : ingredient.Preparation ?? string.Empty;
         string unit = ingredient.Amount?.Unit ?? string.Empty;
-        IsCanned = unit == "can" || HasAny(own, CannedWords);
+        IsCanned = unit == "can" || HasAny(own, CannedWords) || CanNumber.In(line) is not null;
     }
 
     /// <summary>All words of the food and its preparation.</summary>

@@ -83,6 +83,19 @@ public sealed class Weigher
         return Checked(AfterPreparation(found, food, printed));
     }
 
+    private static bool IsEnvelope(string line)
+    {
+        foreach (string word in new[] { "envelope", "envelopes", "packet", "packets", "pkt", "sachet", "sachets", "pouch", "pouches" })
+        {
+            if (PrintedState.Has(line, word))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private static bool IsNoAmount(Interval value) =>
         !(value.Low >= 0) || !(value.High > 0) || value.High < value.Low || double.IsPositiveInfinity(value.Low);
 
@@ -131,10 +144,17 @@ public sealed class Weigher
             return OfUnit(amount.Value * unit.Factor, unit, amount, measures, region);
         }
 
-        string key = amount.Unit == "can" ? CanNumber.In(ingredient.Line.Text.Text) ?? "can" : amount.Unit;
-        Interval? each = measures.Counted(key, ingredient.Size) ?? measures.Counted(amount.Unit, ingredient.Size);
-        return each is { } grams ? OfGrams(amount.Value * grams, measures, Basis(amount, grams))
-            : Weighing.Nothing($"\"{amount.Unit}\" is no measure that can be weighed");
+        string? can = amount.Unit is "can" or "each" ? CanNumber.In(ingredient.Line.Text.Text) : null;
+        Interval? each = can is null ? null : measures.Counted(can, size: null);
+        each ??= amount.Unit == "package" && IsEnvelope(ingredient.Line.Text.Text) ? measures.OwnPiece("envelope") : null;
+        each ??= measures.Counted(amount.Unit, ingredient.Size);
+        if (each is not { } grams)
+        {
+            return Weighing.Nothing($"\"{amount.Unit}\" is no measure that can be weighed");
+        }
+
+        Weighing found = OfGrams(amount.Value * grams, measures, Basis(amount, grams));
+        return can is null && amount.Unit != "can" ? found : found with { CupMillilitres = found.Millilitres }; // a can is full
     }
 
     private Weighing OfUnit(Interval size, UnitFactorRow unit, Amount amount, FoodMeasures measures, string region)
