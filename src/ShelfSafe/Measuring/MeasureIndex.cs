@@ -79,6 +79,7 @@ internal sealed class MeasureIndex
             : printed.IsCooked ? ["cooked"]
             : printed.IsFrozen ? ["frozen"]
             : printed.IsDry ? ["dry"]
+            : printed.IsLiquid ? ["liquid"]
             : [];
         foreach (string state in wanted)
         {

@@ -30,7 +30,7 @@ internal sealed record GroupWeightRow(string Group, Interval Bulk, Interval Dens
 /// <summary>One row of <c>rules/food-composition.csv</c>: which published food stands for a food of the table.</summary>
 /// <param name="Like">Id in the composition and measure tables, or empty where only the form is known.</param>
 /// <param name="IsNear">Whether it is only the nearest food, so that its weights are widened.</param>
-/// <param name="State"><c>dry</c>, <c>cooked</c>, <c>canned</c>, <c>frozen</c>, or empty for the food as bought.</param>
+/// <param name="State"><c>dry</c>, <c>cooked</c>, <c>canned</c>, <c>frozen</c>, <c>liquid</c>, or empty for the food as bought.</param>
 /// <param name="Pours">Whether the food fills a measure without air gaps.</param>
 internal sealed record LikeRow(string Food, string Like, bool IsNear, string State, bool Pours);
 

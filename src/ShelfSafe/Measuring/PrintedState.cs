@@ -26,6 +26,7 @@ internal readonly struct PrintedState
         _before = at < 0 ? own : ingredient.Words + " " + ingredient.Food + (comma < 0 ? " " + ingredient.Preparation : string.Empty);
         _after = at < 0 ? own : comma < 0 ? string.Empty : ingredient.Preparation ?? string.Empty;
         string unit = ingredient.Amount?.Unit ?? string.Empty;
+        IsLiquid = Has(line, "liquid"); // the line reader takes the word for a state and drops it
         IsCanned = unit == "can" || HasAny(own, CannedWords) || CanNumber.In(line) is not null;
     }
 
@@ -40,6 +41,9 @@ internal readonly struct PrintedState
 
     /// <summary>Whether it is measured dry.</summary>
     public bool IsDry => HasAny(_before, DryWords);
+
+    /// <summary>Whether it is measured as a liquid where it is also sold dry.</summary>
+    public bool IsLiquid { get; }
 
     /// <summary>Whether it is measured frozen.</summary>
     public bool IsFrozen => Has(_before, "frozen");
