@@ -21,7 +21,7 @@ internal sealed class BatchRoom
     {
         _steps = StepReader.Create(pack);
         _dishes = DishReader.Create(pack);
-        _builder = new(new Weigher(new WeightTable(pack, []), pack.Tables.Limits), pack.Tables.Limits);
+        _builder = new(Weigher.Create(pack), pack.Tables.Limits);
         _stepFoods = new(catalogue);
     }
 

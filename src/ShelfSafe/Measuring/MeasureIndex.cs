@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using ShelfSafe.Core;
+using ShelfSafe.Pack;
+
+namespace ShelfSafe.Measuring;
+
+/// <summary>The measure tables, ready for look-up by food.</summary>
+internal sealed class MeasureIndex
+{
+    private readonly Dictionary<string, List<MeasureRow>> _measures = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<LikeRow>> _likes = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Composition> _compositions = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Unit, string Region), UnitFactorRow> _units = [];
+    private readonly Dictionary<(string Group, string Unit), Interval> _packages = [];
+    private readonly Dictionary<string, GroupWeightRow> _groups = new(StringComparer.Ordinal);
+
+    /// <summary>Indexes the tables.</summary>
+    public MeasureIndex(MeasureTables tables)
+    {
+        foreach (MeasureRow row in tables.Measures)
+        {
+            ListOf(_measures, row.Food).Add(row);
+        }
+
+        foreach (LikeRow row in tables.Likes)
+        {
+            ListOf(_likes, row.Food).Add(row);
+        }
+
+        foreach ((string food, Composition row) in tables.Compositions)
+        {
+            _compositions[food] = row;
+        }
+
+        foreach (UnitFactorRow row in tables.Units)
+        {
+            _units[(row.Unit, row.Region)] = row;
+        }
+
+        foreach (PackageRow row in tables.Packages)
+        {
+            _packages[(row.Group, row.Unit)] = row.Grams;
+        }
+
+        foreach (GroupWeightRow row in tables.Groups)
+        {
+            _groups[row.Group] = row;
+        }
+    }
+
+    /// <summary>Size of a mass or volume unit in a country, or all national sizes where it is not known.</summary>
+    public UnitFactorRow? Unit(string unit, string region) =>
+        _units.GetValueOrDefault((unit, region)) ?? _units.GetValueOrDefault((unit, string.Empty));
+
+    /// <summary>Wide default weight of a counted unit, g.</summary>
+    public Interval? Package(string group, string unit) =>
+        _packages.TryGetValue((group, unit), out Interval own) || _packages.TryGetValue(("*", unit), out own) ? own : null;
+
+    /// <summary>Wide defaults of a food group.</summary>
+    public GroupWeightRow Group(string group) => _groups.GetValueOrDefault(group) ?? _groups["*"];
+
+    /// <summary>Composition of a published food, or <see langword="null"/>.</summary>
+    public Composition? CompositionOf(string like) => _compositions.GetValueOrDefault(like);
+
+    /// <summary>The published foods that stand for a food, at least one row: where there is none, the food itself.</summary>
+    public IReadOnlyList<LikeRow> LikesOf(FoodRow food) =>
+        _likes.TryGetValue(food.Id, out List<LikeRow>? rows)
+            ? rows
+            : [new LikeRow(food.Id, food.Id, false, string.Empty, food.Has("thin-liquid") || food.Group is "water" or "alcohol")];
+
+    /// <summary>Rows of measures of a published food.</summary>
+    public IReadOnlyList<MeasureRow> MeasuresOf(string like) => _measures.TryGetValue(like, out List<MeasureRow>? rows) ? rows : [];
+
+    /// <summary>The published foods that may stand for a food in a printed state; the worst of several is the caller's.</summary>
+    public ImmutableArray<LikeRow> Matching(FoodRow food, PrintedState printed)
+    {
+        IReadOnlyList<LikeRow> all = LikesOf(food);
+        string[] wanted = printed.IsCanned || food.Has("canned-legume") || PrintedState.Has(food.Name, "canned") ? ["canned", "cooked"]
+            : printed.IsCooked ? ["cooked"]
+            : printed.IsFrozen ? ["frozen"]
+            : printed.IsDry ? ["dry"]
+            : printed.IsLiquid ? ["liquid"]
+            : [];
+        foreach (string state in wanted)
+        {
+            ImmutableArray<LikeRow> named = [.. all.Where(row => row.State == state)];
+            if (named.Length > 0)
+            {
+                return named;
+            }
+        }
+
+        // Beans without a word on their state may be dry, cooked or from a tin; other foods are taken as bought.
+        if (food.Group == "legume-dried" && wanted.Length == 0)
+        {
+            return [.. all];
+        }
+
+        ImmutableArray<LikeRow> bought = [.. all.Where(row => row.State is not ("cooked" or "canned"))];
+        return bought.Length > 0 ? bought : [.. all];
+    }
+
+    private static List<T> ListOf<T>(Dictionary<string, List<T>> index, string key)
+    {
+        if (!index.TryGetValue(key, out List<T>? list))
+        {
+            index[key] = list = [];
+        }
+
+        return list;
+    }
+}

@@ -1,0 +1,77 @@
+using ShelfSafe.Core;
+using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
+using Xunit;
+
+namespace ShelfSafe.Tests.Measuring;
+
+public class JarYieldTests
+{
+    private readonly JarYield _jars = KitchenScale.Shared.Weigher.Jars;
+
+    // Source: USDA AIB 539 (rev. 2015), Guide 1 p. 1-17: a canner load is 7 quarts or 8 to 9 pints.
+    [Theory]
+    [InlineData("quart", 7)]
+    [InlineData("pint", 8)]
+    public void Plan_OneFullCanner_IsAtLeastOneLoad(string jar, int jars)
+    {
+        JarPlan fill = _jars.Plan(Interval.Exactly(1), jar, 1)!;
+
+        JarPlan plan = _jars.Plan(Interval.Exactly(fill.FillMillilitres.Low * jars), jar, 1)!;
+
+        Assert.Equal(jars, plan.Jars.High);
+        Assert.Equal(1, plan.Loads.High);
+    }
+
+    [Fact]
+    public void Plan_MoreHeadspace_NeverNeedsFewerJars()
+    {
+        JarPlan half = _jars.Plan(Interval.Exactly(5_000), "pint", 0.5)!;
+        JarPlan inch = _jars.Plan(Interval.Exactly(5_000), "pint", 1)!;
+
+        Assert.True(inch.Jars.High >= half.Jars.High && inch.FillMillilitres.High < half.FillMillilitres.High);
+    }
+
+    [Fact]
+    public void Plan_UnknownVolumeJarOrHeadspace_IsRefused()
+    {
+        Assert.Null(_jars.Plan(Interval.Unknown, "pint", 1));
+        Assert.Null(_jars.Plan(Interval.Exactly(500), "thimble", 1));
+        Assert.Null(_jars.Plan(Interval.Exactly(500), "half-pint", 9));
+        Assert.Null(_jars.Plan(Interval.Exactly(500), "pint", double.NaN));
+    }
+
+    // Source: USDA SR28 (NDB 04053, 11282): olive oil is all fat, an onion nearly all water.
+    [Fact]
+    public void Compositions_OilAndOnion_AreAsPublished()
+    {
+        Assert.True(KitchenScale.Shared.Weigher.Compositions.Of(KitchenScale.Food("olive-oil"))!.Fat!.Value.Low > 99);
+        Assert.InRange(KitchenScale.Shared.Weigher.Compositions.Of(KitchenScale.Food("onion"))!.Water!.Value.Low, 85, 92);
+    }
+
+    [Fact]
+    public void Compositions_FoodWithoutARow_AreUnknown() =>
+        Assert.Null(KitchenScale.Shared.Weigher.Compositions.Of(KitchenScale.Food("onion") with { Id = "no-such-food" }));
+
+    // Source: US Dry Bean Council and published bean tables: dry beans weigh two to three times as much once cooked.
+    [Fact]
+    public void Yields_DryBeansCooked_GainTwiceToThrice()
+    {
+        Interval factor = KitchenScale.Shared.Weigher.Yields.Factor(KitchenScale.Food("kidney-bean"), "dry", "cooked")!.Value;
+
+        Assert.True(factor.Low <= 2.5 && factor.High >= 3);
+        Assert.Null(KitchenScale.Shared.Weigher.Yields.Factor(KitchenScale.Food("kidney-bean"), "raw", "pickled"));
+    }
+
+    [Fact]
+    public void Tables_OfTheBuiltInPack_HaveNoFault()
+    {
+        List<PackFault> faults = [];
+        MeasureTables tables = MeasureTableReader.Read(RulePack.Default.Text, faults);
+
+        Assert.Empty(faults);
+        HashSet<string> foods = [.. RulePack.Default.Tables.Foods.Select(food => food.Id)];
+        Assert.All(tables.Likes, like => Assert.Contains(like.Food, foods));
+        Assert.True(tables.Measures.Length == tables.Measures.Select(row => (row.Food, row.Measure, row.State)).Distinct().Count());
+    }
+}

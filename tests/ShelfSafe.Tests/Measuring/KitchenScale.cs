@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using ShelfSafe.Core;
+using ShelfSafe.Foods;
+using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
+using ShelfSafe.Reading;
+
+namespace ShelfSafe.Tests.Measuring;
+
+/// <summary>Reads a phrase as the line reader does and weighs its first food.</summary>
+internal sealed class KitchenScale
+{
+    private readonly IngredientReader _reader;
+
+    public KitchenScale()
+    {
+        RulePack pack = RulePack.Default;
+        LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), []);
+        FoodCatalogue catalogue = new(pack.Tables.Foods, pack.Tables.Aliases, [], words.Of("filler").Concat(words.Of("size")).Concat(words.Of("prep")), words.Of("cut"), string.Empty);
+        _reader = new(catalogue, words);
+        Weigher = Weigher.Create(pack);
+    }
+
+    public static KitchenScale Shared { get; } = new();
+
+    public Weigher Weigher { get; }
+
+    public static FoodRow Food(string id) => RulePack.Default.Tables.Foods.Single(food => food.Id == id);
+
+    public Ingredient Read(string phrase)
+    {
+        MappedText text = new(phrase, [.. Enumerable.Range(0, phrase.Length)], [.. Enumerable.Range(1, phrase.Length)]);
+        return _reader.Read(new IngredientLine(text, null, AtServing: false, FromProse: false))[0];
+    }
+
+    public Weighing Weigh(string phrase, string region = "")
+    {
+        Ingredient ingredient = Read(phrase);
+        ImmutableArray<FoodRow> foods = ingredient.Match.Candidates;
+        return Weigher.Weigh(ingredient, foods.IsEmpty ? null : foods[0], region);
+    }
+}
