@@ -29,4 +29,8 @@ internal sealed record Candidate(
     Judgement Judgement,
     ImmutableArray<RawFinding> Findings,
     ImmutableArray<ProcessRow> Processes,
-    string Reason);
+    string Reason)
+{
+    /// <summary>Whether it refuses for a few points that its findings name one by one.</summary>
+    public bool IsNear { get; init; }
+}

@@ -170,7 +170,10 @@ internal sealed class FormulaJudge
             judgement,
             _findings.Of(formula, fit, batch),
             rows,
-            FormulaFindings.Reason(formula, fit, judgement, untimed: !timed && fit.Covers));
+            FormulaFindings.Reason(formula, fit, judgement, untimed: !timed && fit.Covers))
+        {
+            IsNear = fit.Faults.Length <= _limits["formula-near-points"] && !fit.Faults.Any(fault => fault.Kind == FormulaFaultKind.Missing),
+        };
         return new(formula, candidate, fit.Differences, fit.Taken);
     }
 

@@ -103,6 +103,9 @@ public sealed class JsonLinesReport
             json.WriteText("jar"u8, yield.Jar);
             json.WriteRounded("low"u8, yield.Jars.Low);
             json.WriteRounded("high"u8, yield.Jars.High);
+            json.WriteRange("loads"u8, yield.Loads);
+            json.WriteRange("remainderMillilitres"u8, yield.RemainderMillilitres);
+            json.WriteRounded("headspaceInches"u8, yield.HeadspaceInches);
             json.WriteEndObject();
         }
         else

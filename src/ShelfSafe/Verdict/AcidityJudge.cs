@@ -56,26 +56,50 @@ internal sealed class AcidityJudge(Limits limits)
             return true;
         }
 
-        Interval sour = Mass(batch, item => item.Acidity is FoodAcidity.Acid or FoodAcidity.Borderline);
-        Interval rest = Mass(batch, item => item.Acidity == FoodAcidity.LowAcid && !IsWater(item));
-        Interval acidifier = Mass(batch, item => item.Has("acidifier") || item.Has("fresh-citrus"));
-        double middle = Middle(sour) / Math.Max(1, Middle(sour) + Middle(rest));
         bool stew = batch.IsKind("soup") || batch.IsKind("stew") || batch.IsKind("curry") || batch.IsKind("stock");
-        return middle >= limits["acidified-share"]
-            || !stew && Middle(acidifier) / Math.Max(1, Middle(batch.TotalGrams)) >= limits["acid-relied-on-share"];
-    }
-
-    private static Interval Mass(Batch batch, Func<BatchItem, bool> chosen)
-    {
-        Interval sum = Interval.Zero;
+        double all = 0;
+        double sour = 0;
+        double acidifier = 0;
+        double usual = Usual(batch);
         foreach (BatchItem item in batch.InJar)
         {
-            sum += chosen(item) ? item.Grams : Interval.Zero;
+            double grams = Middle(item, usual);
+            all += grams;
+            sour += IsSour(item) ? grams : 0;
+            acidifier += item.Has("acidifier") || item.Has("fresh-citrus") ? grams : 0;
         }
 
-        return sum;
+        return sour >= all * limits[stew ? "acidified-stew-share" : "acidified-share"]
+            || (!stew && acidifier >= all * limits["acid-relied-on-share"]);
     }
 
-    // The class names the dish; it permits nothing, so the middle of a range is enough here.
-    private static double Middle(Interval grams) => grams.IsBounded ? (grams.Low + grams.High) / 2 : grams.Low;
+    private static bool IsSour(BatchItem item) => item.Acidity == FoodAcidity.Acid
+        || (item is { Acidity: FoodAcidity.Borderline, Food.Group: not ("vegetable" or "dairy") });
+
+    // A main food without an amount is taken to weigh what the others weigh on the average.
+    private static double Usual(Batch batch)
+    {
+        double sum = 0;
+        int count = 0;
+        foreach (BatchItem item in batch.InJar)
+        {
+            if (item.Grams.IsBounded && item.Food?.Bulk != BulkUse.Seasoning && item.Acidity != FoodAcidity.Dry)
+            {
+                sum += (item.Grams.Low + item.Grams.High) / 2;
+                count++;
+            }
+        }
+
+        return count == 0 ? 1 : sum / count;
+    }
+
+    // The class names the dish; it permits nothing, so the middle of a range is enough here. Dry goods count as they swell.
+    private double Middle(BatchItem item, double usual)
+    {
+        double grams = item.Grams.IsBounded ? (item.Grams.Low + item.Grams.High) / 2
+            : item.Food?.Bulk == BulkUse.Seasoning ? 0
+            : item.Presence == Presence.Maybe ? usual / 2
+            : usual;
+        return Swells(item) && item.Acidity == FoodAcidity.Dry ? grams * limits["dry-goods-swell"] : grams;
+    }
 }

@@ -17,11 +17,11 @@ internal sealed class BatchRoom
     private readonly StepFoods _stepFoods;
 
     /// <summary>Prepares the readers of a pack.</summary>
-    public BatchRoom(RulePack pack, FoodCatalogue catalogue)
+    public BatchRoom(RulePack pack, FoodCatalogue catalogue, Weigher weigher)
     {
         _steps = StepReader.Create(pack);
         _dishes = DishReader.Create(pack);
-        _builder = new(Weigher.Create(pack), pack.Tables.Limits);
+        _builder = new(weigher, pack.Tables.Limits);
         _stepFoods = new(catalogue);
     }
 

@@ -27,7 +27,7 @@ internal sealed class OutcomeJudge(Limits limits)
             return new(Outcome.CannotTell, null, reasons);
         }
 
-        if (batch.NotAJar == "yes")
+        if (batch.NotAJar == "yes" && lead is not { Kind: "formula", Judgement: not Judgement.Refuses })
         {
             reasons.Add($"This is a {batch.Dish}: it is eaten fresh or baked, and there is nothing in it to put up.");
             return new(Outcome.NotAJarFood, null, reasons);
@@ -54,10 +54,22 @@ internal sealed class OutcomeJudge(Limits limits)
         return new(WithoutProcess(batch, acidity, found, reasons), lead, reasons);
     }
 
-    // Of several that admit, the one that asks for less; then the higher rank.
+    /// <summary>A printed time or jar that falls short of the published one must be changed first.</summary>
+    public static DishOutcome AfterOwnProcess(DishOutcome outcome, IEnumerable<RawFinding> all)
+    {
+        Outcome after = outcome.Outcome switch
+        {
+            Outcome.Pressure => Outcome.PressureAfterChanges,
+            Outcome.BoilingWater => Outcome.BoilingWaterAfterChanges,
+            var same => same,
+        };
+        return after != outcome.Outcome && all.Any(finding => finding.Level >= FindingLevel.Change) ? outcome with { Outcome = after } : outcome;
+    }
+
+    // Of several that admit, the one that asks for less; then the higher rank. Of several that refuse the formula of the dish's kind, then the soup.
     private static Candidate? Best(IReadOnlyList<Candidate> candidates) => candidates
         .OrderByDescending(candidate => candidate.Judgement)
-        .ThenByDescending(candidate => candidate.Judgement == Judgement.Refuses && candidate.Id == "soup" ? int.MaxValue : candidate.Rank)
+        .ThenByDescending(candidate => candidate.Kind == "formula" ? int.MaxValue : candidate.Judgement == Judgement.Refuses && candidate.Id == "soup" ? int.MaxValue - 1 : candidate.Rank)
         .ThenBy(candidate => candidate.Id, StringComparer.Ordinal)
         .FirstOrDefault();
 

@@ -39,13 +39,9 @@ internal sealed class ProgramFindings(HazardRoom hazards, UnsafeMethods unsafeMe
             {
                 yield return method;
             }
-        }
-
-        foreach (PrintedProcess printed in batch.Printed)
-        {
-            if (printed.Minutes is not null || printed.PressurePsi is not null)
+            else if (fact.Id == "sub-recipe")
             {
-                yield return hazards.Raise("own-process", null, batch, printed.Span, recipe.Text[printed.Span.Start..printed.Span.End].ReplaceLineEndings(" "), FindingLevel.Caution);
+                yield return hazards.Raise("sub-recipe", null, batch, fact.Span, fact.Words, FindingLevel.Change);
             }
         }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ShelfSafe.Candidates;
 using ShelfSafe.Core;
 using ShelfSafe.Foods;
@@ -19,6 +20,8 @@ public sealed class RecipeVetter
     private readonly ProgramFindings _program;
     private readonly AcidityJudge _acidity;
     private readonly CategoryJudge _categories;
+    private readonly FormulaRoom _formulas;
+    private readonly OwnProcess _ownProcess;
     private readonly OutcomeJudge _outcomes;
     private readonly ReportBuilder _reports;
 
@@ -30,12 +33,15 @@ public sealed class RecipeVetter
         FoodCatalogue catalogue = new(tables.Foods, tables.Aliases, ownWords, words.Of("filler").Concat(words.Of("size")).Concat(words.Of("prep")), words.Of("cut"), region);
         _ingredients = new(catalogue, words);
         _hazards = new(tables.Hazards);
-        _batches = new(pack, catalogue);
+        Weigher weigher = Weigher.Create(pack);
+        _batches = new(pack, catalogue, weigher);
         _program = new(_hazards, new UnsafeMethods(pack.Text("unsafe-methods.csv"), []), tables.Limits);
         _acidity = new(tables.Limits);
         _categories = new(_hazards, tables.Processes, tables.Limits);
+        _formulas = FormulaRoom.Create(pack, _hazards);
+        _ownProcess = new(_hazards);
         _outcomes = new(tables.Limits);
-        _reports = new(pack);
+        _reports = new(pack, weigher.Jars);
     }
 
     /// <summary>Prepares a vetter; costly once, then cheap a recipe, and usable from several threads.</summary>
@@ -60,13 +66,13 @@ public sealed class RecipeVetter
         List<Dish> dishes = [];
         foreach (RecipePart part in recipe.Parts)
         {
-            dishes.Add(Judge(recipe, part));
+            dishes.Add(Judge(recipe, part, kitchen));
         }
 
         return _reports.Build(recipe, dishes, kitchen);
     }
 
-    private Dish Judge(Recipe recipe, RecipePart part)
+    private Dish Judge(Recipe recipe, RecipePart part, Kitchen kitchen)
     {
         List<Ingredient> ingredients = [];
         foreach (IngredientLine line in part.Ingredients)
@@ -83,6 +89,23 @@ public sealed class RecipeVetter
             found.Add(_hazards.Raise("step-food", null, batch, span, words, FindingLevel.Change));
         }
 
+        List<Candidate> candidates = Categories(batch, acidity, found);
+        FormulaAnswer? formula = _formulas.Of(batch, found);
+        if (formula is not null)
+        {
+            candidates.Add(formula.Candidate);
+            found = formula.Candidate.Judgement == Judgement.Refuses ? found : formula.Found;
+        }
+
+        DishOutcome outcome = _outcomes.Of(batch, acidity, found, candidates);
+        List<RawFinding> all = [.. found, .. _ownProcess.Find(recipe, batch, outcome.Lead, kitchen)];
+        outcome = OutcomeJudge.AfterOwnProcess(outcome, all);
+        bool barred = outcome.Outcome is Outcome.FreezeOrChill or Outcome.TestedRecipeOnly or Outcome.CannotTell or Outcome.NotAJarFood;
+        return new(part, batch, ingredients, acidity, outcome, Settle(batch, all, outcome), Compared(formula, outcome), barred ? _formulas.Nearest(batch) : []);
+    }
+
+    private List<Candidate> Categories(Batch batch, Acidity acidity, List<RawFinding> found)
+    {
         List<Candidate> candidates = [];
         foreach (CategoryCard card in _pack.Tables.Categories)
         {
@@ -92,9 +115,12 @@ public sealed class RecipeVetter
             }
         }
 
-        DishOutcome outcome = _outcomes.Of(batch, acidity, found, candidates);
-        return new(part, batch, ingredients, acidity, outcome, Settle(batch, found, outcome));
+        return candidates;
     }
+
+    // The comparison is shown where the formula leads.
+    private static ImmutableArray<FormulaDifference> Compared(FormulaAnswer? formula, DishOutcome outcome) =>
+        formula is not null && ReferenceEquals(formula.Candidate, outcome.Lead) ? formula.Differences : [];
 
     // Holds the invariants: an outcome "after changes" names a change, and a "no" names its reason.
     private List<RawFinding> Settle(Batch batch, List<RawFinding> found, DishOutcome outcome)
@@ -103,7 +129,7 @@ public sealed class RecipeVetter
         if (outcome.Lead is { } lead && outcome.Outcome is not (Outcome.NotAJarFood or Outcome.CannotTell))
         {
             // A category that refuses says why; what it would have asked of single foods is beside the point then.
-            all.AddRange(lead.Findings.Where(finding => lead.Judgement != Judgement.Refuses || finding.Item is null));
+            all.AddRange(lead.Findings.Where(finding => lead.Judgement != Judgement.Refuses || finding.Item is null || lead.IsNear));
         }
 
         bool barred = all.Any(finding => finding.Level >= FindingLevel.Change);

@@ -9,7 +9,7 @@ using ShelfSafe.Reading;
 namespace ShelfSafe.Verdict;
 
 /// <summary>Puts the judged dishes of a file together into the finished report.</summary>
-internal sealed class ReportBuilder(RulePack pack)
+internal sealed class ReportBuilder(RulePack pack, JarYield jars)
 {
     private readonly Dictionary<string, SourceRow> _sources = pack.Tables.Sources.ToDictionary(row => row.Id, StringComparer.Ordinal);
 
@@ -32,8 +32,8 @@ internal sealed class ReportBuilder(RulePack pack)
             [.. lead.Outcome.Reasons],
             Findings(dishes, lines, several),
             [.. dishes.SelectMany(dish => Ingredients(dish, lines, several))],
-            Measures(lead),
-            [],
+            Measures(lead, process, kitchen),
+            lead.Nearest,
             permits ? process : [],
             after ? process : [],
             outcome is Outcome.Pressure or Outcome.BoilingWater or Outcome.DryStorage ? [] : Storage(lead),
@@ -81,7 +81,7 @@ internal sealed class ReportBuilder(RulePack pack)
             return null;
         }
 
-        List<Difference> differences = [];
+        List<Difference> differences = [.. dish.Differences.Select(own => new Difference(own.What, own.Unit, own.Yours, own.Tested, own.Allowed))];
         if (lead.Id == "soup")
         {
             Interval solids = dish.Batch.SolidsShare;
@@ -152,7 +152,7 @@ internal sealed class ReportBuilder(RulePack pack)
         }
     }
 
-    private static MeasuresReport Measures(Dish dish)
+    private MeasuresReport Measures(Dish dish, ImmutableArray<ProcessLine> process, Kitchen kitchen)
     {
         Batch batch = dish.Batch;
         if (batch.InJar.IsEmpty)
@@ -167,7 +167,19 @@ internal sealed class ReportBuilder(RulePack pack)
             batch.ShareOf(item => item.Acidity == FoodAcidity.LowAcid && !item.Has("water")),
             batch.TotalGrams,
             batch.TotalMillilitres,
-            null);
+            Yield(batch, process, kitchen));
+    }
+
+    // The usual jar of the kitchen, else the pint, else the smallest that the process prints.
+    private JarYieldReport? Yield(Batch batch, ImmutableArray<ProcessLine> process, Kitchen kitchen)
+    {
+        string? jar = process.IsEmpty ? null
+            : kitchen.Jar is { } usual && process.Any(line => line.Jar == usual) ? usual
+            : process.Any(line => line.Jar == "pint") ? "pint"
+            : process[0].Jar;
+        return jar is not null && jars.Plan(batch.TotalMillilitres, jar, process.First(line => line.Jar == jar).HeadspaceInches) is { } plan
+            ? new(jar, plan.Jars, plan.Loads, plan.RemainderMillilitres, process.First(line => line.Jar == jar).HeadspaceInches)
+            : null;
     }
 
     private ImmutableArray<StorageAdvice> Storage(Dish dish)

@@ -110,7 +110,11 @@ public sealed record MeasuresReport(
     JarYieldReport? JarYield);
 
 /// <summary>How many jars of a size the batch fills.</summary>
-public sealed record JarYieldReport(string Jar, Interval Jars);
+/// <param name="Jars">Full jars at least; at most all jars, the last part-filled one counted.</param>
+/// <param name="Loads">Canner loads of a canner that takes seven quarts.</param>
+/// <param name="RemainderMillilitres">What may be left for a last, part-filled jar, ml.</param>
+/// <param name="HeadspaceInches">Headspace of the published process, inches.</param>
+public sealed record JarYieldReport(string Jar, Interval Jars, Interval Loads, Interval RemainderMillilitres, double HeadspaceInches);
 
 /// <summary>A published formula near the recipe and the swap it needs.</summary>
 public sealed record NearestFormula(string Id, string Name, string Swap, ImmutableArray<string> ScaledIngredients, string Source);

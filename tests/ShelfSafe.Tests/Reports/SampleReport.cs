@@ -19,7 +19,7 @@ internal static class SampleReport
         ["It holds low-acid food."],
         [.. findings],
         [Ingredient(12, "3 tbsp flour", "flour", "wheat-flour")],
-        new(new(0.7, 0.75), new(0.06, 0.08), null, null, null, new(3_900, double.PositiveInfinity), new("pint", new(8, 9))),
+        new(new(0.7, 0.75), new(0.06, 0.08), null, null, null, new(3_900, double.PositiveInfinity), new("pint", new(8, 9), new(1, 2), new(0, 400), 1)),
         [],
         outcome is Outcome.Pressure or Outcome.BoilingWater ? [Process(outcome)] : [],
         outcome is Outcome.PressureAfterChanges or Outcome.BoilingWaterAfterChanges ? [Process(outcome)] : [],

@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using ShelfSafe.Candidates;
+using ShelfSafe.Core;
+using ShelfSafe.Hazards;
+using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>What the published formulas say of a dish, with the findings that remain beside it.</summary>
+/// <param name="Candidate">The formula that covers it, or the nearest of its kind, which refuses.</param>
+/// <param name="Found">Findings of the dish that the tested recipe does not answer.</param>
+/// <param name="Differences">The comparison food by food.</param>
+internal sealed record FormulaAnswer(Candidate Candidate, List<RawFinding> Found, ImmutableArray<FormulaDifference> Differences);
+
+/// <summary>Lets the published formulas judge a dish. A stop bars every one of them; a change that remains must be made first.</summary>
+internal sealed class FormulaRoom(FormulaJudge judge, Limits limits)
+{
+    /// <summary>Prepares the formulas of a pack.</summary>
+    /// <exception cref="InvalidDataException">A formula table is wrong.</exception>
+    public static FormulaRoom Create(RulePack pack, HazardRoom hazards)
+    {
+        List<PackFault> faults = [];
+        ImmutableArray<FormulaRow> formulas = FormulaTable.Read(pack, faults);
+        return faults.Count == 0 ? new(new(formulas, hazards, pack.Tables), pack.Tables.Limits) : throw new InvalidDataException(faults[0].ToString());
+    }
+
+    /// <summary>The formula that asks for least, or the nearest one of the dish's kind; <see langword="null"/> where none has to do with it.</summary>
+    public FormulaAnswer? Of(Batch batch, List<RawFinding> found)
+    {
+        FormulaAnswer? best = null;
+        foreach (FormulaVerdict verdict in judge.Judge(batch))
+        {
+            FormulaAnswer own = Settle(verdict, batch, found);
+            if (best is null || own.Candidate.Judgement > best.Candidate.Judgement)
+            {
+                best = own;
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>Up to three formulas near a dish that got no process.</summary>
+    public ImmutableArray<NearestFormula> Nearest(Batch batch) =>
+        [.. judge.Nearest(batch, (int)limits["nearest-formulas"]).Select(near => new NearestFormula(near.Formula.Id, near.Formula.Name, near.Swap, near.Ingredients, near.Formula.Source))];
+
+    private static FormulaAnswer Settle(FormulaVerdict verdict, Batch batch, List<RawFinding> found)
+    {
+        List<RawFinding> rest = [.. found.Where(finding => !verdict.Answers(finding))];
+        Candidate candidate = verdict.Candidate;
+        if (candidate.Judgement == Judgement.Refuses)
+        {
+            return new(candidate, rest, verdict.Differences);
+        }
+
+        FindingLevel worst = rest.Concat(candidate.Findings).Select(finding => finding.Level).DefaultIfEmpty(FindingLevel.Note).Max();
+        bool read = batch.HasSteps && batch.InJar.All(item => item.Food is not null && (item.Weighed || verdict.Covered.Contains(item)));
+        Judgement judgement = worst == FindingLevel.Stop ? Judgement.Refuses
+            : worst == FindingLevel.Change || !read ? Judgement.AdmitsAfter
+            : candidate.Judgement;
+        string reason = judgement == Judgement.Refuses
+            ? $"Its foods and amounts are those of the published recipe \"{candidate.Name}\", but something else in it rules out every process."
+            : judgement == candidate.Judgement ? candidate.Reason
+            : $"Its foods and amounts are those of the published recipe \"{candidate.Name}\"; the changes below come first.";
+        return new(candidate with { Judgement = judgement, Reason = reason }, rest, verdict.Differences);
+    }
+}

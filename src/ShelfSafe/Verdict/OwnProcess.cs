@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ShelfSafe.Candidates;
+using ShelfSafe.Core;
+using ShelfSafe.Hazards;
+using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
+using ShelfSafe.Reading;
+using ShelfSafe.Steps;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>Compares times, pressures and jars that a recipe prints with the published ones. A printed figure is never followed.</summary>
+internal sealed class OwnProcess(HazardRoom hazards)
+{
+    private static readonly string[] Jars = ["half-pint", "pint", "pint-and-a-half", "quart", "half-gallon", "gallon"];
+
+    /// <summary>One finding for each printed process, and one for a jar that no row covers.</summary>
+    /// <param name="lead">The category or formula that leads, or <see langword="null"/>.</param>
+    public IEnumerable<RawFinding> Find(Recipe recipe, Batch batch, Candidate? lead, Kitchen kitchen)
+    {
+        ImmutableArray<ProcessRow> rows = lead is { Judgement: not Judgement.Refuses } ? lead.Processes : [];
+        foreach (PrintedProcess printed in batch.Printed)
+        {
+            string words = recipe.Text[printed.Span.Start..printed.Span.End].ReplaceLineEndings(" ");
+            bool figures = printed.Minutes is not null || printed.PressurePsi is not null;
+            if (rows.IsEmpty)
+            {
+                if (figures)
+                {
+                    yield return With(hazards.Raise("own-process", null, batch, printed.Span, words, FindingLevel.Caution), "none for this dish");
+                }
+
+                continue;
+            }
+
+            ImmutableArray<ProcessRow> fitting = Fitting(rows, printed.Jar, batch);
+            if (fitting.IsEmpty)
+            {
+                yield return hazards.Raise("jar-too-large", null, batch, printed.Span, words, FindingLevel.Change);
+            }
+            else if (figures)
+            {
+                yield return Compare(printed, fitting, batch, kitchen, words);
+            }
+        }
+    }
+
+    private RawFinding Compare(PrintedProcess printed, ImmutableArray<ProcessRow> rows, Batch batch, Kitchen kitchen, string words)
+    {
+        bool method = printed.Method is null || rows.Any(row => row.Method == printed.Method);
+        bool met = method && rows.Any(row => (printed.Method is null || row.Method == printed.Method) && Meets(printed, row, kitchen));
+        RawFinding raised = hazards.Raise("own-process", null, batch, printed.Span, words, met ? FindingLevel.Note : FindingLevel.Change);
+        return With(raised, Published(rows, kitchen));
+    }
+
+    private static RawFinding With(RawFinding finding, string published) =>
+        finding with { Message = finding.Message.Replace("{published}", published, StringComparison.Ordinal) };
+
+    // The rows of the printed jar, else of the next larger one; of the recipe's own pack where it names one.
+    private static ImmutableArray<ProcessRow> Fitting(ImmutableArray<ProcessRow> rows, string? jar, Batch batch)
+    {
+        int wanted = jar is null ? 0 : Array.IndexOf(Jars, jar);
+        int next = rows.Select(row => Array.IndexOf(Jars, row.Jar)).Where(own => own >= wanted).DefaultIfEmpty(-1).Min();
+        ImmutableArray<ProcessRow> fitting = jar is null ? rows : [.. rows.Where(row => Array.IndexOf(Jars, row.Jar) == next)];
+        string? pack = batch.Says("hot-pack") == batch.Says("raw-pack") ? null : batch.Says("hot-pack") ? "hot" : "raw";
+        return pack is not null && fitting.Any(row => row.Pack == pack) ? [.. fitting.Where(row => row.Pack == pack)] : fitting;
+    }
+
+    // Without an altitude a printed figure is held against the lowest band; the report asks for the altitude anyway.
+    private static bool Meets(PrintedProcess printed, ProcessRow row, Kitchen kitchen)
+    {
+        bool minutes = printed.Minutes is not { } own || own.Low >= (row.Method == "pressure" ? row.Minutes : Least(row.BoilingWater, kitchen));
+        bool pressure = printed.PressurePsi is not { } psi || row.Method != "pressure" || psi >= Math.Min(Least(row.Dial, kitchen), Least(row.Weighted, kitchen));
+        return minutes && pressure;
+    }
+
+    private static double Least(ImmutableArray<AltitudeBand> bands, Kitchen kitchen)
+    {
+        double least = double.PositiveInfinity;
+        foreach (AltitudeBand band in bands)
+        {
+            bool here = kitchen.AltitudeFeet is not { } feet || (Math.Ceiling(feet) >= band.FromFeet && Math.Ceiling(feet) <= band.ToFeet);
+            least = here ? Math.Min(least, band.Figure) : least;
+        }
+
+        return least;
+    }
+
+    private static string Published(ImmutableArray<ProcessRow> rows, Kitchen kitchen)
+    {
+        ProcessRow row = rows[0];
+        double minutes = row.Method == "pressure" ? row.Minutes : Least(row.BoilingWater, kitchen);
+        string time = double.IsFinite(minutes) ? minutes.ToString("0", CultureInfo.InvariantCulture) + " minutes" : "no time at this altitude";
+        return $"{time} {(row.Method == "pressure" ? "under pressure" : "in boiling water")} for the {row.Jar} jar";
+    }
+}
