@@ -66,7 +66,21 @@ internal sealed class FoodState(FoodCatalogue catalogue)
     public static string Name(string kind, string food) => kind == "powder" ? WordFolding.Key(food) + " powder" : kind + " " + WordFolding.Key(food);
 
     private static bool IsDenied(string line, string word) =>
-        line.Contains("not " + word, StringComparison.Ordinal) || line.Contains("no " + word, StringComparison.Ordinal) || line.Contains("non-" + word, StringComparison.Ordinal) || line.Contains("un" + word, StringComparison.Ordinal);
+        (word == "dried" && IsWiped(line)) || line.Contains("not " + word, StringComparison.Ordinal) || line.Contains("no " + word, StringComparison.Ordinal) || line.Contains("non-" + word, StringComparison.Ordinal) || line.Contains("un" + word, StringComparison.Ordinal);
+
+    // "Washed and dried" is still fresh.
+    private static bool IsWiped(string line)
+    {
+        foreach (string wiped in (ReadOnlySpan<string>)["and dried", "& dried", "washed", "rinsed", "patted", "pat dry", "wiped", "scrubbed", "dried well", "dried off", "dried thoroughly", "dried with"])
+        {
+            if (line.Contains(wiped, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private static bool IsChoice(string line, string word) =>
         line.Contains("or " + word, StringComparison.Ordinal) || line.Contains(word + " or ", StringComparison.Ordinal) || line.Contains("/" + word, StringComparison.Ordinal) || line.Contains(word + "/", StringComparison.Ordinal);

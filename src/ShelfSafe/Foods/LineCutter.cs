@@ -6,7 +6,7 @@ namespace ShelfSafe.Foods;
 /// <remarks>A cut is made only where both sides name a food, so "1 cup plus 2 tbsp flour" and "butter, 2 tbsp melted" stay whole.</remarks>
 internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
 {
-    private static readonly string[] Joints = [";", ",", " and ", " & ", " + ", " plus "];
+    private static readonly string[] Joints = [";", ",", " and ", " & ", " + ", " plus ", " \u00B7 ", " \u2022 ", " | "];
 
     /// <summary>Offsets of the pieces, at least one, in reading order.</summary>
     public List<(int Start, int End)> Cut(string text)

@@ -59,7 +59,14 @@ internal sealed class DishReader
     /// <param name="foodIds">Catalogue ids of the foods in the batch.</param>
     public ImmutableArray<DishKind> Kinds(string? title, IEnumerable<string> headings, ImmutableArray<StepFact> facts, IReadOnlyCollection<string> foodIds)
     {
-        ImmutableArray<DishKind> found = ByWords(title is null ? [] : [title], fromTitle: true);
+        // "Pumpkin purée for pies" is a purée: what a dish is for does not tell what it is, unless nothing else does.
+        int purpose = title?.IndexOf(" for ", StringComparison.OrdinalIgnoreCase) ?? -1;
+        ImmutableArray<DishKind> found = purpose > 0 ? ByWords([title![..purpose]], fromTitle: true) : [];
+        if (found.IsEmpty)
+        {
+            found = ByWords(title is null ? [] : [title], fromTitle: true);
+        }
+
         if (found.IsEmpty)
         {
             found = ByWords([.. headings], fromTitle: false);

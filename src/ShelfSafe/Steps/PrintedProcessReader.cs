@@ -42,6 +42,12 @@ internal static class PrintedProcessReader
         List<ProcessMark> marks = words.Marks(tokens);
         string? method = marks.Find(mark => mark.Method is not null)?.Method;
         bool about = method is not null || marks.Exists(mark => mark.Says);
+        if (!about && marks.Exists(mark => mark.Fills) && marks.FindLast(mark => mark.Jar is not null) is { Jar: { } filled })
+        {
+            found.Add(new(null, null, filled, null, sentence, Whole(sentence, marks, tokens)));
+            return;
+        }
+
         double? psi = marks.Find(mark => mark.Psi is not null)?.Psi;
         if (!about || marks.Exists(mark => mark.Cooking))
         {

@@ -22,6 +22,12 @@ internal sealed record ProcessMark(int At, int End)
     /// <summary>Whether it says by itself that jars are processed.</summary>
     public bool Says { get; init; }
 
+    /// <summary>Whether its time is for venting, cooling or standing, no process.</summary>
+    public bool Vents { get; init; }
+
+    /// <summary>Whether it says that jars of the named size are filled.</summary>
+    public bool Fills { get; init; }
+
     /// <summary>Whether it says that this is about something else: a pressure cooker for beans, a food processor.</summary>
     public bool Cooking { get; init; }
 }

@@ -24,6 +24,10 @@ internal sealed class ProcessWords
         Say("pressure can|canner|process*", mark => mark with { Method = "pressure" });
         Say("process|reprocess ..8 minute|min|mins|hour|hr|pound|lb|lbs|psi|canner", mark => mark with { Says = true });
         Say("process ..2 jar|pint|quart", mark => mark with { Says = true });
+        Say("vent|vented|venting|exhaust|exhausted ..8 # minute|min|mins", mark => mark with { Vents = true });
+        Say("# minute|min|mins ..4 vent|venting", mark => mark with { Vents = true });
+        Say("stand|rest|wait|cool ..3 # minute|min|mins", mark => mark with { Vents = true });
+        Say("fill|pack|ladle|pour|spoon|put|funnel ..8 jar|pint|quart|gallon", mark => mark with { Fills = true });
         Say("food|blender|stick processor|process", mark => mark with { Cooking = true });
         Say("half pint", mark => mark with { Jar = "half-pint" });
         Say("half gallon", mark => mark with { Jar = "half-gallon" });
@@ -37,6 +41,8 @@ internal sealed class ProcessWords
         Add("# ml|cc|millilitre|milliliter ..1 jar|bottle|size", (tokens, at, end) => new(at, end) { Jar = JarOf(tokens[at].Number) });
         Add("# l|litre|liter ..1 jar|bottle|size", (tokens, at, end) => new(at, end) { Jar = JarOf(tokens[at].Number * 1000) });
         Add("# minute|min|mins", Time(1));
+        Add("# for ..1 pint|quart|half", Bare(0));
+        Add("pint|quart #", Bare(1));
         Add("# hour|hr|hrs", Time(60));
         Add("# # minute|min|mins", Range(1));
         Add("# to|or|and # minute|min|mins", Range(1));
@@ -69,12 +75,19 @@ internal sealed class ProcessWords
             }
         }
 
+        marks.RemoveAll(mark => mark.Minutes is not null && marks.Exists(other => other.Vents && other.At <= mark.At && other.End >= mark.End));
         return marks;
     }
 
     private static bool Covers(ProcessMark outer, ProcessMark inner) =>
         outer.At <= inner.At && outer.End >= inner.End
         && ((outer.Minutes is not null && inner.Minutes is not null) || (outer.Jar is not null && inner.Jar is not null));
+
+    // "pints 60 minutes, 75 for quarts": a bare number beside a jar is its time where it can be one.
+    private static Func<List<Token>, int, int, ProcessMark> Bare(int number) =>
+        (tokens, at, end) => tokens[at + number].Number is >= 5 and <= 240 and var minutes && double.IsInteger(minutes)
+            ? new(at + number, at + number + 1) { Minutes = Interval.Exactly(minutes) }
+            : new(at, end);
 
     private static Func<List<Token>, int, int, ProcessMark> Time(double minutes) =>
         (tokens, at, end) => new(at, end) { Minutes = Interval.Exactly(tokens[at].Number * minutes) };

@@ -17,12 +17,12 @@ internal sealed class BatchRoom
     private readonly StepFoods _stepFoods;
 
     /// <summary>Prepares the readers of a pack.</summary>
-    public BatchRoom(RulePack pack, FoodCatalogue catalogue, Weigher weigher)
+    public BatchRoom(RulePack pack, FoodCatalogue catalogue, LineWordTable words, Weigher weigher)
     {
         _steps = StepReader.Create(pack);
         _dishes = DishReader.Create(pack);
         _builder = new(weigher, pack.Tables.Limits);
-        _stepFoods = new(catalogue);
+        _stepFoods = new(catalogue, words);
     }
 
     /// <summary>The batch of one dish.</summary>

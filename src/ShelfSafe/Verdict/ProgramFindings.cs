@@ -12,7 +12,7 @@ namespace ShelfSafe.Verdict;
 internal sealed class ProgramFindings(HazardRoom hazards, UnsafeMethods unsafeMethods, Limits limits)
 {
     /// <summary>All of them for one dish.</summary>
-    public IEnumerable<RawFinding> Find(Recipe recipe, RecipePart part, Batch batch)
+    public IEnumerable<RawFinding> Find(Recipe recipe, RecipePart part, Batch batch, Acidity acidity)
     {
         foreach (ReadingProblem problem in recipe.Problems)
         {
@@ -35,7 +35,7 @@ internal sealed class ProgramFindings(HazardRoom hazards, UnsafeMethods unsafeMe
 
         foreach (StepFact fact in batch.Facts)
         {
-            if (unsafeMethods.Finding(fact) is { } method)
+            if (unsafeMethods.Finding(fact, acidity) is { } method)
             {
                 yield return method;
             }

@@ -29,13 +29,19 @@ public sealed class RecipeVetter
     {
         PackTables tables = pack.Tables;
         _pack = pack;
-        LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), []);
+        List<PackFault> faults = [];
+        LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), faults);
         FoodCatalogue catalogue = new(tables.Foods, tables.Aliases, ownWords, words.Of("filler").Concat(words.Of("size")).Concat(words.Of("prep")), words.Of("cut"), region);
         _ingredients = new(catalogue, words);
         _hazards = new(tables.Hazards);
         Weigher weigher = Weigher.Create(pack);
-        _batches = new(pack, catalogue, weigher);
-        _program = new(_hazards, new UnsafeMethods(pack.Text("unsafe-methods.csv"), []), tables.Limits);
+        _batches = new(pack, catalogue, words, weigher);
+        _program = new(_hazards, new UnsafeMethods(pack.Text("unsafe-methods.csv"), faults), tables.Limits);
+        if (faults.Count > 0)
+        {
+            throw new InvalidDataException(faults[0].ToString());
+        }
+
         _acidity = new(tables.Limits);
         _categories = new(_hazards, tables.Processes, tables.Limits);
         _formulas = FormulaRoom.Create(pack, _hazards);
@@ -83,7 +89,7 @@ public sealed class RecipeVetter
         Batch batch = _batches.Make(recipe, part, ingredients);
         Acidity acidity = _acidity.Of(batch);
         List<RawFinding> found = _hazards.Find(batch, acidity);
-        found.AddRange(_program.Find(recipe, part, batch));
+        found.AddRange(_program.Find(recipe, part, batch, acidity));
         foreach ((SourceSpan span, string words) in batch.Items.IsEmpty ? [] : _batches.Unlisted(part, batch))
         {
             found.Add(_hazards.Raise("step-food", null, batch, span, words, FindingLevel.Change));

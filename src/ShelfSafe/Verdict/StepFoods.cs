@@ -9,7 +9,7 @@ namespace ShelfSafe.Verdict;
 
 /// <summary>Foods with a hazard that the steps name and the ingredient list does not.</summary>
 /// <remarks>Known gap: a food without a hazard trait that only the steps name is not looked for here.</remarks>
-internal sealed class StepFoods(FoodCatalogue catalogue)
+internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
 {
     private static readonly string[] Hazards =
         ["thickener", "pasta", "rice", "grain", "dairy", "egg", "coconut-milk", "nut", "chocolate", "cured-meat", "seafood", "offal", "gelatin", "fat", "alkaline"];
@@ -30,7 +30,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue)
             {
                 if (mention.Match is Identified { Food: { } food }
                     && Hazards.Any(food.Has)
-                    && mention.Words is not ("fat" or "batter" or "dough" or "milk fat")
+                    && !words.Is("step-not-food", mention.Words)
                     && !IsVerb(sentence.Text.Text, mention)
                     && !Covered(food, mention, listed)
                     && seen.Add(food.Id))
@@ -55,9 +55,10 @@ internal sealed class StepFoods(FoodCatalogue catalogue)
             foreach (FoodMention mention in catalogue.Mentions(sentence.Text.Text))
             {
                 if (mention.Match is Identified { Food: { Group: "vegetable" or "fruit" or "meat" or "poultry" or "seafood" or "mushroom" or "legume-dried" or "legume-fresh" } food }
-                    && !IsDishOrVerb(mention.Words)
+                    && !words.Is("step-verb", mention.Words)
+                    && !IsVerb(sentence.Text.Text, mention)
                     && !Covered(food, mention, listed)
-                    && !(IsGeneric(mention.Words) && listed.Any(item => item.Food is null || Kindred(item.Food.Group, food.Group)))
+                    && !(words.Is("step-generic", mention.Words) && listed.Any(item => item.Food is null || Kindred(item.Food.Group, food.Group)))
                     && seen.Add(food.Id))
                 {
                     yield return (sentence.Text.Map(mention.Start, mention.End), sentence.Text.Text[mention.Start..mention.End]);
@@ -65,14 +66,6 @@ internal sealed class StepFoods(FoodCatalogue catalogue)
             }
         }
     }
-
-    // "Reheat the soup", "fry until soft", "season": the dish itself, or what is done to it.
-    private static bool IsDishOrVerb(string words) =>
-        words is "soup" or "stew" or "chowder" or "curry" or "sauce" or "jam" or "relish" or "fry" or "roast" or "mash" or "chop" or "mince" or "season" or "pulse" or "steep" or "stem" or "skin" or "stone" or "pulp" or "juice" or "peel" or "core" or "seed" or "squash" or "flesh" or "filling" or "seal";
-
-    // "Brown the meat" means the beef of the list.
-    private static bool IsGeneric(string words) =>
-        words is "meat" or "vegetable" or "veg" or "veggy" or "bean" or "fruit" or "bone" or "fish" or "pepper" or "steak" or "chop" or "mince" or "green" or "berry" or "stone" or "pea" or "joint" or "mushroom" or "seed" or "bird" or "pulp" or "peel" or "zest" or "root" or "leaf" or "shell" or "roast";
 
     private static bool Kindred(string left, string right) =>
         left == right || (Animal(left) && Animal(right)) || (Plant(left) && Plant(right));
@@ -104,7 +97,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue)
             at++;
         }
 
-        foreach (string article in (ReadOnlySpan<string>)["the ", "a ", "an ", "your ", "both ", "each ", "water"])
+        foreach (string article in (ReadOnlySpan<string>)["the ", "a ", "an ", "your ", "both ", "each ", "water", "out ", "off ", "it ", "them ", "tub", "pot", "carton", "tin", "jar", "box", "dish", "bowl"])
         {
             if (string.Compare(text, at, article, 0, article.Length, StringComparison.OrdinalIgnoreCase) == 0)
             {

@@ -24,7 +24,7 @@ public sealed class FormulaKitchen
         LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), []);
         FoodCatalogue catalogue = new(pack.Tables.Foods, pack.Tables.Aliases, [], words.Of("filler").Concat(words.Of("size")).Concat(words.Of("prep")), words.Of("cut"), string.Empty);
         _ingredients = new(catalogue, words);
-        _batches = new(pack, catalogue, Weigher.Create(pack));
+        _batches = new(pack, catalogue, words, Weigher.Create(pack));
         List<PackFault> faults = [];
         Formulas = FormulaTable.Read(pack, faults);
         Faults = [.. faults];
