@@ -167,7 +167,7 @@ internal sealed class FormulaScale(FormulaRow formula, double leastGrams, Limits
     // An amount for each jar does not grow with the batch. A quart takes twice what a pint takes.
     private void PerJar(FormulaSlot slot, FormulaLine line)
     {
-        if (FormulaText.PerJar(line.Text) is not { } jar)
+        if (PerJarWords.Find(line.Text) is not { } jar)
         {
             _faults.Add(new(slot.Role == FormulaRole.AtLeast ? FormulaFaultKind.NotPerJar : FormulaFaultKind.TooMuch, slot, line, Tested(slot, 1)));
             return;

@@ -7,7 +7,6 @@ namespace ShelfSafe.Candidates;
 internal static class FormulaText
 {
     private static readonly string[] Away = ["drain", "brin", "soak", "rins", "discard", "pour off", "poured off", "poured away"];
-    private static readonly string[] Each = ["per ", "each ", "/", "to a ", "in a ", "a "];
 
     /// <summary>Whether the text holds one of the word beginnings.</summary>
     public static bool HasAny(string? text, IEnumerable<string> words) =>
@@ -21,24 +20,6 @@ internal static class FormulaText
 
     /// <summary>Whether the line or its heading says that it is poured away.</summary>
     public static bool IsPouredAway(FormulaLine line) => HasAny(line.Text, Away) || HasAny(line.Item.Ingredient.Line.Group, Away);
-
-    /// <summary>The jar that the amount is for ("per quart", "to each pint jar"), <c>jar</c> where none is named, or <see langword="null"/>.</summary>
-    public static string? PerJar(string text)
-    {
-        foreach (string jar in (ReadOnlySpan<string>)["half-pint", "pint", "quart", "jar"])
-        {
-            foreach (string each in Each)
-            {
-                int at = text.IndexOf(each + jar, StringComparison.OrdinalIgnoreCase);
-                if (at == 0 || (at > 0 && (each == "/" || !char.IsLetterOrDigit(text[at - 1]))))
-                {
-                    return jar;
-                }
-            }
-        }
-
-        return null;
-    }
 
     /// <summary>The strength that the line prints for the vinegar, percent; <see langword="null"/> where it prints none, or one that no table vinegar has.</summary>
     public static double? Percent(string text)

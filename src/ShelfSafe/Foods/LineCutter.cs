@@ -6,6 +6,7 @@ namespace ShelfSafe.Foods;
 /// <remarks>A cut is made only where both sides name a food, so "1 cup plus 2 tbsp flour" and "butter, 2 tbsp melted" stay whole.</remarks>
 internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
 {
+    private static readonly System.Buffers.SearchValues<char> EndMarks = System.Buffers.SearchValues.Create(";,(\u00B7\u2022|");
     private static readonly string[] Joints = [";", ",", " and ", " & ", " + ", " plus ", " \u00B7 ", " \u2022 ", " | "];
 
     /// <summary>Offsets of the pieces, at least one, in reading order.</summary>
@@ -67,7 +68,7 @@ internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
 
     private static int EndOf(string text, int at)
     {
-        int end = text.AsSpan(at).IndexOfAny(';', ',', '(');
+        int end = text.AsSpan(at).IndexOfAny(EndMarks);
         return end < 0 ? text.Length : at + end;
     }
 

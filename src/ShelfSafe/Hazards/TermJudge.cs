@@ -60,6 +60,7 @@ internal static class TermJudge
         TermKind.NoSteps => !batch.HasSteps,
         TermKind.PrintedPhAbove => batch.PrintedPh > term.Threshold,
         TermKind.PrintedTime => batch.Printed.Any(printed => printed.Minutes is not null),
+        TermKind.JarAcidLacking => !batch.HasJarAcid,
         TermKind.Always => true,
         _ => false,
     };

@@ -15,6 +15,7 @@ namespace ShelfSafe.Measuring;
 /// <param name="HasSteps">Whether there is any direction.</param>
 /// <param name="PrintedPh">Highest pH printed in the recipe, or <see langword="null"/>.</param>
 /// <param name="Printed">Times, pressures and jars that the recipe itself prints.</param>
+/// <param name="HasJarAcid">Whether the published acid of a plain tomato pack goes into each jar.</param>
 public sealed record Batch(
     string? Part,
     SourceSpan Span,
@@ -25,7 +26,8 @@ public sealed record Batch(
     string Dish,
     bool HasSteps,
     double? PrintedPh,
-    ImmutableArray<PrintedProcess> Printed)
+    ImmutableArray<PrintedProcess> Printed,
+    bool HasJarAcid = false)
 {
     /// <summary>The foods in the jar, those at serving left out.</summary>
     public ImmutableArray<BatchItem> InJar { get; } = [.. Items.Where(item => item.InJar)];

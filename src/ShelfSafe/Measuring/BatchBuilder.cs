@@ -76,7 +76,7 @@ internal sealed class BatchBuilder(Weigher weigher, Limits limits)
             return (little, little, true);
         }
 
-        // Water to cover is as much as it takes: its amount stays unknown, and asks nothing of the cook.
-        return (Interval.Unknown, weighing.Millilitres ?? Interval.Unknown, food.Has("water"));
+        // Water or broth to cover is as much as it takes: its amount stays unknown, and asks nothing of the cook.
+        return (Interval.Unknown, weighing.Millilitres ?? Interval.Unknown, food.Has("water") || food.Has("broth"));
     }
 }

@@ -38,7 +38,7 @@ internal static class CheckParser
         ("to taste", TermKind.ToTaste, false),
         ("above seasoning", TermKind.AboveSeasoning, false), ("not above seasoning", TermKind.AboveSeasoning, true),
         ("no steps", TermKind.NoSteps, false), ("printed time", TermKind.PrintedTime, false),
-        ("by program", TermKind.ByProgram, false), ("always", TermKind.Always, false),
+        ("jar acid lacking", TermKind.JarAcidLacking, false), ("by program", TermKind.ByProgram, false), ("always", TermKind.Always, false),
     ];
 
     /// <summary>Reads a check; <see langword="null"/> with a message where it is not in the grammar.</summary>

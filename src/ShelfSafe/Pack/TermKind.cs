@@ -96,6 +96,9 @@ public enum TermKind
     /// <summary>Recipe: a jar larger than the named one is printed in it.</summary>
     PrintedJarAbove,
 
+    /// <summary>Recipe: the published acid of a plain tomato pack is not put into each jar, or not in full.</summary>
+    JarAcidLacking,
+
     /// <summary>Never by itself: the program raises the finding and takes level and words from the card.</summary>
     ByProgram,
 

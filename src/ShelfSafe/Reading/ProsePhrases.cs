@@ -12,7 +12,7 @@ internal static class ProsePhrases
     [
         " in ", " into ", " with ", " until ", " over ", " on ", " from ", " then ", " while ", " for ", " when ", " which ", " that ", " at ",
         " together", " through ", " per ", " till ", " after ", " before ", " so ", " is ", " are ", " to the ", " to it ", " to each ", " by ",
-        " as ", " during ", " if ", " but ", " under ", " again", " onto ", " overnight", " cook ", " stir ", " simmer ", " boil ", " bring ",
+        " as ", " during ", " if ", " but ", " under ", " again", " onto ", " overnight", " take ", " give ", " gives ", " make ", " makes ", " yield ", " cook ", " stir ", " simmer ", " boil ", " bring ",
     ];
 
     /// <summary>The phrases of a sentence, in order.</summary>
@@ -31,6 +31,7 @@ internal static class ProsePhrases
             }
 
             int end = PhraseEnd(text, at);
+            end = WithoutJoint(text, at, end);
             MappedText phrase = sentence.Cut(at, end);
             if (HasFoodWord(phrase.Text))
             {
@@ -88,6 +89,21 @@ internal static class ProsePhrases
         }
 
         return limit;
+    }
+
+    // "5 lb beans and, if you like, salt": the joint is no part of the phrase.
+    private static int WithoutJoint(string text, int start, int end)
+    {
+        ReadOnlySpan<char> phrase = text.AsSpan(start, end - start).TrimEnd();
+        foreach (string joint in (ReadOnlySpan<string>)[" and", " or", " with", " plus"])
+        {
+            if (phrase.EndsWith(joint, StringComparison.OrdinalIgnoreCase))
+            {
+                return start + phrase.Length - joint.Length;
+            }
+        }
+
+        return end;
     }
 
     private static bool StopsAt(string text, int at)

@@ -60,7 +60,7 @@ internal sealed class DishReader
     public ImmutableArray<DishKind> Kinds(string? title, IEnumerable<string> headings, ImmutableArray<StepFact> facts, IReadOnlyCollection<string> foodIds)
     {
         // "Pumpkin purée for pies" is a purée: what a dish is for does not tell what it is, unless nothing else does.
-        int purpose = title?.IndexOf(" for ", StringComparison.OrdinalIgnoreCase) ?? -1;
+        int purpose = Purpose(title);
         ImmutableArray<DishKind> found = purpose > 0 ? ByWords([title![..purpose]], fromTitle: true) : [];
         if (found.IsEmpty)
         {
@@ -73,6 +73,18 @@ internal sealed class DishReader
         }
 
         return found.IsEmpty ? ByFoods(facts, foodIds) : found;
+    }
+
+    private static int Purpose(string? title)
+    {
+        int at = -1;
+        foreach (string joint in (ReadOnlySpan<string>)[" for ", " that ", " which ", " to go ", " to serve "])
+        {
+            int own = title?.IndexOf(joint, StringComparison.OrdinalIgnoreCase) ?? -1;
+            at = own > 0 && (at < 0 || own < at) ? own : at;
+        }
+
+        return at;
     }
 
     private static StepFactRow Phrases(DishKindRow row) => new(

@@ -15,6 +15,7 @@ internal sealed class BatchRoom
     private readonly DishReader _dishes;
     private readonly BatchBuilder _builder;
     private readonly StepFoods _stepFoods;
+    private readonly JarAcid _jarAcid;
 
     /// <summary>Prepares the readers of a pack.</summary>
     public BatchRoom(RulePack pack, FoodCatalogue catalogue, LineWordTable words, Weigher weigher)
@@ -23,6 +24,12 @@ internal sealed class BatchRoom
         _dishes = DishReader.Create(pack);
         _builder = new(weigher, pack.Tables.Limits);
         _stepFoods = new(catalogue, words);
+        List<PackFault> faults = [];
+        _jarAcid = new(JarAcid.Read(pack.Text("jar-acid.csv"), faults), words);
+        if (faults.Count > 0)
+        {
+            throw new InvalidDataException(faults[0].ToString());
+        }
     }
 
     /// <summary>The batch of one dish.</summary>
@@ -45,7 +52,8 @@ internal sealed class BatchRoom
             kinds.IsEmpty ? "recipe" : kinds[0].Id.Replace('-', ' '),
             part.Steps.Any(step => step.Role == StepRole.Step),
             printed.IsEmpty ? null : printed.Max(ph => ph.Ph),
-            StepReader.PrintedProcesses(part));
+            StepReader.PrintedProcesses(part),
+            _jarAcid.IsEnough(items, facts));
     }
 
     /// <summary>Foods of some bulk that only the steps name.</summary>

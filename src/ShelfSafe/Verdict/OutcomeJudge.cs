@@ -34,13 +34,14 @@ internal sealed class OutcomeJudge(Limits limits)
         }
 
         bool stop = found.Any(finding => finding.Level == FindingLevel.Stop);
-        if (lead is { Judgement: not Judgement.Refuses } && !stop)
+        bool change = found.Any(finding => finding.Level == FindingLevel.Change);
+        if (lead is { Judgement: not Judgement.Refuses } && !stop && !(lead.Method == "dry" && (change || lead.Findings.Any(finding => finding.Level == FindingLevel.Change))))
         {
             reasons.Add(lead.Reason);
             return new(Permitted(lead), lead, reasons);
         }
 
-        if (acidity == Acidity.Dry && !stop && !IsPaste(batch))
+        if (acidity == Acidity.Dry && !stop && !change && lead is not { Method: "dry", Judgement: Judgement.AdmitsAfter } && !IsPaste(batch))
         {
             reasons.Add("Every part is dry by its own row of the food table; dryness keeps it, not canning.");
             return new(Outcome.DryStorage, lead, reasons);

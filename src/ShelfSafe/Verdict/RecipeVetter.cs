@@ -141,7 +141,13 @@ public sealed class RecipeVetter
         bool barred = all.Any(finding => finding.Level >= FindingLevel.Change);
         if (!barred && outcome.Outcome is Outcome.PressureAfterChanges or Outcome.BoilingWaterAfterChanges)
         {
-            return [.. all.Select(finding => finding.Rule is "unmeasured" or "no-steps" or "unidentified" ? finding with { Level = FindingLevel.Change } : finding)];
+            List<RawFinding> raised = [.. all.Select(finding => finding.Rule is "unmeasured" or "no-steps" or "unidentified" ? finding with { Level = FindingLevel.Change } : finding)];
+            if (!raised.Any(finding => finding.Level >= FindingLevel.Change))
+            {
+                raised.AddRange(batch.InJar.Where(item => !item.Weighed).Select(item => _hazards.Raise("unmeasured", item, batch, level: FindingLevel.Change)));
+            }
+
+            return raised;
         }
 
         if (!barred && outcome.Outcome is Outcome.FreezeOrChill or Outcome.TestedRecipeOnly or Outcome.CannotTell)

@@ -19,6 +19,11 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
     {
         int line = listed.IsEmpty ? 0 : listed[^1].Line + 1;
         HashSet<string> seen = new(StringComparer.Ordinal);
+        if (Water(facts, listed) is { } water)
+        {
+            yield return Item(water.Sentence, new(water.Start, water.End, "water", catalogue.Find("water")), line++) with { Weighed = true };
+        }
+
         foreach (StepSentence sentence in part.Steps)
         {
             if (sentence.Role != StepRole.Step || Outside(sentence, facts))
@@ -39,6 +44,26 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
                 }
             }
         }
+    }
+
+    // "Cover with water": it goes in, as much as it takes, though no list names it.
+    private static (StepSentence Sentence, int Start, int End)? Water(ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed)
+    {
+        if (listed.IsEmpty || listed.Any(item => item.Has("water") || item.Has("broth")))
+        {
+            return null;
+        }
+
+        foreach (StepFact fact in facts)
+        {
+            int at = fact.Id == "water-added" ? fact.Sentence.Text.Text.IndexOf("water", StringComparison.OrdinalIgnoreCase) : -1;
+            if (at >= 0)
+            {
+                return (fact.Sentence, at, at + "water".Length);
+            }
+        }
+
+        return null;
     }
 
     /// <summary>Foods of some bulk that the steps name and the list does not, with their places.</summary>

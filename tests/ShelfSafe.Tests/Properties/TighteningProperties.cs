@@ -29,7 +29,7 @@ public class TighteningProperties
     [Property]
     public bool Vet_Stop_BarsEveryProcess(RecipeSketch sketch)
     {
-        VettingReport report = Vet(sketch with { Steps = sketch.Steps + " Turn the jars upside down." });
+        VettingReport report = Vet(sketch with { Steps = sketch.Steps + " Stir a canning powder into each jar." });
         return report.Findings.Any(finding => finding.Level == FindingLevel.Stop) && report.Process.IsEmpty && report.ProcessAfterChanges.IsEmpty;
     }
 
