@@ -42,8 +42,8 @@ public static class WaterActivity
     /// <summary>Osmotic coefficient of sodium chloride at 25 °C.</summary>
     /// <param name="molality">Moles in each kilogram of water, 0 to 6.2 (saturated).</param>
     /// <remarks>
-    /// φ = 1 - A sqrt(m)/(1 + 1.2 sqrt(m)) + m (b0 + b1 exp(-2 sqrt(m))) + C m². Source: Pitzer and Mayorga (1973), constants as recalled; it meets the
-    /// published 1.271 at 6 mol/kg within 0.003.
+    /// φ = 1 - A sqrt(m)/(1 + 1.2 sqrt(m)) + m (b0 + b1 exp(-2 sqrt(m))) + C m². Source: Pitzer and Mayorga (1973); b0, b1 and C as in the Pitzer
+    /// database of PHREEQC (USGS), A as recalled. It meets the published 1.271 at 6 mol/kg (Robinson and Stokes) within 0.003.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">The molality lies outside.</exception>
     public static double SaltOsmoticCoefficient(double molality)

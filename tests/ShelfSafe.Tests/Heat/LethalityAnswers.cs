@@ -13,7 +13,7 @@ internal static class LethalityAnswers
         "LET-12D" => DecimalReduction.Seconds(60 * check["D_min"], LethalityScale.Botulinum, 121.1, reductions: 12) / 60,
         "LET-G1" => Minutes(Times(check), check.List("T_F")) / 2.52,
         "LET-G2" => Minutes(Times(check), check.List("T_F")),
-        "LET-G3" => check["sumL"] * check["dt_min"],
+        "LET-G3" => SumOfRates(check),
         "LET-G4" => HalfWeights(check),
         "LET-G5" => Steps(check),
         "LET-G6" => LethalityScale.Botulinum.AccumulatedSeconds(Seconds(check.List("t_min")), check.List("T_C")) / 60,
@@ -32,7 +32,14 @@ internal static class LethalityAnswers
     private static double Minutes(double[] minutes, double[] fahrenheit) =>
         LethalityScale.Fahrenheit250.AccumulatedSeconds(Seconds(minutes), Array.ConvertAll(fahrenheit, HeatAnswers.Celsius)) / 60;
 
-    // The list of temperatures was not seen, only rates: temperatures that have these rates are put in, the ends at half weight.
+    // The list of temperatures was not seen, only the sum of the rates: one temperature with that rate, cold before and after, has the same area.
+    private static double SumOfRates(NumberedCheck check)
+    {
+        double width = 60 * check["dt_min"];
+        return LethalityScale.Botulinum.AccumulatedSeconds([0, width, 2 * width], [-40, CelsiusOf(LethalityScale.Botulinum, check["sumL"]), -40]) / 60;
+    }
+
+    // Likewise: temperatures that have these rates are put in, the ends at half weight.
     private static double HalfWeights(NumberedCheck check)
     {
         LethalityScale scale = LethalityScale.Botulinum;
