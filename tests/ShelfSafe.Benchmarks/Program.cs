@@ -6,18 +6,19 @@ return args switch
     ["corpus", string path, ..] => CorpusRun.Run(path, Console.Out),
     ["folder", string path, ..] => FolderRun.Run(path, Console.Out),
     ["parse", string path, ..] => FolderRun.ParseOnly(path, Console.Out),
+    ["heat"] => HeatRun.Run(Console.Out),
     ["bench", .. string[] rest] => Bench(rest),
     _ => Usage(),
 };
 
 static int Bench(string[] rest)
 {
-    BenchmarkSwitcher.FromTypes([typeof(VetBenchmarks)]).Run(rest.Length == 0 ? ["--filter", "*"] : rest);
+    BenchmarkSwitcher.FromTypes([typeof(VetBenchmarks), typeof(HeatBenchmarks)]).Run(rest.Length == 0 ? ["--filter", "*"] : rest);
     return 0;
 }
 
 static int Usage()
 {
-    Console.Error.WriteLine("use: corpus PATH | folder PATH | parse PATH | bench [options]");
+    Console.Error.WriteLine("use: corpus PATH | folder PATH | parse PATH | heat | bench [options]");
     return 2;
 }

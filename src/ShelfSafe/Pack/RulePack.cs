@@ -65,6 +65,9 @@ public sealed class RulePack
         if (validate)
         {
             PackValidator.Check(tables, found);
+
+            // No verdict reads these, so only a validation pays for them before a lesson does.
+            ChemistryTables.Read(name => files.GetValueOrDefault(name, string.Empty), found);
         }
 
         faults = [.. found];

@@ -12,6 +12,7 @@ public class RoomsTests
         ["Core"] = [],
         ["Pack"] = ["Core"],
         ["Heat"] = [],
+        ["Equilibrium"] = ["Core"],
         ["Reading"] = ["Core", "Pack"],
         ["Foods"] = ["Core", "Pack", "Reading"],
         ["Steps"] = ["Core", "Pack", "Reading", "Foods"],
@@ -38,6 +39,17 @@ public class RoomsTests
         }
 
         Assert.Empty(wrong.Distinct(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Types_OfTheLibrary_StandInAKnownRoom()
+    {
+        // Types without a room of ours (made by the compiler or by packages) have another namespace or none.
+        IEnumerable<string> strangers = typeof(RecipeVetter).Assembly.GetTypes()
+            .Where(type => type.Namespace?.StartsWith("ShelfSafe", StringComparison.Ordinal) == true && Room(type) is null)
+            .Select(type => type.FullName!);
+
+        Assert.Empty(strangers);
     }
 
     private static string? Room(Type type)
