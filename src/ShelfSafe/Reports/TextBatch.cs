@@ -70,7 +70,7 @@ internal sealed class TextBatch(TextPage page, Words words)
                     ? words.With("yield.jars", TextNumbers.Whole(yield.Jars.Low), TextNumbers.Whole(yield.Jars.High), jar)
                     : words.With("yield.jars-at-least", TextNumbers.Whole(yield.Jars.Low), jar),
                 2);
-            page.Paragraph(words.With("yield.loads", TextNumbers.Whole(yield.Loads.Low), TextNumbers.Whole(yield.Loads.High), TextNumbers.Whole(yield.RemainderMillilitres.High)), 2);
+            page.Paragraph(words.With("yield.loads", TextNumbers.Range(yield.Loads, string.Empty, words), TextNumbers.Short(yield.RemainderMillilitres.High / MillilitresPerLitre)), 2);
         }
     }
 

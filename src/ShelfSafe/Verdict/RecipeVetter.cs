@@ -135,7 +135,13 @@ public sealed class RecipeVetter
         if (outcome.Lead is { } lead && outcome.Outcome is not (Outcome.NotAJarFood or Outcome.CannotTell))
         {
             // A category that refuses says why; what it would have asked of single foods is beside the point then.
-            all.AddRange(lead.Findings.Where(finding => lead.Judgement != Judgement.Refuses || finding.Item is null || lead.IsNear));
+            bool far = lead is { Kind: "formula", Judgement: Judgement.Refuses, IsNear: false };
+            all.AddRange(lead.Findings.Where(finding => !far && (lead.Judgement != Judgement.Refuses || finding.Item is null || lead.IsNear)));
+            if (far)
+            {
+                // Far from every published recipe: the table of the comparison says the rest.
+                all.Add(_hazards.Raise("proportions", null, batch, level: FindingLevel.Change));
+            }
         }
 
         bool barred = all.Any(finding => finding.Level >= FindingLevel.Change);
