@@ -11,6 +11,7 @@ namespace ShelfSafe.Hazards;
 internal sealed class HazardRoom(ImmutableArray<HazardCard> cards)
 {
     private readonly Dictionary<string, HazardCard> _cards = cards.ToDictionary(card => card.Rule, StringComparer.Ordinal);
+    private readonly (HazardCard Card, HazardRow[] OfItems, HazardRow[] OfBatch)[] _sorted = [.. cards.Select(card => (card, Rows(card, ofItems: true), Rows(card, ofItems: false)))];
 
     /// <summary>The card of a rule.</summary>
     public HazardCard Card(string rule) => _cards[rule];
@@ -22,17 +23,17 @@ internal sealed class HazardRoom(ImmutableArray<HazardCard> cards)
     public List<RawFinding> Find(Batch batch, Acidity acidity)
     {
         List<RawFinding> found = [];
-        foreach (HazardCard card in cards)
+        foreach ((HazardCard card, HazardRow[] ofItems, HazardRow[] ofBatch) in _sorted)
         {
-            foreach (BatchItem item in batch.Items)
+            foreach (BatchItem item in ofItems.Length == 0 ? [] : batch.Items)
             {
-                if (Worst(card, item, batch, acidity) is { } row)
+                if (Worst(ofItems, item, batch, acidity) is { } row)
                 {
                     found.Add(OfItem(card, row, item, batch));
                 }
             }
 
-            if (Worst(card, null, batch, acidity) is { } whole)
+            if (Worst(ofBatch, null, batch, acidity) is { } whole)
             {
                 found.Add(OfBatch(card, whole, batch));
             }
@@ -67,22 +68,22 @@ internal sealed class HazardRoom(ImmutableArray<HazardCard> cards)
             row.Sources);
     }
 
-    private static HazardRow? Worst(HazardCard card, BatchItem? item, Batch batch, Acidity acidity)
+    // The rows are walked from the worst level down, so the first that holds is the one.
+    private static HazardRow? Worst(HazardRow[] rows, BatchItem? item, Batch batch, Acidity acidity)
     {
-        HazardRow? worst = null;
-        foreach (HazardRow row in card.Rows)
+        foreach (HazardRow row in rows)
         {
-            if (row.Check.HasItemTerm == item is not null
-                && row.Check.Terms[0].Kind != TermKind.ByProgram
-                && (worst is null || row.Level > worst.Level)
-                && TermJudge.Holds(row.Check, item, batch, acidity))
+            if (TermJudge.Holds(row.Check, item, batch, acidity))
             {
-                worst = row;
+                return row;
             }
         }
 
-        return worst;
+        return null;
     }
+
+    private static HazardRow[] Rows(HazardCard card, bool ofItems) =>
+        [.. card.Rows.Where(row => row.Check.HasItemTerm == ofItems && row.Check.Terms[0].Kind != TermKind.ByProgram).OrderByDescending(row => row.Level)];
 
     private static RawFinding OfItem(HazardCard card, HazardRow row, BatchItem item, Batch batch)
     {

@@ -18,19 +18,5 @@ public sealed record Term(TermKind Kind, bool Negated, ImmutableArray<string> Va
 public sealed record Check(ImmutableArray<Term> Terms, int Line)
 {
     /// <summary>Whether it fires for ingredients rather than once for the recipe.</summary>
-    public bool HasItemTerm
-    {
-        get
-        {
-            foreach (Term term in Terms)
-            {
-                if (term.IsItemTerm)
-                {
-                    return true;
-                }
-            }
-
-            return false;
-        }
-    }
+    public bool HasItemTerm { get; } = Terms.Any(term => term.IsItemTerm);
 }

@@ -105,8 +105,10 @@ internal sealed class DishReader
             List<Token> tokens = reading[text];
             for (int at = 0; at < tokens.Count; at++)
             {
-                foreach (StepRule rule in _rules.Starting(tokens[at]))
+                StartingRules starting = _rules.Starting(tokens[at]);
+                for (int i = 0; i < starting.Count; i++)
                 {
+                    StepRule rule = starting[i];
                     if (rule.Core.MatchAt(tokens, at) is int end and >= 0 && reading.Holds(rule, text, at))
                     {
                         hits.TryAdd(_rules.Facts[rule.Fact], texts[text][tokens[at].Start..tokens[end - 1].End]);

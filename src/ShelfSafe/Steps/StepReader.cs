@@ -41,8 +41,10 @@ internal sealed class StepReader
             List<Token> tokens = reading[sentence];
             for (int at = 0; at < tokens.Count; at++)
             {
-                foreach (StepRule rule in _rules.Starting(tokens[at]))
+                StartingRules starting = _rules.Starting(tokens[at]);
+                for (int i = 0; i < starting.Count; i++)
                 {
+                    StepRule rule = starting[i];
                     if (seen[rule.Fact] <= sentence && rule.Core.MatchAt(tokens, at) is int end and >= 0 && reading.Holds(rule, sentence, at))
                     {
                         seen[rule.Fact] = sentence + 1;

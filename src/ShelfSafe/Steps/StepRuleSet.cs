@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ShelfSafe.Pack;
 
 namespace ShelfSafe.Steps;
@@ -11,6 +10,7 @@ internal sealed class StepRuleSet
     private readonly Dictionary<string, int> _factNumbers = new(StringComparer.Ordinal);
     private readonly Dictionary<int, List<StepRule>> _byWord = [];
     private readonly List<StepRule> _byNumber = [];
+    private readonly List<StepRule> _none = [];
     private readonly List<string> _facts = [];
     private readonly Dictionary<string, PhraseCondition> _conditions = new(StringComparer.Ordinal);
 
@@ -49,32 +49,11 @@ internal sealed class StepRuleSet
     /// <summary>The fact ids by number.</summary>
     public IReadOnlyList<string> Facts => _facts;
 
-    /// <summary>The rules that may begin at a token.</summary>
-    public IEnumerable<StepRule> Starting(Token token)
-    {
-        List<StepRule> none = [];
-        foreach (StepRule rule in Of(token.Stem) ?? none)
-        {
-            yield return rule;
-        }
+    /// <summary>The rules that may begin at a token, in four runs: by its stem, by the word as it stands, by its beginning, and by a number.</summary>
+    public StartingRules Starting(in Token token) =>
+        new(Of(token.Stem), Of(token.Exact), Of(token.Prefix), double.IsNaN(token.Number) ? _none : _byNumber);
 
-        foreach (StepRule rule in Of(token.Exact) ?? none)
-        {
-            yield return rule;
-        }
-
-        foreach (StepRule rule in Of(token.Prefix) ?? none)
-        {
-            yield return rule;
-        }
-
-        foreach (StepRule rule in double.IsNaN(token.Number) ? none : _byNumber)
-        {
-            yield return rule;
-        }
-    }
-
-    private List<StepRule>? Of(int word) => word > 0 ? _byWord.GetValueOrDefault(word) : null;
+    private List<StepRule> Of(int word) => word > 0 && _byWord.TryGetValue(word, out List<StepRule>? rules) ? rules : _none;
 
     private static string[] Pieces(string text) => text.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 
