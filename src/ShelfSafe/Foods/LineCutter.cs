@@ -24,7 +24,8 @@ internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
             }
 
             int next = AfterLittleWord(text, i + joint.Length);
-            if (StartsWithAmount(text, next) && NamesFood(text, from, i, amountFirst: false) && NamesFood(text, next, Math.Min(text.Length, EndOf(text, next)), amountFirst: true))
+            bool dot = joint is " \u00B7 " or " \u2022 ";
+            if (dot || StartsWithAmount(text, next) && NamesFood(text, from, i, amountFirst: false) && NamesFood(text, next, Math.Min(text.Length, EndOf(text, next)), amountFirst: true))
             {
                 pieces.Add((from, i));
                 from = next;

@@ -147,10 +147,13 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
             return first.TrimEnd('-') + " " + last[^1].Split('-')[^1];
         }
 
-        if (last.Length < 2 || first.Contains(' ', StringComparison.Ordinal))
+        string[] firsts = first.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (last.Length < 2 || firsts.Length == 0 || !firsts.SkipLast(1).All(word => words.Is("filler", word.ToLowerInvariant()) || words.Is("size", word.ToLowerInvariant())))
         {
             return null;
         }
+
+        first = firsts[^1];
 
         for (int from = 1; from < last.Length; from++)
         {

@@ -47,7 +47,7 @@ internal static class LineWords
         StringComparer.Ordinal,
         "min", "mins", "minute", "minutes", "hour", "hours", "hr", "hrs", "h", "sec", "secs", "second", "seconds", "day", "days", "week",
         "weeks", "month", "months", "year", "years", "degrees", "degree", "f", "c", "psi", "people", "persons",
-        "servings", "serving", "portions", "calories", "kcal", "cal", "kj", "times", "watts", "mins.", "step", "steps", "pm", "am", "feet");
+        "servings", "serving", "portions", "calories", "kcal", "cal", "kj", "times", "watts", "mins.", "step", "steps", "pm", "am", "feet", "ft");
 
     private static readonly FrozenSet<string> _numbers = FrozenSet.Create(
         StringComparer.Ordinal,

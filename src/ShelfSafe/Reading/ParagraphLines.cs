@@ -30,8 +30,10 @@ internal static class ParagraphLines
             hard += i < row.Breaks.Count && row.Breaks[i].Hard ? 1 : 0;
         }
 
+        // "tomatoes / mozzarella / basil": a column of bare names is a list as well.
+        bool column = lines >= 3 && verbs == 0 && words <= lines * 2 && !row.Text.Text.AsSpan().ContainsAny(".!?:");
         bool dense = amounts * 2 >= lines && verbs * 3 < lines && words <= lines * 10;
-        return dense || (trusted && verbs * 3 < lines && words <= lines * (hard > 0 ? 12 : 7));
+        return dense || column || (trusted && verbs * 3 < lines && words <= lines * (hard > 0 ? 12 : 7));
     }
 
     /// <summary>Whether one sentence is a list of foods with amounts: "1 kg plums, 500 g sugar and 2 lemons".</summary>
@@ -42,7 +44,8 @@ internal static class ParagraphLines
         foreach ((int from, int to) in Parts(text))
         {
             parts++;
-            amounts += AmountScan.StartsWithAmount(text.AsSpan(from, to - from)) ? 1 : 0;
+            ReadOnlySpan<char> part = text.AsSpan(from, to - from);
+            amounts += AmountScan.StartsWithAmount(part) || (Separator(text) is not null && AmountScan.Look(part).Measured) ? 1 : 0;
         }
 
         return amounts >= 2 && amounts * 2 >= parts;
@@ -77,7 +80,8 @@ internal static class ParagraphLines
     private static List<(int From, int To)> Parts(string text)
     {
         List<(int From, int To)> parts = [];
-        bool semicolons = text.Contains(';', StringComparison.Ordinal);
+        char? separator = Separator(text);
+        bool semicolons = separator is not null;
         int end = text.Length;
         while (end > 0 && (text[end - 1] is '.' || TextMarks.IsBlank(text[end - 1])))
         {
@@ -90,7 +94,7 @@ internal static class ParagraphLines
         {
             depth = text[i] switch { '(' or '[' => depth + 1, ')' or ']' => Math.Max(0, depth - 1), _ => depth };
             bool decimalComma = text[i] == ',' && i > 0 && i + 1 < end && char.IsDigit(text[i - 1]) && char.IsDigit(text[i + 1]);
-            bool mark = depth == 0 && !decimalComma && (semicolons ? text[i] == ';' : text[i] is ',' or '.' && (i + 1 == end || TextMarks.IsBlank(text[i + 1])));
+            bool mark = depth == 0 && !decimalComma && (semicolons ? text[i] == separator : text[i] is ',' or '.' && (i + 1 == end || TextMarks.IsBlank(text[i + 1])));
             bool joined = depth == 0 && !semicolons && IsAndAmount(text, i);
             if ((mark && !IsPreparation(text.AsSpan(i + 1, end - i - 1), semicolons) && !IsShortened(text, i)) || joined)
             {
@@ -101,6 +105,20 @@ internal static class ParagraphLines
 
         parts.Add((from, end));
         return parts;
+    }
+
+    // A mark that parts foods more surely than a comma.
+    private static char? Separator(string text)
+    {
+        foreach (char mark in (ReadOnlySpan<char>)['\u00B7', '\u2022', ';'])
+        {
+            if (text.Contains(mark, StringComparison.Ordinal))
+            {
+                return mark;
+            }
+        }
+
+        return null;
     }
 
     private static bool IsShortened(string text, int at) => text[at] == '.' && at > 0 && LineWords.IsMeasure(LastWord(text, at));
@@ -123,7 +141,7 @@ internal static class ParagraphLines
     /// <summary>Whether the words up to the next comma only say how the food before them is prepared.</summary>
     private static bool IsPreparation(ReadOnlySpan<char> rest, bool semicolons)
     {
-        int end = semicolons ? rest.IndexOf(';') : rest.IndexOfAny(',', ';');
+        int end = semicolons ? -1 : rest.IndexOfAny(',', ';');
         ReadOnlySpan<char> part = (end < 0 ? rest : rest[..end]).Trim();
         if (semicolons || part.IsEmpty || AmountScan.StartsWithAmount(part))
         {

@@ -47,6 +47,11 @@ internal static class ProsePhrases
     private static bool IsAmountAt(string text, int at)
     {
         ReadOnlySpan<char> rest = text.AsSpan(at, Math.Min(text.Length - at, 60));
+        if (IsVerb(rest, "quarter") || IsVerb(rest, "half"))
+        {
+            return false;
+        }
+
         if (at > 0 && text[at - 1] is '.' or '/' or '°' or '-' or '–')
         {
             return false;
@@ -60,6 +65,18 @@ internal static class ProsePhrases
         }
 
         return AmountScan.StartsWithAmount(rest);
+    }
+
+    // "Quarter and core", "quarter about a pound": what is done, unless a measure or "of" follows.
+    private static bool IsVerb(ReadOnlySpan<char> rest, string number)
+    {
+        if (!rest.StartsWith(number, StringComparison.OrdinalIgnoreCase) || rest.Length <= number.Length || rest[number.Length] != ' ')
+        {
+            return false;
+        }
+
+        ReadOnlySpan<char> next = AmountScan.UnitAfter(rest, number.Length);
+        return next is "and" or "the" or "them" or "about" or "into" or "each" or "or" or "lengthwise" or "fill" or "way" or "full" or "cover";
     }
 
     private static int PhraseEnd(string text, int start)
@@ -77,7 +94,7 @@ internal static class ProsePhrases
             }
 
             bool spaced = i + 1 == text.Length || TextMarks.IsBlank(text[i + 1]);
-            if (depth < 0 || c is ';' or ':' or '!' or '?' || (c is ',' && spaced) || (c is '.' && spaced && !IsMeasureBefore(text, i)))
+            if (depth < 0 || c is ';' or ':' or '!' or '?' or '\u00B7' or '\u2022' || (c is ',' && spaced) || (c is '.' && spaced && !IsMeasureBefore(text, i)))
             {
                 return i;
             }
@@ -151,7 +168,7 @@ internal static class ProsePhrases
         {
             if (word.Length > 0 && char.IsLetter(word[0]) && !LineWords.IsMeasure(word) && !LineWords.IsNumber(word)
                 && !LineWords.IsNotFoodUnit(word) && !LineWords.IsEquipment(word)
-                && word is not ("a" or "an" or "of" or "the" or "more" or "less" or "or" or "and" or "to" or "about" or "it" or "them" or "inch" or "headspace" or "half" or "at" or "time" or "way" or "little" or "bit" or "lot" or "them"))
+                && word is not ("a" or "an" or "of" or "the" or "more" or "less" or "or" or "and" or "to" or "about" or "it" or "them" or "inch" or "headspace" or "half" or "at" or "time" or "way" or "little" or "bit" or "lot" or "piece" or "pieces" or "leave" or "whole" or "top" or "thick" or "long" or "lengths" or "cubes" or "slices" or "strips" or "straight" or "core" or "wide" or "apart" or "side" or "sides"))
             {
                 return true;
             }

@@ -62,7 +62,7 @@ internal sealed class DishReader
         // "Pumpkin purée for pies" is a purée: what a dish is for does not tell what it is, unless nothing else does.
         int purpose = Purpose(title);
         ImmutableArray<DishKind> found = purpose > 0 ? ByWords([title![..purpose]], fromTitle: true) : [];
-        if (found.IsEmpty)
+        if (found.IsEmpty && (purpose <= 0 || SaysNothing(title![..purpose])))
         {
             found = ByWords(title is null ? [] : [title], fromTitle: true);
         }
@@ -75,10 +75,15 @@ internal sealed class DishReader
         return found.IsEmpty ? ByFoods(facts, foodIds) : found;
     }
 
+    // "Recipe for apple pie", "Dinner for two: stew".
+    private static bool SaysNothing(string words) =>
+        words.AsSpan().Trim().EndsWith("recipe", StringComparison.OrdinalIgnoreCase) || words.AsSpan().Trim().EndsWith("dinner", StringComparison.OrdinalIgnoreCase)
+        || words.AsSpan().Trim().EndsWith("supper", StringComparison.OrdinalIgnoreCase) || words.AsSpan().Trim().EndsWith("meal", StringComparison.OrdinalIgnoreCase);
+
     private static int Purpose(string? title)
     {
         int at = -1;
-        foreach (string joint in (ReadOnlySpan<string>)[" for ", " that ", " which ", " to go ", " to serve "])
+        foreach (string joint in (ReadOnlySpan<string>)[" for ", " (for ", " that ", " which ", " to go ", " to serve "])
         {
             int own = title?.IndexOf(joint, StringComparison.OrdinalIgnoreCase) ?? -1;
             at = own > 0 && (at < 0 || own < at) ? own : at;

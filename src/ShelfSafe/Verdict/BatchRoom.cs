@@ -38,7 +38,7 @@ internal sealed class BatchRoom
         ImmutableArray<StepFact> facts = _steps.Read(part);
         ImmutableArray<BatchItem> listed = _builder.Items(ingredients);
         ImmutableArray<BatchItem> items = [.. listed, .. _stepFoods.Find(part, facts, listed)];
-        string[] headings = [.. part.Steps.Select(step => step.Heading).Concat(part.Ingredients.Select(line => line.Group)).OfType<string>().Distinct(StringComparer.Ordinal)];
+        string[] headings = [.. part.Steps.Select(step => step.Heading).Concat(part.Ingredients.Select(line => line.Group)).OfType<string>().Where(heading => heading != recipe.Title).Distinct(StringComparer.Ordinal)];
         string[] foods = [.. items.Where(item => item.InJar && item.Food is not null).Select(item => item.Food!.Id).Distinct(StringComparer.Ordinal)];
         ImmutableArray<DishKind> kinds = _dishes.Kinds(part.Name ?? recipe.Title, headings, facts, foods);
         ImmutableArray<PrintedPh> printed = StepReader.PrintedPhs(part);

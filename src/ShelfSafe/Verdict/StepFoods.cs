@@ -81,15 +81,23 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
             {
                 if (mention.Match is Identified { Food: { Group: "vegetable" or "fruit" or "meat" or "poultry" or "seafood" or "mushroom" or "legume-dried" or "legume-fresh" } food }
                     && !words.Is("step-verb", mention.Words)
+                    && !words.Is("step-not-food", mention.Words)
                     && !IsVerb(sentence.Text.Text, mention)
                     && !Covered(food, mention, listed)
-                    && !(words.Is("step-generic", mention.Words) && listed.Any(item => item.Food is null || Kindred(item.Food.Group, food.Group)))
+                    && !(IsGeneric(mention.Words) && listed.Any(item => item.Food is null || Kindred(item.Food.Group, food.Group)))
                     && seen.Add(food.Id))
                 {
                     yield return (sentence.Text.Map(mention.Start, mention.End), sentence.Text.Text[mention.Start..mention.End]);
                 }
             }
         }
+    }
+
+    // "Raw meat" and "cooked beans" are as generic as "meat" and "beans".
+    private bool IsGeneric(string phrase)
+    {
+        string[] parts = phrase.Split(' ');
+        return words.Is("step-generic", parts[^1]) && parts.SkipLast(1).All(part => words.Is("filler", part) || words.Is("prep", part) || words.Is("size", part));
     }
 
     private static bool Kindred(string left, string right) =>
@@ -122,7 +130,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
             at++;
         }
 
-        foreach (string article in (ReadOnlySpan<string>)["the ", "a ", "an ", "your ", "both ", "each ", "water", "out ", "off ", "it ", "them ", "tub", "pot", "carton", "tin", "jar", "box", "dish", "bowl"])
+        foreach (string article in (ReadOnlySpan<string>)["the ", "a ", "an ", "your ", "both ", "each ", "water", "out ", "off ", "it ", "them ", "tub", "pot", "carton", "tin", "jar", "box", "dish", "bowl", "baller", "press ", "mill", "peeler", "slicer", "corer", "masher", "grinder"])
         {
             if (string.Compare(text, at, article, 0, article.Length, StringComparison.OrdinalIgnoreCase) == 0)
             {
