@@ -17,7 +17,7 @@ internal sealed record FormulaVerdict(
     ImmutableArray<BatchItem> Covered)
 {
     private static readonly string[] AnsweredOfItems =
-        ["thickener", "fat", "dairy", "dense", "low-acid", "untested-food", "borderline-acid", "cured-meat", "oil-infusion", "syrup", "alkaline"];
+        ["thickener", "grain", "fat", "dairy", "dense", "low-acid", "untested-food", "borderline-acid", "cured-meat", "oil-infusion", "syrup", "alkaline"];
 
     private static readonly string[] AnsweredOfBatch = ["low-acid", "borderline-acid", "proportions", "fat", "too-little-liquid", "low-sugar"];
 
@@ -33,6 +33,11 @@ internal sealed record FormulaVerdict(
         if (Candidate.Judgement == Judgement.Refuses)
         {
             return false;
+        }
+
+        if (finding is { Rule: "weak-vinegar", Item: { } vinegar } && Candidate.Method == "pressure")
+        {
+            return Covered.Contains(vinegar); // under pressure its acid does not carry the jar
         }
 
         return finding.Item is { } item
