@@ -33,4 +33,7 @@ internal sealed record Candidate(
 {
     /// <summary>Whether it refuses for a few points that its findings name one by one.</summary>
     public bool IsNear { get; init; }
+
+    /// <summary>Rows of the category itself that a longer time of a single food overrules.</summary>
+    public ImmutableArray<ProcessRow> Overruled { get; init; } = [];
 }

@@ -51,7 +51,8 @@ internal sealed class CategoryJudge(HazardRoom hazards, ImmutableArray<ProcessRo
             (judgement, reason) = (Judgement.Refuses, $"No published process for {card.Name.ToLowerInvariant()} names these foods.");
         }
 
-        return new(card.Id, card.Name, "category", card.Method, card.Rank, judgement, [.. own], rows, reason);
+        (ImmutableArray<ProcessRow> governing, ImmutableArray<ProcessRow> overruled) = card.LongestTime ? Longest(card, batch, acidity, rows, [.. found, .. own]) : (rows, []);
+        return new(card.Id, card.Name, "category", card.Method, card.Rank, judgement, [.. own], governing, reason) { Overruled = overruled };
     }
 
     private static bool AlreadyBarred(BatchItem item, IReadOnlyList<RawFinding> found)
@@ -240,6 +241,36 @@ internal sealed class CategoryJudge(HazardRoom hazards, ImmutableArray<ProcessRo
     {
         "unsoaked-beans", "unmeasured", "raw-start", "fresh-citrus", "weak-vinegar", "borderline-acid", "own-process", "too-little-liquid", "jar-too-large", "regional-word", "dense", "fat",
     };
+
+    // Each food has a time of its own, and the jar takes the longest: the category's row is overruled jar by jar.
+    private (ImmutableArray<ProcessRow> Governing, ImmutableArray<ProcessRow> Overruled) Longest(CategoryCard card, Batch batch, Acidity acidity, ImmutableArray<ProcessRow> rows, List<RawFinding> all)
+    {
+        HashSet<string> own = new(StringComparer.Ordinal);
+        foreach (BatchItem item in batch.InJar)
+        {
+            if (item.Food is { } food && food.Process.StartsWith("yes: ", StringComparison.Ordinal) && Any(card.Core, item, batch, acidity) && !Removes(item, all))
+            {
+                own.Add(food.Process["yes: ".Length..]);
+            }
+        }
+
+        List<ProcessRow> governing = [];
+        List<ProcessRow> overruled = [];
+        foreach (ProcessRow row in rows)
+        {
+            ProcessRow? longest = processes
+                .Where(other => other.Seen && other.Method == row.Method && other.Jar == row.Jar && other.Pack == row.Pack && own.Contains(other.Product))
+                .MaxBy(other => other.Minutes);
+            bool longer = longest is not null && longest.Minutes > row.Minutes;
+            governing.Add(longer ? longest! : row);
+            if (longer)
+            {
+                overruled.Add(row);
+            }
+        }
+
+        return ([.. governing.Distinct()], [.. overruled]);
+    }
 
     private ImmutableArray<ProcessRow> Rows(CategoryCard card, Batch batch, Acidity acidity, List<RawFinding> all)
     {

@@ -88,6 +88,7 @@ internal static class CardReader
                 [.. fields.GetValueOrDefault("products", string.Empty).Split("||", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)],
                 int.TryParse(fields["rank"], System.Globalization.CultureInfo.InvariantCulture, out int rank) ? rank : 0,
                 fields.GetValueOrDefault("acid", string.Empty),
+                fields.GetValueOrDefault("longest time", string.Empty) == "yes",
                 [.. lists["Applies"]],
                 [.. lists["Core"]],
                 [.. lists["Allowed"]],

@@ -10,6 +10,7 @@ namespace ShelfSafe.Pack;
 /// <param name="Acid">What the category asks to be added to each jar, or empty.</param>
 /// <param name="Products">Products of the process table that may govern; empty means the core food's own row.</param>
 /// <param name="Rank">Order in which the category is named when several apply; the higher is named.</param>
+/// <param name="LongestTime">Whether the longest time of any single main food governs where it is longer than the category's own.</param>
 /// <param name="Applies">The category is considered where any of these holds.</param>
 /// <param name="Core">What the dish is made of: an item that satisfies any of these is part of the category itself.</param>
 /// <param name="Allowed">What may stand beside the core; anything else is an <c>untested-food</c> finding.</param>
@@ -22,6 +23,7 @@ public sealed record CategoryCard(
     ImmutableArray<string> Products,
     int Rank,
     string Acid,
+    bool LongestTime,
     ImmutableArray<Check> Applies,
     ImmutableArray<Check> Core,
     ImmutableArray<Check> Allowed,

@@ -24,6 +24,15 @@ internal static class JsonProcesses
         json.WriteText("acidAddition"u8, process.AcidAddition);
         json.WriteText("conditions"u8, process.Conditions);
         json.WriteText("note"u8, process.Note);
+        json.WriteList("overruled"u8, process.Overruled, static (writer, other) =>
+        {
+            writer.WriteStartObject();
+            writer.WriteText("rowId"u8, other.RowId);
+            writer.WriteText("product"u8, other.Product);
+            writer.WriteNumber("minutes"u8, other.Minutes);
+            writer.WriteText("source"u8, other.Source);
+            writer.WriteEndObject();
+        });
         json.WriteEndObject();
     }
 }

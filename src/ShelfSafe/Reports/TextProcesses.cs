@@ -58,6 +58,9 @@ internal sealed class TextProcesses(TextPage page, Words words, SourceList sourc
         WriteOnce(lines.Select(static line => line.AcidAddition), "process.acid");
         WriteOnce(lines.Select(static line => line.Conditions), "process.note");
         WriteOnce(lines.Select(static line => line.Note), "process.note");
+        WriteOnce(
+            lines.SelectMany(line => line.Overruled.Select(other => $"{other.Product}, {words.Named("jar", line.Jar)}, {words.With("process.min", other.Minutes)}{sources.Mark(other.Source)}")),
+            "process.overruled");
     }
 
     private void WriteOnce(IEnumerable<string?> texts, string key)

@@ -41,16 +41,18 @@ internal sealed class OwnProcess(HazardRoom hazards)
             }
             else if (figures)
             {
-                yield return Compare(printed, fitting, batch, kitchen, words);
+                yield return Compare(printed, fitting, Fitting(lead!.Overruled, printed.Jar, batch), batch, kitchen, words);
             }
         }
     }
 
-    private RawFinding Compare(PrintedProcess printed, ImmutableArray<ProcessRow> rows, Batch batch, Kitchen kitchen, string words)
+    private RawFinding Compare(PrintedProcess printed, ImmutableArray<ProcessRow> rows, ImmutableArray<ProcessRow> overruled, Batch batch, Kitchen kitchen, string words)
     {
         bool method = printed.Method is null || rows.Any(row => row.Method == printed.Method);
         bool met = method && rows.Any(row => (printed.Method is null || row.Method == printed.Method) && Meets(printed, row, kitchen));
-        RawFinding raised = hazards.Raise("own-process", null, batch, printed.Span, words, met ? FindingLevel.Note : FindingLevel.Change);
+        // The shorter of two published times is no guess; the longer one is shown beside it.
+        bool shorter = !met && method && overruled.Any(row => Meets(printed, row, kitchen));
+        RawFinding raised = hazards.Raise("own-process", null, batch, printed.Span, words, met ? FindingLevel.Note : shorter ? FindingLevel.Caution : FindingLevel.Change);
         return With(raised, Published(rows, kitchen));
     }
 

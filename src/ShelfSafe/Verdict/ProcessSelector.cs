@@ -12,8 +12,9 @@ internal static class ProcessSelector
 
     /// <summary>All lines that the kitchen's altitude, gauge and jar leave.</summary>
     /// <param name="rows">Rows that govern the product.</param>
+    /// <param name="overruled">Rows that a longer time of a single food overrules; named beside it.</param>
     /// <param name="kitchen">The kitchen; without an altitude every band is given.</param>
-    public static ImmutableArray<ProcessLine> Lines(IEnumerable<ProcessRow> rows, Kitchen kitchen)
+    public static ImmutableArray<ProcessLine> Lines(IEnumerable<ProcessRow> rows, Kitchen kitchen, IReadOnlyList<ProcessRow>? overruled = null)
     {
         List<ProcessLine> lines = [];
         List<ProcessRow> all = [.. rows];
@@ -24,9 +25,9 @@ internal static class ProcessSelector
                 continue;
             }
 
-            Add(lines, row, row.BoilingWater, null, kitchen);
-            Add(lines, row, row.Dial, "dial", kitchen);
-            Add(lines, row, row.Weighted, "weighted", kitchen);
+            Add(lines, row, row.BoilingWater, null, kitchen, overruled);
+            Add(lines, row, row.Dial, "dial", kitchen, overruled);
+            Add(lines, row, row.Weighted, "weighted", kitchen, overruled);
         }
 
         return [.. lines.OrderBy(line => Array.IndexOf(JarOrder, line.Jar)).ThenBy(line => line.RowId, StringComparer.Ordinal).ThenBy(line => line.Gauge, StringComparer.Ordinal).ThenBy(line => line.AltitudeFeet.Low)];
@@ -42,8 +43,9 @@ internal static class ProcessSelector
             && Array.IndexOf(JarOrder, other.Jar) >= wanted && Array.IndexOf(JarOrder, other.Jar) < own);
     }
 
-    private static void Add(List<ProcessLine> lines, ProcessRow row, ImmutableArray<AltitudeBand> bands, string? gauge, Kitchen kitchen)
+    private static void Add(List<ProcessLine> lines, ProcessRow row, ImmutableArray<AltitudeBand> bands, string? gauge, Kitchen kitchen, IReadOnlyList<ProcessRow>? overruled)
     {
+        ImmutableArray<OverruledProcess> others = [.. (overruled ?? []).Where(other => other.Jar == row.Jar && other.Pack == row.Pack && other.Minutes < row.Minutes).Select(other => new OverruledProcess(other.Id, other.Product, other.Minutes, other.Source))];
         if (gauge is not null && kitchen.Gauge is { } own && own != gauge)
         {
             return;
@@ -74,7 +76,8 @@ internal static class ProcessSelector
                 row.AcidAddition.Length == 0 ? null : row.AcidAddition,
                 row.Conditions,
                 row.Source,
-                note));
+                note,
+                others));
         }
     }
 }

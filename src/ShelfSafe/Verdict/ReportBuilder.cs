@@ -22,7 +22,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
         bool permits = outcome is Outcome.Pressure or Outcome.BoilingWater;
         bool after = outcome is Outcome.PressureAfterChanges or Outcome.BoilingWaterAfterChanges;
         ImmutableArray<ProcessLine> process = (permits || after) && lead.Outcome.Lead is { } candidate
-            ? ProcessSelector.Lines(candidate.Processes, kitchen)
+            ? ProcessSelector.Lines(candidate.Processes, kitchen, candidate.Overruled)
             : [];
         return new(
             recipe.Title,

@@ -140,7 +140,11 @@ public sealed record ProcessLine(
     string? AcidAddition,
     string Conditions,
     string Source,
-    string? Note);
+    string? Note,
+    ImmutableArray<OverruledProcess> Overruled);
+
+/// <summary>A published row for the same jar whose time is shorter, and which therefore does not govern.</summary>
+public sealed record OverruledProcess(string RowId, string Product, int Minutes, string Source);
 
 /// <summary>How long the dish keeps cold, as published.</summary>
 /// <param name="Where"><c>fridge</c> or <c>freezer</c>.</param>
