@@ -19,6 +19,7 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal)
             new VersionOption(),
             new VetCommand(standardInput, terminal).Build(),
             RulesCommand.Build(),
+            new TableCommand(terminal).Build(),
         };
         ParseResult result = root.Parse([.. arguments], new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (result.Action is ParseErrorAction || (result.Errors.Count > 0 && result.Action?.ClearsParseErrors != true))

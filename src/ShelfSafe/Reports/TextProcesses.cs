@@ -13,17 +13,18 @@ internal sealed class TextProcesses(TextPage page, Words words, SourceList sourc
         switch (report.Outcome)
         {
             case Outcome.BoilingWater or Outcome.Pressure:
-                Write(report.Process, report.Kitchen, "heading.process");
+                WriteLines(report.Process, report.Kitchen, "heading.process");
                 break;
             case Outcome.BoilingWaterAfterChanges or Outcome.PressureAfterChanges:
-                Write(report.ProcessAfterChanges, report.Kitchen, "heading.process-after-changes");
+                WriteLines(report.ProcessAfterChanges, report.Kitchen, "heading.process-after-changes");
                 break;
             case Outcome.CannotTell or Outcome.TestedRecipeOnly or Outcome.FreezeOrChill or Outcome.DryStorage or Outcome.NotAJarFood:
                 break;
         }
     }
 
-    private void Write(ImmutableArray<ProcessLine> lines, Kitchen kitchen, string heading)
+    /// <summary>Writes lines of the table under a heading.</summary>
+    public void WriteLines(ImmutableArray<ProcessLine> lines, Kitchen kitchen, string heading)
     {
         if (lines.IsDefaultOrEmpty)
         {

@@ -74,7 +74,8 @@ internal static class SampleReport
             null,
             string.Empty,
             Source,
-            null);
+            null,
+            []);
     }
 
     public static ImmutableArray<Outcome> All { get; } = [.. Enum.GetValues<Outcome>()];

@@ -1,0 +1,57 @@
+using ShelfSafe.Core;
+using ShelfSafe.Verdict;
+
+namespace ShelfSafe.Reports;
+
+/// <summary>Writes what the published table has for a food.</summary>
+/// <param name="words">Words for people.</param>
+/// <param name="style">Width and colours.</param>
+public sealed class TableReport(Words words, TextStyle style)
+{
+    /// <summary>Writes one answer.</summary>
+    /// <param name="output">Receives the text; lines end in a line feed.</param>
+    /// <param name="answer">The answer.</param>
+    /// <param name="kitchen">The kitchen it was looked up for.</param>
+    public void Write(TextWriter output, ProcessAnswer answer, Kitchen kitchen)
+    {
+        ArgumentNullException.ThrowIfNull(output);
+        ArgumentNullException.ThrowIfNull(answer);
+        ArgumentNullException.ThrowIfNull(kitchen);
+        TextPage page = new(output, style);
+        SourceList sources = new();
+        page.Paragraph(InertText.Of(answer.Food ?? answer.Asked), ink: TextPage.Ink.Bold);
+        if (!answer.Lines.IsEmpty)
+        {
+            if (answer is { ByName: true, Food: not null })
+            {
+                page.Paragraph(words["table.none"], 2);
+                if (answer.WhyNot.Length > 0)
+                {
+                    page.Paragraph(answer.WhyNot, 2, words["table.why"] + ": ");
+                }
+            }
+
+            new TextProcesses(page, words, sources).WriteLines(answer.Lines, kitchen, "heading.table");
+            page.Paragraph(words[answer.ByName ? "table.recipe-alone" : "table.plain"], 2);
+        }
+        else if (answer.BeyondTable)
+        {
+            page.Paragraph(words["table.beyond"], 2);
+        }
+        else
+        {
+            page.Paragraph(words[answer.Food is null ? "table.unknown" : "table.none"], 2);
+            if (answer.WhyNot.Length > 0)
+            {
+                page.Paragraph(answer.WhyNot, 2, words["table.why"] + ": ");
+            }
+
+            if (!answer.Recipes.IsEmpty)
+            {
+                page.Paragraph(string.Join("; ", answer.Recipes), 2, words["table.recipes"] + ": ");
+            }
+        }
+
+        new TextElsewhere(page, words, sources).WriteSources();
+    }
+}

@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+using ShelfSafe.Core;
+using ShelfSafe.Foods;
+using ShelfSafe.Pack;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>What the published table has for a food that a cook names, without any recipe.</summary>
+/// <param name="Asked">The words as given.</param>
+/// <param name="Food">Plain name of the food, or <see langword="null"/> where none was recognised.</param>
+/// <param name="Lines">Rows that name it, at this kitchen; empty where there is none.</param>
+/// <param name="ByName">Whether the rows were found by their own name: they hold for the published recipe of that name alone.</param>
+/// <param name="BeyondTable">Whether rows name it, but none reaches this altitude or jar.</param>
+/// <param name="WhyNot">Why there is no plain process of its own, or empty.</param>
+/// <param name="Recipes">Published recipes that hold the food, for foods that are put up only by such a recipe.</param>
+public sealed record ProcessAnswer(
+    string Asked,
+    string? Food,
+    ImmutableArray<ProcessLine> Lines,
+    bool ByName,
+    bool BeyondTable,
+    string WhyNot,
+    ImmutableArray<string> Recipes);
+
+/// <summary>Looks published processes up by food or product. Nothing is interpolated: what the table does not print is not there.</summary>
+public sealed class ProcessTable
+{
+    private const int MostRecipes = 6;
+    private readonly PackTables _tables;
+    private readonly FoodCatalogue _catalogue;
+    private readonly ImmutableArray<FormulaRow> _formulas;
+
+    private ProcessTable(RulePack pack, string region)
+    {
+        List<PackFault> faults = [];
+        _tables = pack.Tables;
+        LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), faults);
+        _catalogue = new(_tables.Foods, _tables.Aliases, [], words.Of("filler").Concat(words.Of("size")).Concat(words.Of("prep")), words.Of("cut"), region);
+        _formulas = FormulaTable.Read(pack, faults);
+        if (faults.Count > 0)
+        {
+            throw new InvalidDataException(faults[0].ToString());
+        }
+    }
+
+    /// <summary>Prepares the look-up.</summary>
+    /// <param name="pack">The rule pack.</param>
+    /// <param name="region">Country code that settles words with regional meanings, or empty.</param>
+    /// <exception cref="InvalidDataException">A table of the pack is wrong.</exception>
+    public static ProcessTable Create(RulePack pack, string region = "")
+    {
+        ArgumentNullException.ThrowIfNull(pack);
+        return new(pack, region);
+    }
+
+    /// <summary>What the table has.</summary>
+    /// <param name="words">A food or a product, as the cook says it.</param>
+    /// <param name="kitchen">Altitude, gauge and jar; what is not given is not narrowed down.</param>
+    /// <param name="method"><c>boiling-water</c>, <c>pressure</c>, or <see langword="null"/> for both.</param>
+    public ProcessAnswer Find(string words, Kitchen kitchen, string? method = null)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        ArgumentNullException.ThrowIfNull(kitchen);
+        FoodMatch match = _catalogue.Find(words);
+        FoodRow? food = match.Candidates.Length == 1 ? match.Candidates[0] : null;
+        HashSet<string> products = new(StringComparer.Ordinal);
+        if (food is not null && food.Process.StartsWith("yes: ", StringComparison.Ordinal))
+        {
+            products.Add(food.Process["yes: ".Length..]);
+        }
+
+        bool byName = products.Count == 0;
+        if (byName)
+        {
+            products.UnionWith(Named(words));
+        }
+
+        ProcessRow[] rows = [.. _tables.Processes.Where(row => row.Seen && products.Contains(row.Product) && (method is null || row.Method == method))];
+        ImmutableArray<ProcessLine> lines = ProcessSelector.Lines(rows, kitchen);
+        string why = rows.Length > 0 && !byName ? string.Empty
+            : food is null ? string.Empty
+            : food.WhyNo.Length > 0 ? food.WhyNo
+            : food.Process;
+        return new(words, food?.Name, lines, byName && rows.Length > 0, rows.Length > 0 && lines.IsEmpty, why, rows.Length > 0 ? [] : Recipes(food));
+    }
+
+    // Every word asked for stands in the product's name.
+    private IEnumerable<string> Named(string words)
+    {
+        string[] asked = [.. WordFolding.Words(words).Select(WordFolding.Singular)];
+        foreach (string product in _tables.Processes.Select(row => row.Product).Distinct(StringComparer.Ordinal))
+        {
+            HashSet<string> own = new(WordFolding.Words(product).Select(WordFolding.Singular), StringComparer.Ordinal);
+            if (asked.Length > 0 && asked.All(own.Contains))
+            {
+                yield return product;
+            }
+        }
+    }
+
+    private ImmutableArray<string> Recipes(FoodRow? food) => food is null
+        ? []
+        : [.. _formulas.Where(formula => formula.Seen && formula.Slots.Any(slot => slot.Foods.Contains(food.Id))).Select(formula => formula.Name).Take(MostRecipes)];
+}
