@@ -8,7 +8,7 @@ namespace ShelfSafe.Steps;
 /// <param name="Words">Phrases of the title, parted by <c>;</c>.</param>
 /// <param name="Foods">Alternatives parted by <c>|</c>, each of terms joined by <c>+</c>: a food id, <c>milk*</c> an id's beginning, <c>fact:baked</c> a step fact, <c>!</c> before a term for its absence.</param>
 /// <param name="Unless">Exceptions for the words, as in <c>step-facts.csv</c>.</param>
-/// <param name="NotAJar">yes, no or freeze.</param>
+/// <param name="NotAJar">yes, no, freeze, or closed: told by its foods even against the title, since only published recipes cover it.</param>
 /// <param name="Line">Line in the table, from 1.</param>
 internal sealed record DishKindRow(string Kind, string Words, ImmutableArray<ImmutableArray<string>> Foods, string Unless, string NotAJar, string Source, int Line)
 {
@@ -26,7 +26,7 @@ internal sealed record DishKindRow(string Kind, string Words, ImmutableArray<Imm
         row.Text("words"),
         [.. row.Text("foods").Split('|', StringSplitOptions.RemoveEmptyEntries).Select(terms => terms.Split('+', StringSplitOptions.TrimEntries).ToImmutableArray())],
         row.Text("unless"),
-        row.Choice("not_a_jar", ("no", "no"), ("yes", "yes"), ("freeze", "freeze"), (string.Empty, string.Empty)),
+        row.Choice("not_a_jar", ("no", "no"), ("yes", "yes"), ("freeze", "freeze"), ("closed", "closed"), (string.Empty, string.Empty)),
         row.Text("source"),
         row.Line);
 }

@@ -72,7 +72,8 @@ internal sealed class DishReader
             found = ByWords([.. headings], fromTitle: false);
         }
 
-        return found.IsEmpty ? ByFoods(facts, foodIds) : found;
+        ImmutableArray<DishKind> byFoods = ByFoods(facts, foodIds);
+        return found.IsEmpty ? byFoods : [.. byFoods.Where(kind => kind.NotAJar == "closed" && !found.Any(other => other.Id == kind.Id)), .. found];
     }
 
     // "Recipe for apple pie", "Dinner for two: stew".
