@@ -8,7 +8,8 @@ namespace ShelfSafe.Cli;
 /// <summary>The command line: parses arguments, runs a command, and answers with an exit code.</summary>
 /// <param name="standardInput">Opens standard input, for <c>-</c>.</param>
 /// <param name="terminal">What standard output is connected to.</param>
-internal sealed class App(Func<Stream> standardInput, Terminal terminal)
+/// <param name="stop">Asked for by Ctrl+C: the recipe at hand is finished, and no other is begun.</param>
+internal sealed class App(Func<Stream> standardInput, Terminal terminal, CancellationToken stop = default)
 {
     /// <summary>Runs one command line.</summary>
     public int Run(IReadOnlyList<string> arguments, TextWriter output, TextWriter error)
@@ -17,7 +18,7 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal)
         {
             new HelpOption(),
             new VersionOption(),
-            new VetCommand(standardInput, terminal).Build(),
+            new VetCommand(standardInput, terminal, stop).Build(),
             RulesCommand.Build(),
             new TableCommand(terminal).Build(),
         };
@@ -57,13 +58,17 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal)
     {
         try
         {
-            int code = result.Invoke(new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false });
+            int code = result.Invoke(new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
             output.Flush();
             return code;
         }
         catch (IOException broken)
         {
-            // Standard output went away, for instance a pipe that was closed early.
+            if (BrokenPipe.Is(broken))
+            {
+                return ExitCode.Trouble; // whoever read the output has seen enough: nothing to say
+            }
+
             Complain(error, $"output cannot be written: {broken.Message}");
             return ExitCode.Trouble;
         }

@@ -9,6 +9,9 @@ internal static class ExitCode
     /// <summary>Any other verdict.</summary>
     public const int Verdict = 1;
 
-    /// <summary>Wrong use, or something that could not be read.</summary>
+    /// <summary>Wrong use, or something that could not be read or written.</summary>
     public const int Trouble = 2;
+
+    /// <summary>Stopped by Ctrl+C; what was written is whole.</summary>
+    public const int Stopped = 130;
 }

@@ -1,7 +1,33 @@
 using System.Text;
+using Microsoft.Win32.SafeHandles;
 using ShelfSafe.Cli;
 
 UTF8Encoding utf8 = new(encoderShouldEmitUTF8Identifier: false);
-using StreamWriter output = new(Console.OpenStandardOutput(), utf8, bufferSize: 16_384) { NewLine = "\n" };
+using CancellationTokenSource stop = new();
+Console.CancelKeyPress += (_, pressed) =>
+{
+    // The first Ctrl+C lets the recipe at hand be written whole; a second one ends the program at once.
+    pressed.Cancel = !stop.IsCancellationRequested;
+    stop.Cancel();
+};
+
+// The console's own stream swallows a closed pipe on Unix; a plain file stream tells of it, so that the run can end.
+using SafeFileHandle handle = new(1, ownsHandle: false);
+using Stream standardOutput = Console.IsOutputRedirected && !OperatingSystem.IsWindows()
+    ? new FileStream(handle, FileAccess.Write, bufferSize: 1)
+    : Console.OpenStandardOutput();
+#pragma warning disable CA2000 // Disposed below, where a full disk or a closed pipe is met.
+StreamWriter output = new(standardOutput, utf8, bufferSize: 16_384) { NewLine = "\n" };
+#pragma warning restore CA2000
 using StreamWriter error = new(Console.OpenStandardError(), utf8) { NewLine = "\n", AutoFlush = true };
-return new App(Console.OpenStandardInput, Terminal.Read()).Run(args, output, error);
+int code = new App(Console.OpenStandardInput, Terminal.Read(), stop.Token).Run(args, output, error);
+try
+{
+    output.Dispose();
+}
+catch (IOException)
+{
+    // What could not be written was complained of when it was tried.
+}
+
+return code;

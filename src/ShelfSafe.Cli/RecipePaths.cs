@@ -6,12 +6,13 @@ internal static class RecipePaths
     /// <summary>Standard input.</summary>
     public const string StandardInput = "-";
 
-    private static readonly string[] _extensions = [".md", ".markdown", ".txt"];
+    private static readonly string[] _extensions = [".md", ".markdown", ".txt", ".html", ".htm", ".xhtml", ".jsonld"];
 
     /// <summary>Lists the files of one argument; a plain file is listed as it is, whether or not it exists.</summary>
     /// <param name="argument">File, folder, or <c>-</c>.</param>
+    /// <param name="globs">What to take and leave of a folder; its includes stand in place of the known endings.</param>
     /// <param name="complain">Told of folders that hold no recipe or cannot be read.</param>
-    public static List<string> Expand(string argument, Action<string> complain)
+    public static List<string> Expand(string argument, PathGlobs globs, Action<string> complain)
     {
         if (string.Equals(argument, StandardInput, StringComparison.Ordinal) || !Directory.Exists(argument))
         {
@@ -20,7 +21,7 @@ internal static class RecipePaths
 
         List<string> found = [];
         bool whole = true;
-        Walk(new DirectoryInfo(argument), Shown(argument).TrimEnd('/'), found, path =>
+        Walk(new DirectoryInfo(argument), Shown(argument).TrimEnd('/'), globs, found, path =>
         {
             whole = false;
             complain($"{path}: folder may not be read");
@@ -28,7 +29,7 @@ internal static class RecipePaths
         found.Sort(StringComparer.Ordinal);
         if (found.Count == 0 && whole)
         {
-            complain($"{Shown(argument)}: folder holds no recipe; looked for {string.Join(", ", _extensions)}");
+            complain($"{Shown(argument)}: folder holds no recipe; looked for {globs.Wanted ?? string.Join(", ", _extensions)}");
         }
 
         return found;
@@ -37,7 +38,7 @@ internal static class RecipePaths
     /// <summary>A path as reports show it, with <c>/</c> on every system.</summary>
     public static string Shown(string path) => Path.DirectorySeparatorChar == '/' ? path : path.Replace(Path.DirectorySeparatorChar, '/');
 
-    private static void Walk(DirectoryInfo folder, string shown, List<string> found, Action<string> unreadable)
+    private static void Walk(DirectoryInfo folder, string shown, PathGlobs globs, List<string> found, Action<string> unreadable)
     {
         // A work list, not recursion: a deep tree must not end the program. Linked folders are not followed, since they may form a ring.
         Stack<(DirectoryInfo Folder, string Shown)> open = new([(folder, shown)]);
@@ -55,7 +56,7 @@ internal static class RecipePaths
                             open.Push((inner, path));
                         }
                     }
-                    else if (_extensions.Contains(entry.Extension, StringComparer.OrdinalIgnoreCase))
+                    else if (globs.Takes(path[(shown.Length + 1)..], _extensions.Contains(entry.Extension, StringComparer.OrdinalIgnoreCase)))
                     {
                         found.Add(path);
                     }

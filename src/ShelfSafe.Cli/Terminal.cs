@@ -6,7 +6,8 @@ namespace ShelfSafe.Cli;
 /// <param name="IsTerminal">Whether a person sees it directly.</param>
 /// <param name="Width">Columns of the terminal; 80 where there is none.</param>
 /// <param name="Colour">Whether colour is welcome: a terminal, no <c>NO_COLOR</c>, and not a dumb one.</param>
-internal sealed record Terminal(bool IsTerminal, int Width, bool Colour)
+/// <param name="ErrorIsTerminal">Whether a person sees standard error directly.</param>
+internal sealed record Terminal(bool IsTerminal, int Width, bool Colour, bool ErrorIsTerminal = false)
 {
     private const int DefaultWidth = 80;
     private const int Widest = 120;
@@ -22,13 +23,13 @@ internal sealed record Terminal(bool IsTerminal, int Width, bool Colour)
     {
         if (Console.IsOutputRedirected)
         {
-            return None;
+            return None with { ErrorIsTerminal = !Console.IsErrorRedirected };
         }
 
         // Set and not empty means no colour, whatever the value: the convention of no-color.org.
         bool colour = string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"))
             && !string.Equals(Environment.GetEnvironmentVariable("TERM"), "dumb", StringComparison.Ordinal);
-        return new(IsTerminal: true, Columns(), colour);
+        return new(IsTerminal: true, Columns(), colour, !Console.IsErrorRedirected);
     }
 
     private static int Columns()

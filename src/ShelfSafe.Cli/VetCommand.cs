@@ -1,9 +1,10 @@
 using System.CommandLine;
+using ShelfSafe.Reports;
 
 namespace ShelfSafe.Cli;
 
 /// <summary>The command <c>vet</c>: its arguments and options, and nothing else.</summary>
-internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal)
+internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal, CancellationToken stop)
 {
     private readonly Argument<string[]> _recipes = new("RECIPE")
     {
@@ -13,8 +14,8 @@ internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal)
 
     private readonly Option<string> _format = new("--format")
     {
-        HelpName = "text|jsonl",
-        Description = "text for people (the default), jsonl for programs: one JSON object a recipe and line.",
+        HelpName = "text|markdown|html|jsonl|sarif",
+        Description = "text for people (the default), markdown and html to print and hand out, jsonl for programs (one JSON object a recipe and line), sarif for editors and code hosts.",
         DefaultValueFactory = static _ => "text",
     };
 
@@ -28,6 +29,18 @@ internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal)
     private readonly Option<string?> _output = new("--output", "-o") { HelpName = "FILE", Description = "Write the reports to a file: whole, or not at all." };
     private readonly Option<bool> _quiet = new("--quiet", "-q") { Description = "One line a recipe: file, outcome and what it means." };
 
+    private readonly Option<string> _input = new("--input")
+    {
+        HelpName = "auto|markdown|text|html|json-ld|jsonl",
+        Description = "What the input is; auto goes by the ending of the name, and for standard input by its first characters.",
+        DefaultValueFactory = static _ => RecipeKinds.Auto,
+    };
+
+    private readonly Option<string[]> _include = new("--include") { HelpName = "GLOB", Description = "Of a folder take only these, such as \"*.md\" or \"soups/**\"; may be given again." };
+    private readonly Option<string[]> _exclude = new("--exclude") { HelpName = "GLOB", Description = "Of a folder leave these out; may be given again." };
+    private readonly Option<string?> _failOn = new("--fail-on") { HelpName = "stop|change|caution|note", Description = "Exit with 1 where a finding is of this level or a worse one, else with 0, whatever the verdict." };
+    private readonly Option<bool> _summary = new("--summary") { Description = "At the end count outcomes and rules, on standard error." };
+
     /// <summary>Makes the command.</summary>
     public Command Build()
     {
@@ -38,7 +51,9 @@ internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal)
                 result.AddError($"\"{value}\" is no option of vet; a file of that name is written ./{value}");
             }
         });
-        _format.Validators.Add(static result => OneOf(result, ["text", "jsonl"]));
+        _format.Validators.Add(static result => OneOf(result, ReportFormat.Known));
+        _input.Validators.Add(static result => OneOf(result, RecipeKinds.All));
+        _failOn.Validators.Add(static result => OneOf(result, VetTally.Levels));
         _gauge.Validators.Add(static result => OneOf(result, KitchenWords.Gauges));
         _jar.Validators.Add(static result => OneOf(result, KitchenWords.Jars));
         _region.Validators.Add(static result => OneOf(result, KitchenWords.Regions));
@@ -52,8 +67,9 @@ internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal)
         Command vet = new("vet", "Says whether and how a recipe could be put up in jars, with reasons and sources.")
         {
             _recipes, _format, _kitchen, _altitude, _gauge, _jar, _region, _rules, _aliases, _output, _quiet,
+            _input, _include, _exclude, _failOn, _summary,
         };
-        vet.SetAction(result => new VetRun(Read(result), standardInput, terminal).Run(result.InvocationConfiguration.Output, result.InvocationConfiguration.Error));
+        vet.SetAction(result => new VetRun(Read(result), standardInput, terminal, stop).Run(result.InvocationConfiguration.Output, result.InvocationConfiguration.Error));
         return vet;
     }
 
@@ -67,7 +83,7 @@ internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal)
 
     private VetRequest Read(ParseResult result) => new(
         result.GetValue(_recipes) ?? [],
-        string.Equals(result.GetValue(_format), "jsonl", StringComparison.Ordinal),
+        result.GetValue(_format) ?? "text",
         result.GetValue(_kitchen),
         result.GetValue(_altitude),
         result.GetValue(_gauge),
@@ -76,5 +92,10 @@ internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal)
         result.GetValue(_rules),
         result.GetValue(_aliases),
         result.GetValue(_output),
-        result.GetValue(_quiet));
+        result.GetValue(_quiet),
+        result.GetValue(_input) ?? RecipeKinds.Auto,
+        result.GetValue(_include) ?? [],
+        result.GetValue(_exclude) ?? [],
+        result.GetValue(_failOn),
+        result.GetValue(_summary));
 }

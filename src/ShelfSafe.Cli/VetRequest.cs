@@ -3,7 +3,7 @@ namespace ShelfSafe.Cli;
 /// <summary>What the cook asked of <c>vet</c>; options that were not given are <see langword="null"/>.</summary>
 internal sealed record VetRequest(
     IReadOnlyList<string> Recipes,
-    bool AsJsonLines,
+    string Format,
     string? KitchenFile,
     string? Altitude,
     string? Gauge,
@@ -12,4 +12,9 @@ internal sealed record VetRequest(
     string? RulesFolder,
     string? AliasFile,
     string? OutputFile,
-    bool Quiet);
+    bool Quiet,
+    string Input,
+    IReadOnlyList<string> Include,
+    IReadOnlyList<string> Exclude,
+    string? FailOn,
+    bool Summary);

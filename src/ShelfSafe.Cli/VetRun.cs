@@ -1,16 +1,18 @@
-using ShelfSafe.Core;
 using ShelfSafe.Reports;
-using ShelfSafe.Verdict;
 
 namespace ShelfSafe.Cli;
 
-/// <summary>One run of <c>vet</c>: each file is read, vetted and reported before the next is opened.</summary>
-internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Terminal terminal)
+/// <summary>One run of <c>vet</c>: inputs are vetted on all cores, a few ahead of the one being written, and written in their order.</summary>
+internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Terminal terminal, CancellationToken stop)
 {
-    private int _code = ExitCode.Permitted;
-    private bool _first = true;
+    private const int MostTroubles = 1_000; // that a report lists; standard error gets all
 
-    /// <summary>Runs, and returns the exit code: the highest that any file asks for.</summary>
+    private readonly VetTally _tally = new(request.FailOn);
+    private readonly List<string> _troubles = [];
+    private bool _started;
+    private bool _needsBetween;
+
+    /// <summary>Runs, and returns the exit code.</summary>
     public int Run(TextWriter output, TextWriter error)
     {
         if (VetSetup.Read(request, message => Trouble(error, message)) is not { } setup)
@@ -21,20 +23,37 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
         if (request.OutputFile is not { } path)
         {
             VetAll(setup, output, error, terminal.Style);
-            return _code;
+        }
+        else
+        {
+            WriteFile(path, setup, error);
         }
 
+        if (request.Summary || (terminal.ErrorIsTerminal && _tally.Recipes > 1))
+        {
+            _tally.Write(error);
+        }
+
+        return stop.IsCancellationRequested ? ExitCode.Stopped : _tally.Code;
+    }
+
+    private void WriteFile(string path, VetSetup setup, TextWriter error)
+    {
         try
         {
             using WholeFile file = WholeFile.Create(path);
             VetAll(setup, file.Writer, error, new TextStyle());
-            if (_first)
+            if (stop.IsCancellationRequested)
             {
-                Trouble(error, $"{path}: not written, since no recipe could be read");
+                Trouble(error, $"{path}: not written, since the run was stopped");
+            }
+            else if (_started)
+            {
+                file.Keep();
             }
             else
             {
-                file.Keep();
+                Trouble(error, $"{path}: not written, since no recipe could be read");
             }
         }
         catch (IOException broken)
@@ -49,93 +68,92 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
         {
             Trouble(error, $"{path}: is no name that a file can have");
         }
-
-        return _code;
     }
-
-    private static bool IsPermitted(VettingReport report) =>
-        report.Outcome is Outcome.BoilingWater or Outcome.Pressure or Outcome.DryStorage
-        && !report.Findings.Any(static finding => finding.Level is FindingLevel.Stop or FindingLevel.Change);
-
-    private static bool IsPlain(string path) => path.EndsWith(".txt", StringComparison.OrdinalIgnoreCase);
 
     private void VetAll(VetSetup setup, TextWriter output, TextWriter error, TextStyle style)
     {
-        TextReport text = new(Words.Read(), style);
-        JsonLinesReport json = new();
-        foreach (string argument in request.Recipes)
+        ReportFormat format = request.Quiet && request.Format == "text" ? ReportFormat.CreateBrief() : ReportFormat.Create(request.Format, setup.Rules, style);
+        VetWorker worker = new(setup, format, standardInput);
+        Progress progress = new(error, terminal.ErrorIsTerminal && (!terminal.IsTerminal || request.OutputFile is not null));
+
+        // A window of finished and running work: order is kept, and memory does not grow with the number of inputs.
+        Queue<Task<VetResult>> window = new();
+        int widest = (2 * Environment.ProcessorCount) + 2;
+        foreach (VetWork work in new VetQueue(request, standardInput).All(message => Trouble(error, message)))
         {
-            foreach (string path in RecipePaths.Expand(argument, message => Trouble(error, message)))
+            if (stop.IsCancellationRequested)
             {
-                if (Read(path, error) is { } recipe && Vet(setup, path, recipe, error) is { } report)
-                {
-                    Write(text, json, output, RecipePaths.Shown(path), report);
-                }
+                break;
+            }
+
+            window.Enqueue(Task.Run(() => worker.Do(work), CancellationToken.None));
+            if (window.Count >= widest)
+            {
+                Write(window.Dequeue().GetAwaiter().GetResult(), format, output, error, progress);
             }
         }
+
+        while (window.TryDequeue(out Task<VetResult>? next))
+        {
+            VetResult result = next.GetAwaiter().GetResult();
+            if (!stop.IsCancellationRequested)
+            {
+                Write(result, format, output, error, progress);
+            }
+        }
+
+        progress.Clear();
+        if (!_started && format.WritesEmpty)
+        {
+            output.Write(format.Start(null));
+            _started = true;
+        }
+
+        if (_started)
+        {
+            output.Write(format.Finish(_troubles, !stop.IsCancellationRequested));
+        }
     }
 
-    private VettingReport? Vet(VetSetup setup, string path, string recipe, TextWriter error)
+    private void Write(VetResult result, ReportFormat format, TextWriter output, TextWriter error, Progress progress)
     {
-        try
+        foreach (string trouble in result.Troubles)
         {
-            VettingReport report = setup.Vetter.Vet(recipe, setup.Kitchen, IsPlain(path));
-            _code = Math.Max(_code, IsPermitted(report) ? ExitCode.Permitted : ExitCode.Verdict);
-            return report;
-        }
-#pragma warning disable CA1031 // One file that trips a fault of ours must not keep the others from their verdict.
-        catch (Exception fault)
-#pragma warning restore CA1031
-        {
-            Trouble(error, $"{path}: not vetted, a fault in this program stopped it ({fault.GetType().Name}): {fault.Message}");
-            return null;
-        }
-    }
-
-    private string? Read(string path, TextWriter error)
-    {
-        string? recipe;
-        string wrong;
-        if (string.Equals(path, RecipePaths.StandardInput, StringComparison.Ordinal))
-        {
-            using Stream stream = standardInput();
-            recipe = TextFile.Read(stream, out wrong);
-        }
-        else
-        {
-            recipe = TextFile.Read(path, out wrong);
+            progress.Clear();
+            Trouble(error, trouble);
         }
 
-        if (recipe is null)
+        foreach (VetCount count in result.Counts)
         {
-            Trouble(error, $"{RecipePaths.Shown(path)}: {wrong}");
+            _tally.Add(count);
         }
 
-        return recipe;
-    }
+        foreach (string piece in result.Pieces)
+        {
+            if (!_started)
+            {
+                output.Write(format.Start(result.First));
+                _started = true;
+            }
 
-    private void Write(TextReport text, JsonLinesReport json, TextWriter output, string path, VettingReport report)
-    {
-        if (request.AsJsonLines)
-        {
-            json.Write(output, path, report);
-        }
-        else if (request.Quiet)
-        {
-            text.WriteVerdict(output, path, report);
-        }
-        else
-        {
-            output.Write(_first ? string.Empty : "\n" + new string('=', terminal.Style.Width) + "\n\n");
-            text.Write(output, path, report);
+            if (piece.Length > 0)
+            {
+                output.Write(_needsBetween ? format.Between : string.Empty);
+                output.Write(piece);
+                _needsBetween = true;
+            }
         }
 
-        _first = false;
+        progress.Show(_tally.Recipes);
     }
 
     private void Trouble(TextWriter error, string message)
     {
         App.Complain(error, message);
-        _code = ExitCode.Trouble;
+        _tally.AddTrouble();
+        if (_troubles.Count < MostTroubles)
+        {
+            _troubles.Add(message);
+        }
     }
 }

@@ -8,7 +8,8 @@ namespace ShelfSafe.Cli;
 /// <summary>The vetter and the kitchen that a request asks for, or what is wrong with the files it names.</summary>
 /// <param name="Vetter">The vetter.</param>
 /// <param name="Kitchen">The kitchen.</param>
-internal sealed record VetSetup(RecipeVetter Vetter, Kitchen Kitchen)
+/// <param name="Rules">The rule pack.</param>
+internal sealed record VetSetup(RecipeVetter Vetter, Kitchen Kitchen, RulePack Rules)
 {
     private const int MostFaults = 20;
 
@@ -30,7 +31,7 @@ internal sealed record VetSetup(RecipeVetter Vetter, Kitchen Kitchen)
         double? feet = request.Altitude is { } altitude && Altitude.TryRead(altitude, out double typed, out _) ? typed : profile.AltitudeFeet;
         string region = request.Region ?? profile.Region ?? string.Empty;
         Kitchen kitchen = new(feet, request.Gauge ?? profile.Gauge, request.Jar ?? profile.Jar, region);
-        return new(RecipeVetter.Create(pack, region, words), kitchen);
+        return new(RecipeVetter.Create(pack, region, words), kitchen, pack);
     }
 
     /// <summary>Reads a rule pack, the built-in one where no folder is named.</summary>

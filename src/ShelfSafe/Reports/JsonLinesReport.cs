@@ -18,7 +18,8 @@ public sealed class JsonLinesReport
     /// <summary>Version of the shape; it rises only when a field changes its meaning.</summary>
     public const int SchemaVersion = 1;
 
-    private static readonly JsonWriterOptions _options = new() { Encoder = Encoder(), Indented = false };
+    /// <summary>No indenting; marks that turn or hide text come out as escapes.</summary>
+    internal static readonly JsonWriterOptions Options = new() { Encoder = Encoder(), Indented = false };
 
     private readonly ArrayBufferWriter<byte> _buffer = new(16_384);
 
@@ -30,21 +31,48 @@ public sealed class JsonLinesReport
     {
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(report);
-        _buffer.ResetWrittenCount();
-        using (Utf8JsonWriter json = new(_buffer, _options))
-        {
-            WriteReport(json, file, report);
-        }
-
-        output.Write(Encoding.UTF8.GetString(_buffer.WrittenSpan));
-        output.Write('\n');
+        output.Write(Line(new(file, report, string.Empty)));
     }
 
-    private static void WriteReport(Utf8JsonWriter json, string file, VettingReport report)
+    /// <summary>One object and a line feed.</summary>
+    /// <param name="item">The recipe; <c>record</c> is left out for a file of one recipe, <c>textRead</c> unless the text was made of structured data.</param>
+    public string Line(ReportItem item)
+    {
+        ArgumentNullException.ThrowIfNull(item);
+        return Written(json => WriteReport(json, item));
+    }
+
+    /// <summary>One object for a record that could not be read, and a line feed, so that records in and lines out stay in step.</summary>
+    /// <param name="file">Path of the file.</param>
+    /// <param name="record">Number of the record.</param>
+    /// <param name="wrong">What is wrong with it.</param>
+    public string Broken(string file, int record, string wrong) => Written(json =>
     {
         json.WriteStartObject();
         json.WriteNumber("schemaVersion"u8, SchemaVersion);
         json.WriteText("file"u8, file);
+        json.WriteNumber("record"u8, record);
+        json.WriteText("error"u8, wrong);
+        json.WriteEndObject();
+    });
+
+    private string Written(Action<Utf8JsonWriter> write)
+    {
+        _buffer.ResetWrittenCount();
+        using (Utf8JsonWriter json = new(_buffer, Options))
+        {
+            write(json);
+        }
+
+        return Encoding.UTF8.GetString(_buffer.WrittenSpan) + "\n";
+    }
+
+    private static void WriteReport(Utf8JsonWriter json, ReportItem item)
+    {
+        VettingReport report = item.Report;
+        json.WriteStartObject();
+        json.WriteNumber("schemaVersion"u8, SchemaVersion);
+        json.WriteText("file"u8, item.File);
         json.WriteText("title"u8, report.Title);
         json.WriteString("acidity"u8, Names.Of(report.Acidity));
         json.WriteString("outcome"u8, Names.Of(report.Outcome));
@@ -60,6 +88,16 @@ public sealed class JsonLinesReport
         json.WriteList("parts"u8, report.Parts, WritePart);
         WritePack(json, report.Pack);
         WriteKitchen(json, report.Kitchen);
+        if (item.Record is { } record)
+        {
+            json.WriteNumber("record"u8, record);
+        }
+
+        if (!item.IsFileText)
+        {
+            json.WriteText("textRead"u8, item.Text);
+        }
+
         json.WriteEndObject();
     }
 

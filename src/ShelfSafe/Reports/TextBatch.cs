@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using ShelfSafe.Core;
 using ShelfSafe.Verdict;
 
 namespace ShelfSafe.Reports;
@@ -8,8 +7,6 @@ namespace ShelfSafe.Reports;
 /// <summary>Writes what the batch is: the comparison with the tested process, what was unread, and how much it makes.</summary>
 internal sealed class TextBatch(TextPage page, Words words)
 {
-    private const double MillilitresPerLitre = 1_000;
-
     /// <summary>Writes yours beside tested, one row a difference.</summary>
     public void WriteComparison(CategoryReport? category)
     {
@@ -18,19 +15,9 @@ internal sealed class TextBatch(TextPage page, Words words)
             return;
         }
 
-        List<ImmutableArray<string>> rows = [];
-        foreach (Difference difference in category.Differences)
-        {
-            rows.Add([
-                difference.What,
-                TextNumbers.Range(difference.Yours, difference.Unit, words),
-                Tested(difference),
-                words[difference.Allowed ? "comparison.yes" : "comparison.no"],
-            ]);
-        }
-
         page.Heading(words["heading.comparison"]);
-        page.Table([words["comparison.what"], words["comparison.yours"], words["comparison.tested"], words["comparison.allowed"]], rows, 2);
+        ReportTables tables = new(words);
+        page.Table(tables.ComparisonHeader, tables.ComparisonRows(category), 2);
     }
 
     /// <summary>Writes the ingredients that no food was found for, and those taken on the cook's word.</summary>
@@ -48,41 +35,17 @@ internal sealed class TextBatch(TextPage page, Words words)
     /// <summary>Writes volume and jars, only where the recipe may be put up now or after changes.</summary>
     public void WriteYield(VettingReport report)
     {
-        bool jars = !report.Process.IsDefaultOrEmpty || !report.ProcessAfterChanges.IsDefaultOrEmpty;
-        if (!jars || (report.Measures.JarYield is null && report.Measures.TotalMillilitres is not { IsBounded: true }))
+        bool first = true;
+        foreach (string line in ReportHead.Yield(words, report))
         {
-            return;
-        }
+            if (first)
+            {
+                page.Heading(words["heading.yield"]);
+                first = false;
+            }
 
-        page.Heading(words["heading.yield"]);
-        if (report.Measures.TotalMillilitres is { IsBounded: true } volume)
-        {
-            page.Paragraph(
-                words.With("yield.volume", TextNumbers.Short(volume.Low / MillilitresPerLitre), TextNumbers.Short(volume.High / MillilitresPerLitre)),
-                2);
+            page.Paragraph(line, 2);
         }
-
-        if (report.Measures.JarYield is { } yield)
-        {
-            string jar = words.Named("jar", yield.Jar);
-            page.Paragraph(
-                yield.Jars.IsBounded
-                    ? words.With("yield.jars", TextNumbers.Whole(yield.Jars.Low), TextNumbers.Whole(yield.Jars.High), jar)
-                    : words.With("yield.jars-at-least", TextNumbers.Whole(yield.Jars.Low), jar),
-                2);
-            page.Paragraph(words.With("yield.loads", TextNumbers.Range(yield.Loads, string.Empty, words), TextNumbers.Short(yield.RemainderMillilitres.High / MillilitresPerLitre)), 2);
-        }
-    }
-
-    private string Tested(Difference difference)
-    {
-        if (difference.Tested.IsBounded && difference.Tested.Low <= 0 && difference.Tested.High > 0)
-        {
-            Interval most = Interval.Exactly(difference.Tested.High);
-            return words.With("comparison.at-most", TextNumbers.Range(most, difference.Unit, words));
-        }
-
-        return TextNumbers.Range(difference.Tested, difference.Unit, words);
     }
 
     private void WriteList(IEnumerable<IngredientReport> ingredients, string heading, string intro)

@@ -17,8 +17,7 @@ internal sealed class TextElsewhere(TextPage page, Words words, SourceList sourc
         page.Heading(words["heading.storage"]);
         foreach (StorageAdvice advice in storage)
         {
-            string text = advice.Text.Length == 0 ? advice.Span : advice.Span.Length == 0 ? advice.Text : $"{advice.Span}. {advice.Text}";
-            page.Paragraph(text + sources.Mark(advice.Source), 2, words.Named("where", advice.Where) + ": ");
+            page.Paragraph(ReportHead.Storage(advice) + sources.Mark(advice.Source), 2, words.Named("where", advice.Where) + ": ");
         }
     }
 

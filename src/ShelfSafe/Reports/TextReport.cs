@@ -72,8 +72,7 @@ public sealed class TextReport(Words words, TextStyle style)
             page.Heading(words["heading.parts"]);
             foreach (PartReport part in report.Parts)
             {
-                string lines = words.With("label.lines", string.Create(CultureInfo.InvariantCulture, $"{part.Line}-{part.EndLine}"));
-                page.Paragraph($"{part.Name} ({lines}): {words[$"outcome.{Names.Of(part.Outcome)}"]}", 2, "- ");
+                page.Paragraph(ReportHead.Part(words, part), 2, "- ");
             }
         }
     }
@@ -99,28 +98,7 @@ public sealed class TextReport(Words words, TextStyle style)
         page.Paragraph(words["caution.ask"], 2);
         page.Paragraph(words["caution.doubt"], 2);
         page.Gap();
-        page.Paragraph(KitchenLine(report.Kitchen), mark: $"{words["label.kitchen"]}: ", ink: Ink.Faint);
-        string sha = report.Pack.Sha256.Length > 12 ? report.Pack.Sha256[..12] : report.Pack.Sha256;
-        page.Paragraph(words.With("pack.line", report.Pack.Version, report.Pack.Date, sha), mark: $"{words["label.pack"]}: ", ink: Ink.Faint);
-    }
-
-    private string KitchenLine(Kitchen kitchen)
-    {
-        List<string> pieces = [];
-        pieces.Add(kitchen.AltitudeFeet is { } feet
-            ? words.With("kitchen.altitude", TextNumbers.Whole(feet), TextNumbers.Whole(feet * TextNumbers.MetresPerFoot))
-            : words["kitchen.no-altitude"]);
-        if (kitchen.Gauge is { } gauge)
-        {
-            pieces.Add(words.Named("gauge", gauge));
-        }
-
-        pieces.Add(kitchen.Jar is { } jar ? words.Named("jar", jar) : words["kitchen.any-jar"]);
-        if (kitchen.Region.Length > 0)
-        {
-            pieces.Add(words.With("kitchen.region", kitchen.Region));
-        }
-
-        return string.Join(", ", pieces);
+        page.Paragraph(ReportHead.Kitchen(words, report.Kitchen), mark: $"{words["label.kitchen"]}: ", ink: Ink.Faint);
+        page.Paragraph(ReportHead.Pack(words, report.Pack), mark: $"{words["label.pack"]}: ", ink: Ink.Faint);
     }
 }

@@ -1,0 +1,93 @@
+using ShelfSafe.Reading;
+using ShelfSafe.Reports;
+using ShelfSafe.Verdict;
+
+namespace ShelfSafe.Cli;
+
+/// <summary>Vets one input from its file to its finished report; may run on several threads at once.</summary>
+internal sealed class VetWorker(VetSetup setup, ReportFormat format, Func<Stream> standardInput)
+{
+    /// <summary>Does one piece of work; whatever is wrong with it costs only itself.</summary>
+    public VetResult Do(VetWork work)
+    {
+        List<string> pieces = [];
+        List<VetCount> counts = [];
+        List<string> troubles = [];
+        ReportItem? first = null;
+        string file = RecipePaths.Shown(work.Path);
+        string name = work.Record is { } number ? FormattableString.Invariant($"{file}:{number}") : file;
+        try
+        {
+            List<ReportItem> items = Items(work, file, out string wrong);
+            foreach (ReportItem item in items)
+            {
+                first ??= item;
+                pieces.Add(format.One(item));
+                counts.Add(VetCount.Of(item.Report));
+            }
+
+            if (wrong.Length > 0)
+            {
+                Spoil(wrong);
+            }
+        }
+#pragma warning disable CA1031 // One file that trips a fault of ours must not keep the others from their verdict.
+        catch (Exception fault)
+#pragma warning restore CA1031
+        {
+            Spoil($"not vetted, a fault in this program stopped it ({fault.GetType().Name}): {fault.Message}");
+        }
+
+        return new(pieces, counts, troubles, first);
+
+        void Spoil(string wrong)
+        {
+            troubles.Add($"{name}: {wrong}");
+            if (work.Record is { } record && format.Broken(file, record, wrong) is { Length: > 0 } broken)
+            {
+                pieces.Add(broken);
+            }
+        }
+    }
+
+    private List<ReportItem> Items(VetWork work, string file, out string wrong)
+    {
+        wrong = string.Empty;
+        if (work.Line is { } line)
+        {
+            return RecipeRecord.Read(line, out wrong) is { } record ? [Vetted(record.File ?? file, record.Recipe, record.IsFileText, work.Record)] : [];
+        }
+
+        if (Read(work.Path, out wrong) is not { } text)
+        {
+            return [];
+        }
+
+        string kind = work is { Kind: RecipeKinds.Auto, Path: RecipePaths.StandardInput } ? RecipeKinds.OfContent(text)
+            : work.Kind == RecipeKinds.Auto ? RecipeKinds.OfName(work.Path) : work.Kind;
+        if (kind is RecipeKinds.Markdown or RecipeKinds.Text)
+        {
+            return [Vetted(file, new(text, kind == RecipeKinds.Text), isFileText: true, record: null)];
+        }
+
+        IReadOnlyList<ReadableRecipe> recipes = kind == RecipeKinds.Html ? WebPage.Read(text, out wrong) : SchemaRecipes.Read(text, out wrong);
+        return [.. recipes.Select((recipe, index) => Vetted(file, recipe, isFileText: false, recipes.Count > 1 ? index + 1 : null))];
+    }
+
+    private ReportItem Vetted(string file, ReadableRecipe recipe, bool isFileText, int? record)
+    {
+        VettingReport report = setup.Vetter.Vet(recipe.Text, setup.Kitchen, recipe.IsPlain);
+        return new(file, report, recipe.Text, isFileText, record);
+    }
+
+    private string? Read(string path, out string wrong)
+    {
+        if (!string.Equals(path, RecipePaths.StandardInput, StringComparison.Ordinal))
+        {
+            return TextFile.Read(path, out wrong);
+        }
+
+        using Stream stream = standardInput();
+        return TextFile.Read(stream, out wrong);
+    }
+}

@@ -1,0 +1,69 @@
+using System.Text.Json;
+
+namespace ShelfSafe.Reading;
+
+/// <summary>One line of a file of many recipes: <c>{"text": "...", "title": "...", "file": "..."}</c>, or a schema.org Recipe.</summary>
+/// <param name="Recipe">The recipe as text.</param>
+/// <param name="File">The name that the record gives itself, or <see langword="null"/>.</param>
+/// <param name="IsFileText">Whether the text is the record's own, so that places count in its <c>text</c>.</param>
+public sealed record RecipeRecord(ReadableRecipe Recipe, string? File, bool IsFileText)
+{
+    private const int Deepest = 64;
+
+    /// <summary>Reads a line.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="wrong">What is wrong with it, or empty.</param>
+    /// <returns>The record, or <see langword="null"/> where it cannot be read.</returns>
+    public static RecipeRecord? Read(string line, out string wrong)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        try
+        {
+            using JsonDocument json = JsonDocument.Parse(line.AsMemory().TrimStart('\uFEFF'), new JsonDocumentOptions { MaxDepth = Deepest });
+            return Read(json.RootElement, out wrong);
+        }
+        catch (JsonException broken)
+        {
+            wrong = FormattableString.Invariant($"is not JSON from byte {(broken.BytePositionInLine ?? 0) + 1} on; one object a line is wanted");
+        }
+        catch (InvalidOperationException)
+        {
+            wrong = "holds text that is not Unicode";
+        }
+
+        return null;
+    }
+
+    private static RecipeRecord? Read(JsonElement record, out string wrong)
+    {
+        if (record.ValueKind != JsonValueKind.Object)
+        {
+            wrong = "is no JSON object; write {\"text\": \"...\"} or a schema.org Recipe";
+            return null;
+        }
+
+        string? file = record.TryGetProperty("file", out JsonElement name) && name.ValueKind == JsonValueKind.String ? name.GetString() : null;
+        if (!record.TryGetProperty("text", out JsonElement text) || record.TryGetProperty("@type", out _))
+        {
+            IReadOnlyList<ReadableRecipe> recipes = SchemaRecipes.Read(record, out wrong);
+            wrong = recipes.Count > 1 ? "holds several recipes; one a line is wanted" : wrong;
+            return recipes.Count == 1 ? new(recipes[0], file, IsFileText: false) : null;
+        }
+
+        wrong = text.ValueKind != JsonValueKind.String ? "has a \"text\" that is no string"
+            : string.IsNullOrWhiteSpace(text.GetString()) ? "has an empty \"text\"" : string.Empty;
+        if (wrong.Length > 0)
+        {
+            return null;
+        }
+
+        string? title = record.TryGetProperty("title", out JsonElement head) && head.ValueKind == JsonValueKind.String ? head.GetString() : null;
+        string body = text.GetString()!;
+        bool titled = string.IsNullOrWhiteSpace(title) || body.AsSpan().TrimStart('\uFEFF').TrimStart().StartsWith("# ", StringComparison.Ordinal);
+
+        // A title decides what kind of dish it is, so it is read with the text, on a line of its own above it.
+        return titled
+            ? new(new(body, IsPlain: false), file, IsFileText: true)
+            : new(new($"# {string.Join(' ', title!.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))}\n\n{body}", IsPlain: false), file, IsFileText: false);
+    }
+}

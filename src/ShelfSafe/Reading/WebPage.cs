@@ -1,0 +1,103 @@
+using AngleSharp.Dom;
+using AngleSharp.Html.Parser;
+
+namespace ShelfSafe.Reading;
+
+/// <summary>Finds the recipes of a saved web page: schema.org data as JSON-LD, else as microdata. Nothing of the page is run or fetched.</summary>
+public static class WebPage
+{
+    private const string Blocks = ",p,div,br,li,ul,ol,tr,section,h1,h2,h3,h4,h5,h6,";
+
+    /// <summary>Reads a page.</summary>
+    /// <param name="html">The page.</param>
+    /// <param name="wrong">Why no recipe could be read, or empty.</param>
+    public static IReadOnlyList<ReadableRecipe> Read(string html, out string wrong)
+    {
+        ArgumentNullException.ThrowIfNull(html);
+        using IDocument page = new HtmlParser().ParseDocument(html);
+        List<ReadableRecipe> found = [];
+        string? broken = null;
+        foreach (IElement script in page.QuerySelectorAll("script[type='application/ld+json' i]"))
+        {
+            found.AddRange(SchemaRecipes.Read(script.TextContent, out string fault));
+            broken ??= fault.StartsWith("is not", StringComparison.Ordinal) ? fault : null;
+        }
+
+        if (found.Count == 0)
+        {
+            found.AddRange(page.QuerySelectorAll("[itemscope][itemtype$='schema.org/Recipe' i]").Select(Microdata));
+        }
+
+        wrong = found.Count > 0 ? string.Empty : broken is null ? "page holds no schema.org Recipe; save the recipe as text" : $"page holds recipe data that {broken}";
+        return found;
+    }
+
+    /// <summary>Text that may hold elements and entities as lines of plain text, empty ones left out.</summary>
+    internal static IEnumerable<string> PlainLines(string text)
+    {
+        if (!text.AsSpan().ContainsAny('<', '&'))
+        {
+            return Tidied(text);
+        }
+
+        using IDocument page = new HtmlParser().ParseDocument(text);
+        return page.Body is { } body ? Lines(body) : [];
+    }
+
+    private static ReadableRecipe Microdata(IElement recipe)
+    {
+        RecipeText text = new();
+        text.Title(Values(recipe, "name").FirstOrDefault());
+        foreach (string line in Values(recipe, "description"))
+        {
+            text.Prose(line);
+        }
+
+        text.Yield(Values(recipe, "recipeYield").FirstOrDefault());
+        foreach (string line in Values(recipe, "recipeIngredient").Concat(Values(recipe, "ingredients")))
+        {
+            text.Ingredient(line);
+        }
+
+        foreach (string line in Values(recipe, "recipeInstructions"))
+        {
+            text.Step(line);
+        }
+
+        return new(text.ToString(), IsPlain: true);
+    }
+
+    // A property of the recipe itself, not of an item inside it (its author has a name, too).
+    private static IEnumerable<string> Values(IElement recipe, string property) => recipe
+        .QuerySelectorAll($"[itemprop~='{property}']")
+        .Where(element => ReferenceEquals(element.ParentElement?.Closest("[itemscope]"), recipe))
+        .SelectMany(static element => element.GetAttribute("content") is { Length: > 0 } content ? Tidied(content) : Lines(element));
+
+    private static List<string> Lines(IElement root)
+    {
+        System.Text.StringBuilder text = new();
+        Stack<INode> open = new([root]);
+        while (open.TryPop(out INode? node))
+        {
+            if (node is IText words)
+            {
+                text.Append(words.Data.ReplaceLineEndings(" "));
+            }
+            else if (node is IElement element && element.LocalName is not ("script" or "style" or "template" or "noscript"))
+            {
+                text.Append(Blocks.Contains($",{element.LocalName},", StringComparison.Ordinal) ? '\n' : ' ', element == root ? 0 : Blocks.Contains($",{element.LocalName},", StringComparison.Ordinal) ? 1 : 0);
+                foreach (INode child in element.ChildNodes.Reverse())
+                {
+                    open.Push(child);
+                }
+            }
+        }
+
+        return [.. Tidied(text.ToString())];
+    }
+
+    private static IEnumerable<string> Tidied(string text) => text
+        .Split(['\n', '\r'])
+        .Select(static line => string.Join(' ', line.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)))
+        .Where(static line => line.Length > 0);
+}

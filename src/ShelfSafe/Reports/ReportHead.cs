@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ShelfSafe.Core;
+using ShelfSafe.Verdict;
+
+namespace ShelfSafe.Reports;
+
+/// <summary>The single lines that every report for people carries.</summary>
+internal static class ReportHead
+{
+    /// <summary>The rule pack in one line.</summary>
+    public static string Pack(Words words, PackIdentity pack) =>
+        words.With("pack.line", pack.Version, pack.Date, pack.Sha256.Length > 12 ? pack.Sha256[..12] : pack.Sha256);
+
+    /// <summary>A dish of a file that holds several: its name, its lines and what is open to it.</summary>
+    public static string Part(Words words, PartReport part)
+    {
+        string lines = words.With("label.lines", string.Create(CultureInfo.InvariantCulture, $"{part.Line}-{part.EndLine}"));
+        return $"{part.Name} ({lines}): {words[$"outcome.{Names.Of(part.Outcome)}"]}";
+    }
+
+    /// <summary>Fridge days or freezer months.</summary>
+    public static string Storage(StorageAdvice advice) =>
+        advice.Text.Length == 0 ? advice.Span : advice.Span.Length == 0 ? advice.Text : $"{advice.Span}. {advice.Text}";
+
+    /// <summary>Product, method and pack of a process.</summary>
+    public static string Process(Words words, ProcessLine line) => string.Join(
+        ", ",
+        new[] { line.Product, words.Named("method", line.Method), words.Named("pack", line.Pack) }.Where(static piece => piece.Length > 0));
+
+    /// <summary>The processes that the outcome lets a cook see, and the key of their heading; none for any other outcome.</summary>
+    public static (string Heading, ImmutableArray<ProcessLine> Lines) Processes(VettingReport report) => report.Outcome switch
+    {
+        Outcome.BoilingWater or Outcome.Pressure => ("heading.process", report.Process),
+        Outcome.BoilingWaterAfterChanges or Outcome.PressureAfterChanges => ("heading.process-after-changes", report.ProcessAfterChanges),
+        Outcome.CannotTell or Outcome.TestedRecipeOnly or Outcome.FreezeOrChill or Outcome.DryStorage or Outcome.NotAJarFood => (string.Empty, []),
+    };
+
+    /// <summary>Processes that share product, method and pack, and so a table.</summary>
+    public static IEnumerable<ImmutableArray<ProcessLine>> Groups(ImmutableArray<ProcessLine> lines) =>
+        lines.GroupBy(static line => (line.Product, line.Method, line.Pack)).Select(static group => group.ToImmutableArray());
+
+    /// <summary>Acid to add, conditions and notes of a table of processes, each once.</summary>
+    public static IEnumerable<string> Notes(Words words, ImmutableArray<ProcessLine> lines)
+    {
+        IEnumerable<string> acid = Once(lines.Select(static line => line.AcidAddition)).Select(text => words.With("process.acid", text));
+        IEnumerable<string> conditions = Once(lines.Select(static line => line.Conditions)).Select(text => words.With("process.note", text));
+        IEnumerable<string> overruled = Once(lines.SelectMany(line => line.Overruled.Select(other => $"{other.Product}, {words.Named("jar", line.Jar)}, {words.With("process.min", other.Minutes)} ({other.Source})")))
+            .Select(text => words.With("process.overruled", text));
+        return [.. acid, .. conditions, .. Once(lines.Select(static line => line.Note)).Select(text => words.With("process.note", text)), .. overruled];
+    }
+
+    /// <summary>Where a finding stands, such as "line 3" or "lines 3, 9".</summary>
+    public static string Where(Words words, SortedSet<int> lines) => words.With(
+        lines.Count == 1 ? "label.line" : "label.lines",
+        string.Join(", ", lines.Select(static line => line.ToString(CultureInfo.InvariantCulture))));
+
+    /// <summary>How much the batch makes, line by line; empty where the recipe may not be put up.</summary>
+    public static IEnumerable<string> Yield(Words words, VettingReport report)
+    {
+        const double MillilitresPerLitre = 1_000;
+        if (report.Process.IsDefaultOrEmpty && report.ProcessAfterChanges.IsDefaultOrEmpty)
+        {
+            yield break;
+        }
+
+        if (report.Measures.TotalMillilitres is { IsBounded: true } volume)
+        {
+            yield return words.With("yield.volume", TextNumbers.Short(volume.Low / MillilitresPerLitre), TextNumbers.Short(volume.High / MillilitresPerLitre));
+        }
+
+        if (report.Measures.JarYield is { } yield)
+        {
+            string jar = words.Named("jar", yield.Jar);
+            yield return yield.Jars.IsBounded
+                ? words.With("yield.jars", TextNumbers.Whole(yield.Jars.Low), TextNumbers.Whole(yield.Jars.High), jar)
+                : words.With("yield.jars-at-least", TextNumbers.Whole(yield.Jars.Low), jar);
+            yield return words.With("yield.loads", TextNumbers.Range(yield.Loads, string.Empty, words), TextNumbers.Short(yield.RemainderMillilitres.High / MillilitresPerLitre));
+        }
+    }
+
+    /// <summary>The kitchen in one line.</summary>
+    public static string Kitchen(Words words, Kitchen kitchen)
+    {
+        List<string> pieces = [];
+        pieces.Add(kitchen.AltitudeFeet is { } feet
+            ? words.With("kitchen.altitude", TextNumbers.Whole(feet), TextNumbers.Whole(feet * TextNumbers.MetresPerFoot))
+            : words["kitchen.no-altitude"]);
+        if (kitchen.Gauge is { } gauge)
+        {
+            pieces.Add(words.Named("gauge", gauge));
+        }
+
+        pieces.Add(kitchen.Jar is { } jar ? words.Named("jar", jar) : words["kitchen.any-jar"]);
+        if (kitchen.Region.Length > 0)
+        {
+            pieces.Add(words.With("kitchen.region", kitchen.Region));
+        }
+
+        return string.Join(", ", pieces);
+    }
+
+    private static IEnumerable<string> Once(IEnumerable<string?> texts) => texts.OfType<string>().Where(static text => text.Length > 0).Distinct(StringComparer.Ordinal);
+}

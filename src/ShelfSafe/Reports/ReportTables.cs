@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using ShelfSafe.Core;
+using ShelfSafe.Verdict;
+
+namespace ShelfSafe.Reports;
+
+/// <summary>The cells of the tables that every report for people shows: yours beside tested, and the published process.</summary>
+internal sealed class ReportTables(Words words)
+{
+    /// <summary>Heads of the comparison.</summary>
+    public ImmutableArray<string> ComparisonHeader { get; } =
+        [words["comparison.what"], words["comparison.yours"], words["comparison.tested"], words["comparison.allowed"]];
+
+    /// <summary>Yours beside tested, one row a difference.</summary>
+    public IReadOnlyList<ImmutableArray<string>> ComparisonRows(CategoryReport category) =>
+    [
+        .. category.Differences.Select(difference => ImmutableArray.Create(
+            difference.What,
+            TextNumbers.Range(difference.Yours, difference.Unit, words),
+            Tested(difference),
+            words[difference.Allowed ? "comparison.yes" : "comparison.no"])),
+    ];
+
+    /// <summary>One row a printed process, each once.</summary>
+    public IReadOnlyList<ImmutableArray<string>> ProcessRows(ImmutableArray<ProcessLine> lines) =>
+        [.. lines.Select(Row).Distinct(RowComparer.Instance)];
+
+    /// <summary>Heads of the process table.</summary>
+    public ImmutableArray<string> ProcessHeader(bool pressure) => pressure
+        ? [words["process.jar"], words["process.minutes"], words["process.gauge"], words["process.pressure"], words["process.band"], words["process.headspace"]]
+        : [words["process.jar"], words["process.minutes"], words["process.band"], words["process.headspace"]];
+
+    private ImmutableArray<string> Row(ProcessLine line)
+    {
+        string jar = words.Named("jar", line.Jar);
+        string minutes = words.With("process.min", line.Minutes);
+        string headspace = words.With("process.inch", Inches(line.HeadspaceInches));
+        return line.Psi is { } psi
+            ? [jar, minutes, line.Gauge is { } gauge ? words.Named("gauge", gauge) : string.Empty, words.With("process.psi", TextNumbers.Short(psi)), Band(line.AltitudeFeet), headspace]
+            : [jar, minutes, Band(line.AltitudeFeet), headspace];
+    }
+
+    private string Band(Interval feet)
+    {
+        if (!feet.IsBounded)
+        {
+            return feet.Low > 0 ? words.With("process.band-from", TextNumbers.Whole(feet.Low)) : words["process.band-any"];
+        }
+
+        return feet.Low > 0
+            ? words.With("process.band-between", TextNumbers.Whole(feet.Low), TextNumbers.Whole(feet.High))
+            : words.With("process.band-to", TextNumbers.Whole(feet.High));
+    }
+
+    private static string Inches(double inches) => inches switch
+    {
+        0.25 => "1/4",
+        0.5 => "1/2",
+        0.75 => "3/4",
+        1.25 => "1 1/4",
+        1.5 => "1 1/2",
+        _ => TextNumbers.Short(inches),
+    };
+
+    private string Tested(Difference difference)
+    {
+        if (difference.Tested.IsBounded && difference.Tested.Low <= 0 && difference.Tested.High > 0)
+        {
+            Interval most = Interval.Exactly(difference.Tested.High);
+            return words.With("comparison.at-most", TextNumbers.Range(most, difference.Unit, words));
+        }
+
+        return TextNumbers.Range(difference.Tested, difference.Unit, words);
+    }
+
+    private sealed class RowComparer : IEqualityComparer<ImmutableArray<string>>
+    {
+        public static RowComparer Instance { get; } = new();
+
+        public bool Equals(ImmutableArray<string> x, ImmutableArray<string> y) => x.SequenceEqual(y);
+
+        public int GetHashCode(ImmutableArray<string> row) => row.Aggregate(0, static (hash, cell) => HashCode.Combine(hash, cell));
+    }
+}
