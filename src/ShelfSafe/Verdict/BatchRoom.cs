@@ -36,6 +36,11 @@ internal sealed class BatchRoom
     public Batch Make(Recipe recipe, RecipePart part, IReadOnlyList<Ingredient> ingredients)
     {
         ImmutableArray<StepFact> facts = _steps.Read(part);
+        if (_stepFoods.AfterStraining(part, facts) is { } returned && !facts.Any(fact => fact.Id == returned.Id))
+        {
+            facts = facts.Add(returned);
+        }
+
         ImmutableArray<BatchItem> listed = _builder.Items(ingredients);
         ImmutableArray<BatchItem> items = [.. listed, .. _stepFoods.Find(part, facts, listed)];
         string[] headings = [.. part.Steps.Select(step => step.Heading).Concat(part.Ingredients.Select(line => line.Group)).OfType<string>().Where(heading => heading != recipe.Title).Distinct(StringComparer.Ordinal)];

@@ -46,6 +46,37 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
         }
     }
 
+    /// <summary>Solid food that a sentence after the straining names, and does not throw out: the strained broth is a soup again.</summary>
+    public StepFact? AfterStraining(RecipePart part, ImmutableArray<StepFact> facts)
+    {
+        StepFact? strained = facts.FirstOrDefault(fact => fact.Id == "strained");
+        bool after = false;
+        foreach (StepSentence sentence in strained is null ? [] : part.Steps)
+        {
+            if (ReferenceEquals(sentence, strained!.Sentence))
+            {
+                after = true;
+                continue;
+            }
+
+            if (!after || sentence.Role != StepRole.Step || Outside(sentence, facts) || WordFolding.Words(sentence.Text.Text).Any(word => words.Is("step-discard", word)))
+            {
+                continue;
+            }
+
+            foreach (FoodMention mention in catalogue.Mentions(sentence.Text.Text))
+            {
+                if (mention.Match.Candidates.Any(food => food.Group is "vegetable" or "meat" or "poultry" or "seafood" or "mushroom" or "legume-dried" or "legume-fresh" or "tomato" or "fruit" or "grain" or "pasta")
+                    && !words.Is("step-verb", mention.Words) && !words.Is("step-not-food", mention.Words) && !IsVerb(sentence.Text.Text, mention))
+                {
+                    return new("solids-returned", sentence, sentence.Text.Map(mention.Start, mention.End), sentence.Text.Text[mention.Start..mention.End]);
+                }
+            }
+        }
+
+        return null;
+    }
+
     // "Cover with water": it goes in, as much as it takes, though no list names it.
     private static (StepSentence Sentence, int Start, int End)? Water(ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed)
     {
