@@ -12,10 +12,10 @@ Console.CancelKeyPress += (_, pressed) =>
 };
 
 // The console's own stream swallows a closed pipe on Unix; a plain file stream tells of it, so that the run can end.
+// A file that other programs write to as well is left to the console's stream, which keeps to the shared place in it.
 using SafeFileHandle handle = new(1, ownsHandle: false);
-using Stream standardOutput = Console.IsOutputRedirected && !OperatingSystem.IsWindows()
-    ? new FileStream(handle, FileAccess.Write, bufferSize: 1)
-    : Console.OpenStandardOutput();
+using FileStream? pipe = Console.IsOutputRedirected && !OperatingSystem.IsWindows() ? new(handle, FileAccess.Write, bufferSize: 1) : null;
+using Stream standardOutput = pipe is { CanSeek: false } ? pipe : Console.OpenStandardOutput();
 #pragma warning disable CA2000 // Disposed below, where a full disk or a closed pipe is met.
 StreamWriter output = new(standardOutput, utf8, bufferSize: 16_384) { NewLine = "\n" };
 #pragma warning restore CA2000
