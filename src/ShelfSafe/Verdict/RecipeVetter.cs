@@ -12,6 +12,7 @@ namespace ShelfSafe.Verdict;
 /// <summary>The front door: text in, finished report out. Same text, pack and kitchen give the same report, byte for byte.</summary>
 public sealed class RecipeVetter
 {
+    private const int MostIngredients = 1_000;
     private readonly RulePack _pack;
     private readonly RecipeReader _reader = new();
     private readonly IngredientReader _ingredients;
@@ -84,8 +85,14 @@ public sealed class RecipeVetter
         foreach (IngredientLine line in part.Ingredients)
         {
             ingredients.AddRange(_ingredients.Read(line));
+            if (ingredients.Count > MostIngredients)
+            {
+                break;
+            }
         }
 
+        // More than any recipe has: the rest is not judged, and nothing is permitted.
+        bool endless = ingredients.Count > MostIngredients;
         Batch batch = _batches.Make(recipe, part, ingredients);
         Acidity acidity = _acidity.Of(batch);
         List<RawFinding> found = _hazards.Find(batch, acidity);
@@ -93,6 +100,11 @@ public sealed class RecipeVetter
         foreach ((SourceSpan span, string words) in batch.Items.IsEmpty ? [] : _batches.Unlisted(part, batch))
         {
             found.Add(_hazards.Raise("step-food", null, batch, span, words, FindingLevel.Change));
+        }
+
+        if (endless)
+        {
+            found.Add(_hazards.Raise("unread", null, batch, ingredients[^1].Span, level: FindingLevel.Stop));
         }
 
         List<Candidate> candidates = Categories(batch, acidity, found);

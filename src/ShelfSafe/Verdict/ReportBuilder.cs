@@ -121,6 +121,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
 
     private static IEnumerable<IngredientReport> Ingredients(Dish dish, LineTable lines, bool several)
     {
+        ILookup<Ingredient, BatchItem> byIngredient = dish.Batch.Items.ToLookup(item => item.Ingredient, ReferenceEqualityComparer.Instance as IEqualityComparer<Ingredient>);
         foreach (Ingredient ingredient in dish.Ingredients)
         {
             if (ingredient.NotFood)
@@ -128,7 +129,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
                 continue;
             }
 
-            BatchItem[] items = [.. dish.Batch.Items.Where(item => ReferenceEquals(item.Ingredient, ingredient))];
+            BatchItem[] items = [.. byIngredient[ingredient]];
             Interval grams = items.Length == 0 ? Interval.Unknown : items.Select(item => item.Grams).Aggregate((left, right) => left.Hull(right));
             string[] traits = [.. ingredient.Match.Candidates.SelectMany(food => food.Traits).Distinct(StringComparer.Ordinal)];
             yield return new(
