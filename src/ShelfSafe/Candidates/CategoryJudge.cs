@@ -3,6 +3,7 @@ using ShelfSafe.Core;
 using ShelfSafe.Hazards;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
+using static ShelfSafe.Candidates.CategoryTerms;
 
 namespace ShelfSafe.Candidates;
 
@@ -10,6 +11,9 @@ namespace ShelfSafe.Candidates;
 /// <remarks>Only tightens: a food that neither the core nor the allowed list names is a finding, whatever it is.</remarks>
 internal sealed class CategoryJudge(HazardRoom hazards, ImmutableArray<ProcessRow> processes, Limits limits)
 {
+    private readonly CategoryRows _rows = new(processes);
+    private readonly CategoryLoss _loss = new(limits);
+
     /// <summary>The category's verdict, or <see langword="null"/> where it has nothing to do with the batch.</summary>
     public Candidate? Judge(CategoryCard card, Batch batch, Acidity acidity, IReadOnlyList<RawFinding> found)
     {
@@ -45,13 +49,13 @@ internal sealed class CategoryJudge(HazardRoom hazards, ImmutableArray<ProcessRo
         (Judgement judgement, string reason) = refused
             ? (Judgement.Refuses, refusal)
             : Weigh(card, batch, acidity, [.. found, .. own]);
-        ImmutableArray<ProcessRow> rows = judgement == Judgement.Refuses ? [] : Rows(card, batch, acidity, [.. found, .. own]);
+        ImmutableArray<ProcessRow> rows = judgement == Judgement.Refuses ? [] : _rows.Of(card, batch, acidity, [.. found, .. own]);
         if (rows.IsEmpty && judgement != Judgement.Refuses && card.Method != "dry")
         {
             (judgement, reason) = (Judgement.Refuses, $"No published process for {card.Name.ToLowerInvariant()} names these foods.");
         }
 
-        (ImmutableArray<ProcessRow> governing, ImmutableArray<ProcessRow> overruled) = card.LongestTime ? Longest(card, batch, acidity, rows, [.. found, .. own]) : (rows, []);
+        (ImmutableArray<ProcessRow> governing, ImmutableArray<ProcessRow> overruled) = card.LongestTime ? _rows.Longest(card, batch, acidity, rows, [.. found, .. own]) : (rows, []);
         return new(card.Id, card.Name, "category", card.Method, card.Rank, judgement, [.. own], governing, reason) { Overruled = overruled };
     }
 
@@ -60,19 +64,6 @@ internal sealed class CategoryJudge(HazardRoom hazards, ImmutableArray<ProcessRo
         foreach (RawFinding finding in found)
         {
             if (ReferenceEquals(finding.Item, item) && finding.Level >= FindingLevel.Change)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private static bool Any(ImmutableArray<Check> checks, BatchItem? item, Batch batch, Acidity acidity)
-    {
-        foreach (Check check in checks)
-        {
-            if (TermJudge.Holds(check, item, batch, acidity))
             {
                 return true;
             }
@@ -166,7 +157,7 @@ internal sealed class CategoryJudge(HazardRoom hazards, ImmutableArray<ProcessRo
 
         // A change that only asks for an amount, a label or a step keeps its food: it is gone only where the finding would take it out.
         gone.RemoveWhere(item => Any(card.Core, item, batch, acidity) && !Removes(item, all));
-        double lost = Lost(batch, gone);
+        double lost = _loss.Of(batch, gone);
         bool coreLeft = batch.InJar.Any(item => !gone.Contains(item) && Any(card.Core, item, batch, acidity) && !item.Has("thin-liquid"));
         if (!coreLeft || card.Core.IsEmpty)
         {
@@ -176,128 +167,5 @@ internal sealed class CategoryJudge(HazardRoom hazards, ImmutableArray<ProcessRo
         return lost > limits["largest-share-left-out"]
             ? (Judgement.Refuses, "Too much of the dish would have to be left out; what remains is another dish.")
             : (Judgement.AdmitsAfter, $"The published conditions for {card.Name.ToLowerInvariant()} fit once the changes are made.");
-    }
-
-    // Share of the batch that goes, at the middle of each range, dry goods as they swell; a main food without an amount weighs what
-    // the others weigh on the average, fat for the pan next to nothing.
-    private double Lost(Batch batch, HashSet<BatchItem> gone)
-    {
-        double known = 0;
-        int count = 0;
-        foreach (BatchItem item in batch.InJar)
-        {
-            if (item.Grams.IsBounded && IsMain(item))
-            {
-                known += Middle(item);
-                count++;
-            }
-        }
-
-        double usual = count == 0 ? 1 : known / count;
-        double all = 0;
-        double lost = 0;
-        int main = 0;
-        int mainLost = 0;
-        foreach (BatchItem item in batch.InJar)
-        {
-            if (item.Has("water") || item.Has("broth"))
-            {
-                continue;
-            }
-
-            double grams = item.Grams.IsBounded ? Middle(item) : IsMain(item) && item.Food?.Group != "fat-oil" ? usual : 0;
-            all += grams;
-            lost += gone.Contains(item) ? grams : 0;
-            bool counts = IsMain(item) && item.Food?.Group != "fat-oil";
-            main += counts ? 1 : 0;
-            mainLost += counts && gone.Contains(item) ? 1 : 0;
-        }
-
-        // Of many small foods most may go though they weigh little: that too is another dish.
-        double byCount = main == 0 ? 0 : (double)mainLost / main;
-        return all <= 0 ? 1 : Math.Max(lost / all, byCount > limits["largest-count-left-out"] ? byCount : 0);
-    }
-
-    private double Middle(BatchItem item) =>
-        (item.Grams.Low + item.Grams.High) / 2 * (item.Has("dry-legume") ? limits["dry-goods-swell"] : 1);
-
-    private static bool IsMain(BatchItem item) => item.Food?.Bulk != BulkUse.Seasoning && !item.Has("water") && !item.Has("broth");
-
-    private static bool Removes(BatchItem item, List<RawFinding> all)
-    {
-        foreach (RawFinding finding in all)
-        {
-            if (ReferenceEquals(finding.Item, item) && finding.Level >= FindingLevel.Change && !Mends.Contains(finding.Rule))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    /// <summary>Rules whose change mends the food instead of leaving it out.</summary>
-    private static readonly HashSet<string> Mends = new(StringComparer.Ordinal)
-    {
-        "unsoaked-beans", "unmeasured", "raw-start", "fresh-citrus", "weak-vinegar", "borderline-acid", "own-process", "too-little-liquid", "jar-too-large", "regional-word", "dense", "fat",
-    };
-
-    // Each food has a time of its own, and the jar takes the longest: the category's row is overruled jar by jar.
-    private (ImmutableArray<ProcessRow> Governing, ImmutableArray<ProcessRow> Overruled) Longest(CategoryCard card, Batch batch, Acidity acidity, ImmutableArray<ProcessRow> rows, List<RawFinding> all)
-    {
-        HashSet<string> own = new(StringComparer.Ordinal);
-        foreach (BatchItem item in batch.InJar)
-        {
-            if (item.Food is { } food && food.Process.StartsWith("yes: ", StringComparison.Ordinal) && Any(card.Core, item, batch, acidity) && !Removes(item, all))
-            {
-                own.Add(food.Process["yes: ".Length..]);
-            }
-        }
-
-        List<ProcessRow> governing = [];
-        List<ProcessRow> overruled = [];
-        foreach (ProcessRow row in rows)
-        {
-            ProcessRow? longest = processes
-                .Where(other => other.Seen && other.Method == row.Method && other.Jar == row.Jar && other.Pack == row.Pack && own.Contains(other.Product))
-                .MaxBy(other => other.Minutes);
-            bool longer = longest is not null && longest.Minutes > row.Minutes;
-            governing.Add(longer ? longest! : row);
-            if (longer)
-            {
-                overruled.Add(row);
-            }
-        }
-
-        return ([.. governing.Distinct()], [.. overruled]);
-    }
-
-    private ImmutableArray<ProcessRow> Rows(CategoryCard card, Batch batch, Acidity acidity, List<RawFinding> all)
-    {
-        HashSet<string> products = new(card.Products, StringComparer.Ordinal);
-        HashSet<string>? jars = null;
-        foreach (BatchItem item in batch.InJar)
-        {
-            bool core = Any(card.Core, item, batch, acidity) && !Removes(item, all);
-            if (core && card.Products.IsEmpty && item.Food is { } food && food.Process.StartsWith("yes: ", StringComparison.Ordinal))
-            {
-                products.Add(food.Process["yes: ".Length..]);
-            }
-
-            if (core && item.Food is { BulkJars.Length: > 0 } bulk && card.Method == "pressure")
-            {
-                jars ??= new(bulk.BulkJars, StringComparer.Ordinal);
-                jars.IntersectWith(bulk.BulkJars);
-            }
-        }
-
-        return
-        [
-            .. processes.Where(row =>
-                row.Seen
-                && row.Method == card.Method
-                && products.Contains(row.Product)
-                && (jars is null || jars.Contains(row.Jar) || (row.Jar == "half-pint" && jars.Contains("pint")))),
-        ];
     }
 }

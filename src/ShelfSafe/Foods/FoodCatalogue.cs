@@ -7,8 +7,8 @@ namespace ShelfSafe.Foods;
 /// <remarks>A word with two regional meanings is both; two near foods, or none, is unidentified.</remarks>
 public sealed class FoodCatalogue
 {
-    private readonly Dictionary<string, Entry> _byKey = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, Entry>.AlternateLookup<ReadOnlySpan<char>> _lookup;
+    private readonly Dictionary<string, FoodEntry> _byKey = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, FoodEntry>.AlternateLookup<ReadOnlySpan<char>> _lookup;
     private readonly Memo<FoodMatch> _found = new(8_192);
     private readonly Memo<bool> _foods = new(8_192);
     private readonly Func<string, FoodMatch> _find;
@@ -131,7 +131,7 @@ public sealed class FoodCatalogue
             int most = _firstWords.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(words.Key(i, 1), out int longest) ? longest : 0;
             for (int n = Math.Min(most, words.Count - i); n > 0 && taken == 0; n--)
             {
-                if (_lookup.TryGetValue(words.Key(i, n), out Entry? entry))
+                if (_lookup.TryGetValue(words.Key(i, n), out FoodEntry? entry))
                 {
                     found.Add(new(words.Start(i), words.End(i + n - 1), words.Key(i, n).ToString(), entry.Match));
                     taken = n;
@@ -151,9 +151,9 @@ public sealed class FoodCatalogue
             return;
         }
 
-        if (!_byKey.TryGetValue(key, out Entry? entry))
+        if (!_byKey.TryGetValue(key, out FoodEntry? entry))
         {
-            _byKey[key] = new Entry(food, aliasRegion.Length > 0, own);
+            _byKey[key] = new FoodEntry(food, aliasRegion.Length > 0, own);
         }
         else
         {
@@ -162,7 +162,7 @@ public sealed class FoodCatalogue
     }
 
     private FoodMatch? Whole(ReadOnlySpan<string> words) =>
-        words.Length > 0 && _byKey.TryGetValue(string.Join(' ', words!), out Entry? entry) ? entry.Match : null;
+        words.Length > 0 && _byKey.TryGetValue(string.Join(' ', words!), out FoodEntry? entry) ? entry.Match : null;
 
     private string[] Bare(string[] words)
     {
@@ -261,7 +261,7 @@ public sealed class FoodCatalogue
 
         for (int from = 0; from < before.Length; from++)
         {
-            if (Whole(before[from..]) is { } modifier && modifier.Candidates.Any(food => food.Traits.Any(trait => Hazardous.Contains(trait) && !head.MayHave(trait))))
+            if (Whole(before[from..]) is { } modifier && modifier.Candidates.Any(food => food.Traits.Any(trait => HazardTraits.Kept.Contains(trait) && !head.MayHave(trait))))
             {
                 ImmutableArray<FoodRow> all = [.. head.Candidates.Concat(modifier.Candidates).Distinct()];
                 return new OneOf(all);
@@ -270,11 +270,6 @@ public sealed class FoodCatalogue
 
         return head;
     }
-
-    private static readonly HashSet<string> Hazardous = new(StringComparer.Ordinal)
-    {
-        "thickener", "pasta", "rice", "grain", "bread", "dairy", "egg", "seafood", "cured-meat", "offal", "meat", "poultry", "coconut-milk", "nut", "chocolate", "wild-mushroom", "fermented", "alcohol", "leavening",
-    };
 
     private FoodMatch? Corrected(string[] words)
     {
@@ -302,36 +297,4 @@ public sealed class FoodCatalogue
 
         return one;
     }
-
-    private sealed class Entry(FoodRow first, bool regional, bool own)
-    {
-        private readonly List<FoodRow> _foods = [first];
-        private bool _regional = regional;
-
-        public FoodMatch Match { get; private set; } = new Identified(first, OnTheCooksWord: own);
-
-        public void Add(FoodRow food, bool regionalToo, bool settled)
-        {
-            if (settled)
-            {
-                _foods.Clear();
-            }
-
-            // A plain name stays what it is; only rows of regions make a word ambiguous.
-            if (!_foods.Contains(food) && (settled || regionalToo || _regional))
-            {
-                _foods.Add(food);
-            }
-
-            _regional |= regionalToo;
-            Match = _foods.Count == 1 ? new Identified(_foods[0], OnTheCooksWord: own) : new OneOf([.. _foods]);
-        }
-    }
 }
-
-/// <summary>A food named in running text.</summary>
-/// <param name="Start">Offset of its first character in the text.</param>
-/// <param name="End">Offset after its last character.</param>
-/// <param name="Words">Its words, folded and singular.</param>
-/// <param name="Match">What it means.</param>
-public sealed record FoodMention(int Start, int End, string Words, FoodMatch Match);

@@ -11,9 +11,6 @@ namespace ShelfSafe.Verdict;
 /// <remarks>Known gap: a food without a hazard trait that only the steps name is not looked for here.</remarks>
 internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
 {
-    private static readonly string[] Hazards =
-        ["thickener", "pasta", "rice", "grain", "dairy", "egg", "coconut-milk", "nut", "chocolate", "cured-meat", "seafood", "offal", "gelatin", "fat", "alkaline"];
-
     /// <summary>One item for each such food, in the jar and of unknown amount.</summary>
     public IEnumerable<BatchItem> Find(RecipePart part, ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed)
     {
@@ -34,7 +31,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
             foreach (FoodMention mention in catalogue.Mentions(sentence.Text.Text))
             {
                 if (mention.Match is Identified { Food: { } food }
-                    && Hazards.Any(food.Has)
+                    && HazardTraits.FromSteps.Any(food.Has)
                     && !words.Is("step-not-food", mention.Words)
                     && !IsVerb(sentence.Text.Text, mention)
                     && !Covered(food, mention, listed)
@@ -177,7 +174,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
         string[] words = mention.Words.Split(' ');
         foreach (BatchItem item in listed)
         {
-            if (item.Food is { } own && (own.Id == food.Id || Hazards.Any(trait => food.Has(trait) && own.Has(trait))))
+            if (item.Food is { } own && (own.Id == food.Id || HazardTraits.FromSteps.Any(trait => food.Has(trait) && own.Has(trait))))
             {
                 return true;
             }

@@ -9,12 +9,6 @@ internal static class NumberScan
     private const string Vulgar = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞";
     private static readonly double[] VulgarValues = [1 / 2d, 1 / 3d, 2 / 3d, 1 / 4d, 3 / 4d, 1 / 5d, 2 / 5d, 3 / 5d, 4 / 5d, 1 / 6d, 5 / 6d, 1 / 8d, 3 / 8d, 5 / 8d, 7 / 8d];
 
-    private static readonly Dictionary<string, double> Words = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["one"] = 1, ["two"] = 2, ["three"] = 3, ["four"] = 4, ["five"] = 5, ["six"] = 6, ["seven"] = 7, ["eight"] = 8, ["nine"] = 9, ["ten"] = 10,
-        ["eleven"] = 11, ["twelve"] = 12, ["fifteen"] = 15, ["sixteen"] = 16, ["twenty"] = 20, ["dozen"] = 12, ["half"] = 0.5, ["quarter"] = 0.25, ["couple"] = 2,
-    };
-
     /// <summary>Reads a number or range at an offset; false where none stands there.</summary>
     /// <param name="end">Offset after it.</param>
     /// <param name="value">What it may be; not finite for 1/0 or overflow.</param>
@@ -121,7 +115,7 @@ internal static class NumberScan
             return Digits(text, at, out end, out value);
         }
 
-        return Spelled(text, at, out end, out value);
+        return SpelledNumber.TryRead(text, at, out end, out value);
     }
 
     /// <summary>Offset of the next character that is no blank.</summary>
@@ -265,93 +259,6 @@ internal static class NumberScan
         }
 
         return double.TryParse(plain, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value) ? value : double.NaN;
-    }
-
-    private static bool Spelled(string text, int at, out int end, out double value)
-    {
-        string word = Word(text, at, out end);
-        if (word is "a" or "an")
-        {
-            int next = Skip(text, end);
-            string second = Word(text, next, out int secondEnd);
-            if (second is "couple" or "dozen" or "half" or "quarter")
-            {
-                Words.TryGetValue(second, out value);
-                end = AfterOf(text, secondEnd);
-                return true;
-            }
-
-            value = 1;
-            return true;
-        }
-
-        if (!Words.TryGetValue(word, out value))
-        {
-            return false;
-        }
-
-        return word is "half" or "quarter" or "couple" or "dozen" ? Part(text, ref end, ref value) : Whole(text, ref end, ref value);
-    }
-
-    // "half a dozen", "half a teaspoon", "a quarter of a pound", "half dozen".
-    private static bool Part(string text, ref int end, ref double value)
-    {
-        int next = Skip(text, end);
-        string follow = Word(text, next, out int followEnd);
-        if (follow is "a" or "an")
-        {
-            int third = Skip(text, followEnd);
-            if (Word(text, third, out int dozenEnd) is "dozen")
-            {
-                value *= 12;
-                end = dozenEnd;
-                return true;
-            }
-
-            end = followEnd;
-            return true;
-        }
-
-        if (follow is "dozen")
-        {
-            value *= 12;
-            end = followEnd;
-            return true;
-        }
-
-        end = AfterOf(text, end);
-        return true;
-    }
-
-    // "two dozen", "one and a half".
-    private static bool Whole(string text, ref int end, ref double value)
-    {
-        int more = Skip(text, end);
-        if (Word(text, more, out int moreEnd) is "dozen")
-        {
-            value *= 12;
-            end = moreEnd;
-        }
-        else if (Word(text, more, out moreEnd) is "and" && Word(text, Skip(text, moreEnd), out int aEnd) is "a" && Word(text, Skip(text, aEnd), out int halfEnd) is "half")
-        {
-            value += 0.5;
-            end = halfEnd;
-        }
-
-        return true;
-    }
-
-    // "a couple of onions", "a quarter of a pound": the little words belong to the number.
-    private static int AfterOf(string text, int end)
-    {
-        int next = Skip(text, end);
-        if (Word(text, next, out int ofEnd) is not "of")
-        {
-            return end;
-        }
-
-        next = Skip(text, ofEnd);
-        return Word(text, next, out int aEnd) is "a" or "an" ? aEnd : ofEnd;
     }
 
     private static int RangeSign(string text, int at)

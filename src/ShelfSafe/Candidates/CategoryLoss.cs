@@ -1,0 +1,54 @@
+using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
+
+namespace ShelfSafe.Candidates;
+
+/// <summary>How much of a dish would have to be left out to fit a category.</summary>
+internal sealed class CategoryLoss(Limits limits)
+{
+    /// <summary>Share of the batch that goes, 0 to 1.</summary>
+    /// <remarks>At the middle of each range, dry goods as they swell; a main food without an amount weighs what
+    /// the others weigh on the average, fat for the pan next to nothing.</remarks>
+    public double Of(Batch batch, HashSet<BatchItem> gone)
+    {
+        double known = 0;
+        int count = 0;
+        foreach (BatchItem item in batch.InJar)
+        {
+            if (item.Grams.IsBounded && IsMain(item))
+            {
+                known += Middle(item);
+                count++;
+            }
+        }
+
+        double usual = count == 0 ? 1 : known / count;
+        double all = 0;
+        double lost = 0;
+        int main = 0;
+        int mainLost = 0;
+        foreach (BatchItem item in batch.InJar)
+        {
+            if (item.Has("water") || item.Has("broth"))
+            {
+                continue;
+            }
+
+            double grams = item.Grams.IsBounded ? Middle(item) : IsMain(item) && item.Food?.Group != "fat-oil" ? usual : 0;
+            all += grams;
+            lost += gone.Contains(item) ? grams : 0;
+            bool counts = IsMain(item) && item.Food?.Group != "fat-oil";
+            main += counts ? 1 : 0;
+            mainLost += counts && gone.Contains(item) ? 1 : 0;
+        }
+
+        // Of many small foods most may go though they weigh little: that too is another dish.
+        double byCount = main == 0 ? 0 : (double)mainLost / main;
+        return all <= 0 ? 1 : Math.Max(lost / all, byCount > limits["largest-count-left-out"] ? byCount : 0);
+    }
+
+    private double Middle(BatchItem item) =>
+        (item.Grams.Low + item.Grams.High) / 2 * (item.Has("dry-legume") ? limits["dry-goods-swell"] : 1);
+
+    private static bool IsMain(BatchItem item) => item.Food?.Bulk != BulkUse.Seasoning && !item.Has("water") && !item.Has("broth");
+}

@@ -1,0 +1,102 @@
+using static ShelfSafe.Reading.Amounts.NumberScan;
+
+namespace ShelfSafe.Reading.Amounts;
+
+/// <summary>Reads numbers that are written as words: "half a dozen", "a couple of", "one and a half".</summary>
+internal static class SpelledNumber
+{
+    private static readonly Dictionary<string, double> Words = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["one"] = 1, ["two"] = 2, ["three"] = 3, ["four"] = 4, ["five"] = 5, ["six"] = 6, ["seven"] = 7, ["eight"] = 8, ["nine"] = 9, ["ten"] = 10,
+        ["eleven"] = 11, ["twelve"] = 12, ["fifteen"] = 15, ["sixteen"] = 16, ["twenty"] = 20, ["dozen"] = 12, ["half"] = 0.5, ["quarter"] = 0.25, ["couple"] = 2,
+    };
+
+    /// <summary>Reads a number in words at an offset; false where none stands there.</summary>
+    /// <param name="end">Offset after it and the little words that belong to it.</param>
+    public static bool TryRead(string text, int at, out int end, out double value)
+    {
+        string word = Word(text, at, out end);
+        if (word is "a" or "an")
+        {
+            int next = Skip(text, end);
+            string second = Word(text, next, out int secondEnd);
+            if (second is "couple" or "dozen" or "half" or "quarter")
+            {
+                Words.TryGetValue(second, out value);
+                end = AfterOf(text, secondEnd);
+                return true;
+            }
+
+            value = 1;
+            return true;
+        }
+
+        if (!Words.TryGetValue(word, out value))
+        {
+            return false;
+        }
+
+        return word is "half" or "quarter" or "couple" or "dozen" ? Part(text, ref end, ref value) : Whole(text, ref end, ref value);
+    }
+
+    // "half a dozen", "half a teaspoon", "a quarter of a pound", "half dozen".
+    private static bool Part(string text, ref int end, ref double value)
+    {
+        int next = Skip(text, end);
+        string follow = Word(text, next, out int followEnd);
+        if (follow is "a" or "an")
+        {
+            int third = Skip(text, followEnd);
+            if (Word(text, third, out int dozenEnd) is "dozen")
+            {
+                value *= 12;
+                end = dozenEnd;
+                return true;
+            }
+
+            end = followEnd;
+            return true;
+        }
+
+        if (follow is "dozen")
+        {
+            value *= 12;
+            end = followEnd;
+            return true;
+        }
+
+        end = AfterOf(text, end);
+        return true;
+    }
+
+    // "two dozen", "one and a half".
+    private static bool Whole(string text, ref int end, ref double value)
+    {
+        int more = Skip(text, end);
+        if (Word(text, more, out int moreEnd) is "dozen")
+        {
+            value *= 12;
+            end = moreEnd;
+        }
+        else if (Word(text, more, out moreEnd) is "and" && Word(text, Skip(text, moreEnd), out int aEnd) is "a" && Word(text, Skip(text, aEnd), out int halfEnd) is "half")
+        {
+            value += 0.5;
+            end = halfEnd;
+        }
+
+        return true;
+    }
+
+    // "a couple of onions", "a quarter of a pound": the little words belong to the number.
+    private static int AfterOf(string text, int end)
+    {
+        int next = Skip(text, end);
+        if (Word(text, next, out int ofEnd) is not "of")
+        {
+            return end;
+        }
+
+        next = Skip(text, ofEnd);
+        return Word(text, next, out int aEnd) is "a" or "an" ? aEnd : ofEnd;
+    }
+}
