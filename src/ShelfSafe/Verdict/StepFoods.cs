@@ -149,24 +149,48 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
         return false;
     }
 
-    // "Butter the tin", "flour the board": the word is what is done, not what goes in.
-    private static bool IsVerb(string text, FoodMention mention)
+    // "Butter the tin", "fish out the leaf", "an old yoghurt tub", "across the grain": the word is what is done, a tool, or a way to cut.
+    private bool IsVerb(string text, FoodMention mention)
     {
-        int at = mention.End;
-        while (at < text.Length && text[at] == ' ')
+        ReadOnlySpan<char> before = text.AsSpan(0, mention.Start).TrimEnd();
+        ReadOnlySpan<char> after = text.AsSpan(mention.End);
+        if (after.Length == 0 || after[0] != ' ')
         {
-            at++;
+            return EndsIn(before, "across the") || EndsIn(before, "against the");
         }
 
-        foreach (string article in (ReadOnlySpan<string>)["the ", "a ", "an ", "your ", "both ", "each ", "water", "out ", "off ", "it ", "them ", "tub", "pot", "carton", "tin", "jar", "box", "dish", "bowl", "baller", "press ", "mill", "peeler", "slicer", "corer", "masher", "grinder"])
+        string next = FirstWord(after.TrimStart());
+        if (words.Is("step-tool", next))
         {
-            if (string.Compare(text, at, article, 0, article.Length, StringComparison.OrdinalIgnoreCase) == 0)
-            {
-                return true;
-            }
+            return true;
         }
 
-        return false;
+        // What is stirred in is a food, whatever stands behind it.
+        return words.Is("step-object", next) && !words.Is("step-lead", LastWord(before));
+    }
+
+    private static bool EndsIn(ReadOnlySpan<char> text, string words) => text.EndsWith(words, StringComparison.OrdinalIgnoreCase);
+
+    private static string FirstWord(ReadOnlySpan<char> text)
+    {
+        int end = 0;
+        while (end < text.Length && char.IsLetter(text[end]))
+        {
+            end++;
+        }
+
+        return text[..end].ToString().ToLowerInvariant();
+    }
+
+    private static string LastWord(ReadOnlySpan<char> text)
+    {
+        int start = text.Length;
+        while (start > 0 && char.IsLetter(text[start - 1]))
+        {
+            start--;
+        }
+
+        return text[start..].ToString().ToLowerInvariant();
     }
 
     private static bool Covered(Pack.FoodRow food, FoodMention mention, ImmutableArray<BatchItem> listed)

@@ -115,6 +115,45 @@ public class RecipeVetterTests
         Assert.NotEqual(Outcome.DryStorage, report.Outcome);
     }
 
+    // A food that only a step names must not be taken for a verb, a tool or something served beside.
+    // Source: USDA AIB 539 (rev. 2015), Guide 4 p. 4-18 (no thickener, dairy, rice); Guide 1 (open kettle).
+    [Theory]
+    [InlineData("Add bacon potatoes and carrots to the pot.", "cured-meat")]
+    [InlineData("Stir in the cream it makes the soup rich.", "dairy")]
+    [InlineData("Whisk in flour off the heat.", "thickener")]
+    [InlineData("Stir in flour out of the packet.", "thickener")]
+    [InlineData("To use up the cream, stir it in.", "dairy")]
+    [InlineData("Mix while hot with rice.", "rice")]
+    [InlineData("Stir in the grain and simmer.", "grain")]
+    [InlineData("Blanch the carrots 1 minute in boiling water. Ladle the soup into hot jars and screw on the lids at once.", "unsafe-method")]
+    public void Vet_HazardOnlyInASentence_IsFound(string step, string rule)
+    {
+        VettingReport report = _vetter.Vet($"# Soup\n\n- 2 kg carrots\n- 1 kg potatoes, cubed\n- 6 l chicken broth\n\n1. Boil 5 minutes.\n2. {step}\n", Kitchen.Unknown);
+
+        Assert.Contains(report.Findings, finding => finding.Rule == rule && finding.Level >= FindingLevel.Change);
+    }
+
+    [Theory]
+    [InlineData("Slice the beef across the grain.", "grain")]
+    [InlineData("Fish out the bay leaf.", "seafood")]
+    [InlineData("Wash, seed and peel.", "nut")]
+    [InlineData("Freeze leftovers in an old yoghurt tub.", "dairy")]
+    public void Vet_WordThatIsNoFood_IsNoFinding(string step, string rule)
+    {
+        VettingReport report = _vetter.Vet($"# Soup\n\n- 2 kg carrots\n- 1 kg potatoes, cubed\n- 6 l chicken broth\n\n1. Boil 5 minutes.\n2. {step}\n", Kitchen.Unknown);
+
+        Assert.DoesNotContain(report.Findings, finding => finding.Rule == rule);
+    }
+
+    [Fact]
+    public void Vet_MoreFoodsThanAnyRecipe_StopsAndPermitsNothing()
+    {
+        VettingReport report = _vetter.Vet("# Carrots\n\n" + string.Concat(Enumerable.Repeat("- 1 kg carrots\n", 1_500)) + "- 5 l water\n\n1. Boil 5 minutes and fill the jars.\n", Kitchen.Unknown);
+
+        Assert.Contains(report.Findings, finding => finding.Rule == "unread" && finding.Level == FindingLevel.Stop);
+        Assert.Empty(report.Process.Concat(report.ProcessAfterChanges));
+    }
+
     // Source: USDA AIB 539 (rev. 2015), Guide 5 p. 5-9: the stock process is for strained broth; a soup has times of its own.
     [Theory]
     [InlineData("Add the beetroot and carrots to the broth and boil 10 minutes.")]
