@@ -56,7 +56,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
                 continue;
             }
 
-            if (!after || sentence.Role != StepRole.Step || Outside(sentence, facts) || WordFolding.Words(sentence.Text.Text).Any(word => words.Is("step-discard", word)))
+            if (!after || sentence.Role != StepRole.Step || Outside(sentence, facts) || IsSetAside(sentence))
             {
                 continue;
             }
@@ -72,6 +72,13 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
         }
 
         return null;
+    }
+
+    // "Eat the chicken, compost the vegetables"; but "discard the bones and return the meat" puts something back.
+    private bool IsSetAside(StepSentence sentence)
+    {
+        string[] all = WordFolding.Words(sentence.Text.Text);
+        return all.Any(word => words.Is("step-discard", word)) && !all.Any(word => words.Is("step-return", word));
     }
 
     // "Cover with water": it goes in, as much as it takes, though no list names it.

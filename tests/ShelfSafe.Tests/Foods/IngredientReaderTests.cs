@@ -8,6 +8,7 @@ using Xunit;
 namespace ShelfSafe.Tests.Foods;
 
 /// <summary>Lines as cooks of many kitchens write them, in our own words.</summary>
+[Properties(Replay = "(20261125,1)")]
 public sealed class IngredientReaderTests
 {
     [Theory]

@@ -9,6 +9,7 @@ using static ShelfSafe.Tests.Reading.ReadingCases;
 
 namespace ShelfSafe.Tests.Reading;
 
+[Properties(Replay = "(20261125,1)")]
 public sealed class PlaceTests
 {
     private const string Sample = "# Stew\n\n> Old note.\n\n## Ingredients\n\n- **2 kg** venison\n\t- 1 [onion](/onion)\n\n| 2 | beets |\n|---|---|\n| 3 | leeks |\n\n## Method\n\nBoil it\nlong. Add &frac12; cup\\* salt.\n";

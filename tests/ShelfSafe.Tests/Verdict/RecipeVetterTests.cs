@@ -159,6 +159,7 @@ public class RecipeVetterTests
     [InlineData("Add the beetroot and carrots to the broth and boil 10 minutes.")]
     [InlineData("Boil the carrots in it for 10 minutes.")]
     [InlineData("Return the meat to the pot.")]
+    [InlineData("Discard the bones and return the meat to the broth.")]
     public void Vet_SolidsInStrainedBroth_NeverGetTheStockTime(string step)
     {
         VettingReport report = _vetter.Vet($"# Sunday jars\n\n- 1 kg beef shank\n- 4 l water\n- 600 g beetroot, diced\n- 400 g carrots, diced\n- 2 tsp salt\n\n1. Simmer the beef in the water for 3 hours, strain, skim off the fat.\n2. {step}\n3. Fill hot jars and process pints 20 minutes in a pressure canner.\n", Kitchen.Unknown);

@@ -6,6 +6,7 @@ using Xunit;
 namespace ShelfSafe.Tests.Reading.Amounts;
 
 /// <summary>Numbers as recipes print them.</summary>
+[Properties(Replay = "(20261125,1)")]
 public sealed class NumberScanTests
 {
     [Theory]
