@@ -12,26 +12,15 @@ internal sealed class TableCommand(Terminal terminal)
     private static readonly string[] Methods = ["boiling-water", "pressure"];
 
     private readonly Argument<string[]> _food = new("FOOD") { Arity = ArgumentArity.OneOrMore, Description = "A food or a published product, for instance: green beans." };
-    private readonly Option<string?> _method = new("--method") { HelpName = "boiling-water|pressure", Description = "Only this way of canning." };
-    private readonly Option<string?> _altitude = new("--altitude") { HelpName = "\"1350 ft\"|\"410 m\"", Description = "Altitude above sea level, with its unit." };
-    private readonly Option<string?> _gauge = new("--gauge") { HelpName = "dial|weighted", Description = "Gauge of the pressure canner." };
-    private readonly Option<string?> _jar = new("--jar") { HelpName = "SIZE", Description = $"Jar size: {string.Join(", ", KitchenWords.Jars)}." };
-    private readonly Option<string?> _region = new("--region") { HelpName = "CODE", Description = "Country whose words are used." };
+    private readonly Option<string?> _method = KitchenOptions.OneOf("--method", "boiling-water|pressure", "Only this way of canning.", Methods);
+    private readonly Option<string?> _altitude = KitchenOptions.Altitude();
+    private readonly Option<string?> _gauge = KitchenOptions.Gauge();
+    private readonly Option<string?> _jar = KitchenOptions.Jar();
+    private readonly Option<string?> _region = KitchenOptions.Region();
 
     /// <summary>Makes the command.</summary>
     public Command Build()
     {
-        _method.Validators.Add(static result => OneOf(result, Methods));
-        _gauge.Validators.Add(static result => OneOf(result, KitchenWords.Gauges));
-        _jar.Validators.Add(static result => OneOf(result, KitchenWords.Jars));
-        _region.Validators.Add(static result => OneOf(result, KitchenWords.Regions));
-        _altitude.Validators.Add(static result =>
-        {
-            if (result.Tokens.Count == 1 && !Altitude.TryRead(result.Tokens[0].Value, out _, out string wrong))
-            {
-                result.AddError($"--altitude: {wrong}");
-            }
-        });
         Command table = new("table", "Looks published processes up by food, jar, method and altitude.") { _food, _method, _altitude, _gauge, _jar, _region };
         table.SetAction(Run);
         return table;
@@ -45,13 +34,5 @@ internal sealed class TableCommand(Terminal terminal)
         ProcessAnswer answer = ProcessTable.Create(RulePack.Default, region).Find(string.Join(' ', result.GetValue(_food) ?? []), kitchen, result.GetValue(_method));
         new TableReport(Words.Read(), terminal.Style).Write(result.InvocationConfiguration.Output, answer, kitchen);
         return answer.Lines.IsEmpty ? ExitCode.Verdict : ExitCode.Permitted;
-    }
-
-    private static void OneOf(System.CommandLine.Parsing.OptionResult result, IReadOnlyList<string> allowed)
-    {
-        if (result.Tokens.Count == 1 && !allowed.Contains(result.Tokens[0].Value, StringComparer.Ordinal))
-        {
-            result.AddError($"{result.Option.Name}: \"{result.Tokens[0].Value}\" is not known; known: {string.Join(", ", allowed)}");
-        }
     }
 }

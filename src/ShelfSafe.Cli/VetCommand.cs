@@ -20,10 +20,10 @@ internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal, 
     };
 
     private readonly Option<string?> _kitchen = new("--kitchen") { HelpName = "FILE", Description = "Kitchen profile: a JSON file with altitude, gauge, jar, region, aliases." };
-    private readonly Option<string?> _altitude = new("--altitude") { HelpName = "\"1350 ft\"|\"410 m\"", Description = "Altitude above sea level, with its unit." };
-    private readonly Option<string?> _gauge = new("--gauge") { HelpName = "dial|weighted", Description = "Gauge of the pressure canner." };
-    private readonly Option<string?> _jar = new("--jar") { HelpName = "SIZE", Description = $"Jar size: {string.Join(", ", KitchenWords.Jars)}." };
-    private readonly Option<string?> _region = new("--region") { HelpName = "CODE", Description = $"Country whose words the recipe uses: {string.Join(", ", KitchenWords.Regions)}." };
+    private readonly Option<string?> _altitude = KitchenOptions.Altitude();
+    private readonly Option<string?> _gauge = KitchenOptions.Gauge();
+    private readonly Option<string?> _jar = KitchenOptions.Jar();
+    private readonly Option<string?> _region = KitchenOptions.Region();
     private readonly Option<string?> _rules = new("--rules") { HelpName = "FOLDER", Description = "Rule pack to judge by, in place of the built-in one." };
     private readonly Option<string?> _aliases = new("--aliases") { HelpName = "FILE", Description = "Your own words for foods: a CSV file with the columns word,food." };
     private readonly Option<string?> _output = new("--output", "-o") { HelpName = "FILE", Description = "Write the reports to a file: whole, or not at all." };
@@ -51,19 +51,9 @@ internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal, 
                 result.AddError($"\"{value}\" is no option of vet; a file of that name is written ./{value}");
             }
         });
-        _format.Validators.Add(static result => OneOf(result, ReportFormat.Known));
-        _input.Validators.Add(static result => OneOf(result, RecipeKinds.All));
-        _failOn.Validators.Add(static result => OneOf(result, VetTally.Levels));
-        _gauge.Validators.Add(static result => OneOf(result, KitchenWords.Gauges));
-        _jar.Validators.Add(static result => OneOf(result, KitchenWords.Jars));
-        _region.Validators.Add(static result => OneOf(result, KitchenWords.Regions));
-        _altitude.Validators.Add(static result =>
-        {
-            if (result.Tokens.Count == 1 && !Altitude.TryRead(result.Tokens[0].Value, out _, out string wrong))
-            {
-                result.AddError($"--altitude: {wrong}");
-            }
-        });
+        _format.Validators.Add(static result => KitchenOptions.Check(result, ReportFormat.Known));
+        _input.Validators.Add(static result => KitchenOptions.Check(result, RecipeKinds.All));
+        _failOn.Validators.Add(static result => KitchenOptions.Check(result, VetTally.Levels));
         Command vet = new("vet", "Says whether and how a recipe could be put up in jars, with reasons and sources.")
         {
             _recipes, _format, _kitchen, _altitude, _gauge, _jar, _region, _rules, _aliases, _output, _quiet,
@@ -71,14 +61,6 @@ internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal, 
         };
         vet.SetAction(result => new VetRun(Read(result), standardInput, terminal, stop).Run(result.InvocationConfiguration.Output, result.InvocationConfiguration.Error));
         return vet;
-    }
-
-    private static void OneOf(System.CommandLine.Parsing.OptionResult result, IReadOnlyList<string> allowed)
-    {
-        if (result.Tokens.Count == 1 && !allowed.Contains(result.Tokens[0].Value, StringComparer.Ordinal))
-        {
-            result.AddError($"{result.Option.Name}: \"{result.Tokens[0].Value}\" is not known; known: {string.Join(", ", allowed)}");
-        }
     }
 
     private VetRequest Read(ParseResult result) => new(

@@ -80,7 +80,8 @@ internal sealed class CategoryJudge(HazardRoom hazards, ImmutableArray<ProcessRo
 
     private IEnumerable<RawFinding> Findings(Gate gate, CategoryCard card, Batch batch, Acidity acidity)
     {
-        Batch named = batch with { Dish = card.Dish };
+        // What refuses speaks of the dish as it is, what asks for a change of the dish it would become.
+        Batch named = gate.Refuses && batch.Kinds.Length > 0 ? batch : batch with { Dish = card.Dish };
         if (!gate.Check.HasItemTerm)
         {
             if (TermJudge.Holds(gate.Check, null, batch, acidity))

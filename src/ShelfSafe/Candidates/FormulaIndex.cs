@@ -10,14 +10,17 @@ internal sealed class FormulaIndex
 {
     private readonly Dictionary<string, List<(int Formula, ulong Slot)>> _byFood = new(StringComparer.Ordinal);
     private readonly ulong[] _required;
+    private readonly ulong[] _main;
 
     /// <summary>Indexes the slots of each formula by food; a stand-in counts for the slot it stands for.</summary>
     public FormulaIndex(ImmutableArray<FormulaRow> formulas)
     {
         _required = new ulong[formulas.Length];
+        _main = new ulong[formulas.Length];
         for (int at = 0; at < formulas.Length; at++)
         {
             int owner = 0;
+            double heaviest = 0;
             for (int i = 0; i < formulas[at].Slots.Length; i++)
             {
                 FormulaSlot slot = formulas[at].Slots[i];
@@ -25,6 +28,11 @@ internal sealed class FormulaIndex
                 if (slot.Presence == FormulaPresence.Required && slot.Role != FormulaRole.Free)
                 {
                     _required[at] |= 1UL << i;
+                    if (slot.Grams > heaviest)
+                    {
+                        heaviest = slot.Grams.Value;
+                        _main[at] = 1UL << i;
+                    }
                 }
 
                 // The word "pepper" is read as the spice and may stand for the vegetable.
@@ -66,6 +74,9 @@ internal sealed class FormulaIndex
 
     // "Pepper" may be the spice or the vegetable; the formula itself decides that.
     private static bool IsSeasoning(BatchItem item) => item.Has("dry-spice") || item.Has("salt") || item.Food?.Id == "food-colouring";
+
+    /// <summary>Whether the heaviest food that the formula needs is there.</summary>
+    public bool HasMain(int formula, ulong filled) => (filled & _main[formula]) != 0;
 
     /// <summary>Whether all required slots are filled.</summary>
     public bool IsComplete(int formula, ulong filled) => (filled & _required[formula]) == _required[formula];

@@ -75,7 +75,7 @@ internal sealed class FormulaJudge
         return
         [
             .. Enumerable.Range(0, _formulas.Length)
-                .Where(i => HasTime(_formulas[i]) && found[i].Filled != 0 && (IsOfKind(_formulas[i], batch) || _index.Share(i, found[i].Filled) > 0.5))
+                .Where(i => HasTime(_formulas[i]) && found[i].Filled != 0 && (IsOfKind(_formulas[i], batch) || (_index.HasMain(i, found[i].Filled) && _index.Share(i, found[i].Filled) > _limits["nearest-share"])))
                 .OrderByDescending(i => IsOfKind(_formulas[i], batch))
                 .ThenByDescending(i => _index.Share(i, found[i].Filled))
                 .ThenByDescending(i => found[i].Foods)
@@ -174,7 +174,8 @@ internal sealed class FormulaJudge
         {
             IsNear = fit.Faults.Length <= _limits["formula-near-points"] && !fit.Faults.Any(fault => fault.Kind == FormulaFaultKind.Missing),
         };
-        return new(formula, candidate, fit.Differences, fit.Taken);
+        // Without a measured amount on either side there is nothing to compare.
+        return new(formula, candidate, fit.Scale > 0 ? fit.Differences : [], fit.Taken);
     }
 
     // What the steps turn the food into: thickened where the formula has no thickener, or not fermented where it must be.

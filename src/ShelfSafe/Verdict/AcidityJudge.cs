@@ -77,7 +77,7 @@ internal sealed class AcidityJudge(Limits limits)
         || (item is { Acidity: FoodAcidity.Borderline, Food.Group: not ("vegetable" or "dairy") });
 
     // A main food without an amount is taken to weigh what the others weigh on the average.
-    private static double Usual(Batch batch)
+    private double Usual(Batch batch)
     {
         double sum = 0;
         int count = 0;
@@ -90,7 +90,7 @@ internal sealed class AcidityJudge(Limits limits)
             }
         }
 
-        return count == 0 ? 1 : sum / count;
+        return count == 0 ? limits["unknown-main-grams"] : sum / count;
     }
 
     // The class names the dish; it permits nothing, so the middle of a range is enough here. Dry goods count as they swell.

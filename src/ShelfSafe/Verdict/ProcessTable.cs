@@ -25,7 +25,6 @@ public sealed record ProcessAnswer(
 /// <summary>Looks published processes up by food or product. Nothing is interpolated: what the table does not print is not there.</summary>
 public sealed class ProcessTable
 {
-    private const int MostRecipes = 6;
     private readonly PackTables _tables;
     private readonly FoodCatalogue _catalogue;
     private readonly ImmutableArray<FormulaRow> _formulas;
@@ -100,5 +99,5 @@ public sealed class ProcessTable
 
     private ImmutableArray<string> Recipes(FoodRow? food) => food is null
         ? []
-        : [.. _formulas.Where(formula => formula.Seen && formula.Slots.Any(slot => slot.Foods.Contains(food.Id))).Select(formula => formula.Name).Take(MostRecipes)];
+        : [.. _formulas.Where(formula => formula.Seen && formula.Slots.Any(slot => slot.Foods.Contains(food.Id))).Select(formula => formula.Name).Take((int)_tables.Limits["table-recipes"])];
 }

@@ -12,7 +12,6 @@ namespace ShelfSafe.Verdict;
 /// <summary>The front door: text in, finished report out. Same text, pack and kitchen give the same report, byte for byte.</summary>
 public sealed class RecipeVetter
 {
-    private const int MostIngredients = 1_000;
     private readonly RulePack _pack;
     private readonly RecipeReader _reader = new();
     private readonly IngredientReader _ingredients;
@@ -81,18 +80,19 @@ public sealed class RecipeVetter
 
     private Dish Judge(Recipe recipe, RecipePart part, Kitchen kitchen)
     {
+        double most = _pack.Tables.Limits["most-ingredients"];
         List<Ingredient> ingredients = [];
         foreach (IngredientLine line in part.Ingredients)
         {
             ingredients.AddRange(_ingredients.Read(line));
-            if (ingredients.Count > MostIngredients)
+            if (ingredients.Count > most)
             {
                 break;
             }
         }
 
         // More than any recipe has: the rest is not judged, and nothing is permitted.
-        bool endless = ingredients.Count > MostIngredients;
+        bool endless = ingredients.Count > most;
         Batch batch = _batches.Make(recipe, part, ingredients);
         Acidity acidity = _acidity.Of(batch);
         List<RawFinding> found = _hazards.Find(batch, acidity);
@@ -104,7 +104,7 @@ public sealed class RecipeVetter
 
         if (endless)
         {
-            found.Add(_hazards.Raise("unread", null, batch, ingredients[^1].Span, level: FindingLevel.Stop));
+            found.Add(_hazards.Raise("unread", null, batch, ingredients[^1].Span, ingredients[^1].Words, FindingLevel.Stop));
         }
 
         List<Candidate> candidates = Categories(batch, acidity, found);

@@ -121,7 +121,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
 
     private static IEnumerable<IngredientReport> Ingredients(Dish dish, LineTable lines, bool several)
     {
-        ILookup<Ingredient, BatchItem> byIngredient = dish.Batch.Items.ToLookup(item => item.Ingredient, ReferenceEqualityComparer.Instance as IEqualityComparer<Ingredient>);
+        ILookup<object?, BatchItem> byIngredient = dish.Batch.Items.ToLookup(object? (item) => item.Ingredient, ReferenceEqualityComparer.Instance);
         foreach (Ingredient ingredient in dish.Ingredients)
         {
             if (ingredient.NotFood)
