@@ -72,16 +72,30 @@ internal sealed class FormulaJudge
     public ImmutableArray<FormulaNear> Nearest(Batch batch, int count)
     {
         (ulong Filled, int Foods)[] found = _index.Find(batch);
+        List<(int Formula, bool OfKind, double Share, int Foods)> near = [];
+        for (int i = 0; i < _formulas.Length; i++)
+        {
+            if (found[i].Filled == 0 || !HasTime(_formulas[i]))
+            {
+                continue;
+            }
+
+            bool ofKind = IsOfKind(_formulas[i], batch);
+            double share = _index.Share(i, found[i].Filled);
+            if (ofKind || (share > _limits["nearest-share"] && _index.HasMain(i, found[i].Filled)))
+            {
+                near.Add((i, ofKind, share, found[i].Foods));
+            }
+        }
+
         return
         [
-            .. Enumerable.Range(0, _formulas.Length)
-                .Where(i => HasTime(_formulas[i]) && found[i].Filled != 0 && (IsOfKind(_formulas[i], batch) || (_index.HasMain(i, found[i].Filled) && _index.Share(i, found[i].Filled) > _limits["nearest-share"])))
-                .OrderByDescending(i => IsOfKind(_formulas[i], batch))
-                .ThenByDescending(i => _index.Share(i, found[i].Filled))
-                .ThenByDescending(i => found[i].Foods)
-                .ThenBy(i => _formulas[i].Id, StringComparer.Ordinal)
+            .. near.OrderByDescending(one => one.OfKind)
+                .ThenByDescending(one => one.Share)
+                .ThenByDescending(one => one.Foods)
+                .ThenBy(one => _formulas[one.Formula].Id, StringComparer.Ordinal)
                 .Take(count)
-                .Select(i => FormulaScaling.Near(_formulas[i], batch)),
+                .Select(one => FormulaScaling.Near(_formulas[one.Formula], batch)),
         ];
     }
 

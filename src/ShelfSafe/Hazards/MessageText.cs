@@ -15,20 +15,40 @@ internal static class MessageText
             return text;
         }
 
-        StringBuilder filled = new(text);
-        filled.Replace("{ingredient}", item?.Words ?? words ?? "this");
-        filled.Replace("{words}", words ?? item?.Words ?? "this");
-        filled.Replace("{dish}", batch.Dish);
-        filled.Replace("{food}", item?.Food?.Name ?? item?.Words ?? "it");
-        filled.Replace("{why-no}", WhyNo(item));
-        filled.Replace("{amount}", item?.Ingredient.Amount is { } amount ? Print(amount) : "an amount that is not given");
-        if (text.Contains("{share}", StringComparison.Ordinal) && item is not null)
+        StringBuilder filled = new(text.Length + 64);
+        int from = 0;
+        for (int open = text.IndexOf('{', StringComparison.Ordinal); open >= 0; open = text.IndexOf('{', from))
         {
-            double share = batch.ShareOf(other => ReferenceEquals(other, item)).High;
-            filled.Replace("{share}", Math.Ceiling(share * 100).ToString("0", CultureInfo.InvariantCulture) + " percent");
+            int close = text.IndexOf('}', open);
+            if (close < 0)
+            {
+                break;
+            }
+
+            filled.Append(text, from, open - from);
+            filled.Append(Value(text.AsSpan(open + 1, close - open - 1), item, batch, words) ?? text[open..(close + 1)]);
+            from = close + 1;
         }
 
-        return filled.ToString();
+        return filled.Append(text, from, text.Length - from).ToString();
+    }
+
+    private static string? Value(ReadOnlySpan<char> name, BatchItem? item, Batch batch, string? words) => name switch
+    {
+        "ingredient" => item?.Words ?? words ?? "this",
+        "words" => words ?? item?.Words ?? "this",
+        "dish" => batch.Dish,
+        "food" => item?.Food?.Name ?? item?.Words ?? "it",
+        "why-no" => WhyNo(item),
+        "amount" => item?.Ingredient.Amount is { } amount ? Print(amount) : "an amount that is not given",
+        "share" when item is not null => Share(item, batch),
+        _ => null,
+    };
+
+    private static string Share(BatchItem item, Batch batch)
+    {
+        double share = batch.ShareOf(other => ReferenceEquals(other, item)).High;
+        return Math.Ceiling(share * 100).ToString("0", CultureInfo.InvariantCulture) + " percent";
     }
 
     private static string WhyNo(BatchItem? item) =>

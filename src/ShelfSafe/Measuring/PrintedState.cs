@@ -54,13 +54,20 @@ internal readonly struct PrintedState
     /// <summary>Whether a whole word is there.</summary>
     public static bool Has(string text, string word)
     {
-        for (int at = text.IndexOf(word, StringComparison.OrdinalIgnoreCase); at >= 0; at = text.IndexOf(word, at + 1, StringComparison.OrdinalIgnoreCase))
+        for (int at = 0; at + word.Length <= text.Length; at++)
         {
-            int end = at + word.Length;
-            if ((at == 0 || !char.IsLetter(text[at - 1])) && (end == text.Length || !char.IsLetter(text[end])))
+            int end = at;
+            while (end < text.Length && char.IsLetter(text[end]))
+            {
+                end++;
+            }
+
+            if (end - at == word.Length && text.AsSpan(at, word.Length).Equals(word, StringComparison.OrdinalIgnoreCase))
             {
                 return true;
             }
+
+            at = end;
         }
 
         return false;

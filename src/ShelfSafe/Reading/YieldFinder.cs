@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace ShelfSafe.Reading;
 
 /// <summary>Finds the words that say how much a recipe makes.</summary>
@@ -7,6 +9,8 @@ internal static class YieldFinder
     [
         "servings", "serves", "serving size", "makes", "yields", "yield", "portions", "feeds", "quantity", "ergibt", "portionen",
     ];
+
+    private static readonly SearchValues<string> _anyName = SearchValues.Create(_names, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>The yield as printed, if the line is one: "Serves 8", "Yield: 6 pints", "For 6".</summary>
     public static string? Find(string text)
@@ -22,7 +26,7 @@ internal static class YieldFinder
             start++;
         }
 
-        foreach (string name in _names)
+        foreach (string name in text.AsSpan().ContainsAny(_anyName) ? _names : [])
         {
             int at = text.IndexOf(name, StringComparison.OrdinalIgnoreCase);
             bool whole = at >= 0 && (at == 0 || !char.IsLetter(text[at - 1]))

@@ -5,12 +5,6 @@ namespace ShelfSafe.Steps;
 /// <summary>Cuts a sentence into words and numbers in one pass.</summary>
 internal static class Tokenizer
 {
-    private static readonly (string Word, int Value)[] NumberWords =
-    [
-        ("one", 1), ("two", 2), ("three", 3), ("four", 4), ("five", 5), ("six", 6), ("seven", 7), ("eight", 8), ("nine", 9),
-        ("ten", 10), ("twelve", 12), ("fifteen", 15), ("twenty", 20), ("thirty", 30), ("forty", 40), ("fifty", 50), ("sixty", 60), ("ninety", 90),
-    ];
-
     /// <summary>All tokens of a text in order.</summary>
     public static List<Token> Cut(string text, Vocabulary vocabulary)
     {
@@ -73,18 +67,32 @@ internal static class Tokenizer
         }
 
         int length = WordStem.Fold(word, buffer);
-        double number = double.NaN;
-        foreach ((string name, int value) in NumberWords)
-        {
-            if (buffer[..length].SequenceEqual(name))
-            {
-                number = value;
-            }
-        }
-
         (int stem, int exact, int prefix) = vocabulary.Find(buffer[..length]);
-        return new(start, end, stem, exact, prefix, number, broken);
+        return new(start, end, stem, exact, prefix, NumberWord(buffer[..length]), broken);
     }
+
+    private static double NumberWord(ReadOnlySpan<char> word) => word switch
+    {
+        "one" => 1,
+        "two" => 2,
+        "three" => 3,
+        "four" => 4,
+        "five" => 5,
+        "six" => 6,
+        "seven" => 7,
+        "eight" => 8,
+        "nine" => 9,
+        "ten" => 10,
+        "twelve" => 12,
+        "fifteen" => 15,
+        "twenty" => 20,
+        "thirty" => 30,
+        "forty" => 40,
+        "fifty" => 50,
+        "sixty" => 60,
+        "ninety" => 90,
+        _ => double.NaN,
+    };
 
     private static int Number(string text, int at, out double value)
     {
