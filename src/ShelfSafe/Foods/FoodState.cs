@@ -51,7 +51,7 @@ internal sealed class FoodState(FoodCatalogue catalogue)
                 continue;
             }
 
-            others.Add(new(Name(kind, phrase), special!));
+            others.Add(new(Name(kind, phrase), special!, phrase));
         }
 
         if (state.Measures.Count > 0 && state.Measures[0].Unit == "can" && catalogue.IsKindOf("canned", phrase, out FoodMatch? tinned))

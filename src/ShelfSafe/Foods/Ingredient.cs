@@ -44,4 +44,5 @@ public sealed record Ingredient(
 /// <summary>The other side of an either-or ("lamb or beef").</summary>
 /// <param name="Food">Its plain singular words.</param>
 /// <param name="Match">What it means in the food table.</param>
-public sealed record Alternative(string Food, FoodMatch Match);
+/// <param name="Words">The recipe's own words for it.</param>
+public sealed record Alternative(string Food, FoodMatch Match, string Words);

@@ -42,6 +42,11 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
             string word = NumberScan.Word(text, at, out int end);
             bool bound = word is "up" or "at" or "no" or "not" && NumberScan.TryRange(text, at, out _, out _);
             bool circa = word == "c" && end + 1 < text.Length && text[end] == '.' && char.IsAsciiDigit(text[NumberScan.Skip(text, end + 1) is var digit && digit < text.Length ? digit : end]);
+            if (word == "extra" && NumberScan.Word(text, NumberScan.Skip(text, end), out _) is "virgin")
+            {
+                break;
+            }
+
             if (word.Length > 0 && !bound && (circa || words.Is("about", word)))
             {
                 at = SkipHoles(state, end < text.Length && text[end] == '.' ? end + 1 : end);

@@ -32,7 +32,9 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
             FoodMatch match = _states.Match(state, phrase, alone: pieces.Count == 1, others);
             if (sides.Count > 1 && SharesHead(state, sides, phrase) is { } shared)
             {
+                // The head that both share is quoted with the first: "chicken or beef broth".
                 (phrase, match) = (shared, catalogue.Find(shared));
+                main = (main.Start, sides[^1].End);
             }
 
             found.Add(new(main.Start, main.End, _names.Plain(phrase, state, match), match, [.. others]));
@@ -63,12 +65,14 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
             return;
         }
 
+        string printed = phrase;
+
         if (FoodState.Named(phrase) is { } kind)
         {
             // "1 fresh bay leaf or 2 dried": the other side names only the state of the same food.
             if (catalogue.IsKindOf(kind, main, out FoodMatch? same))
             {
-                others.Add(new(FoodState.Name(kind, main), same!));
+                others.Add(new(FoodState.Name(kind, main), same!, printed));
             }
 
             return;
@@ -91,7 +95,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
                 return;
             }
 
-            others.Add(new(_names.Plain(phrase, state, match), match));
+            others.Add(new(_names.Plain(phrase, state, match), match, printed));
         }
     }
 

@@ -27,7 +27,7 @@ internal sealed class BatchBuilder(Weigher weigher, Limits limits)
             Add(items, ingredient, line, ingredient.Words, ingredient.Match, presence);
             foreach (Alternative alternative in ingredient.Alternatives)
             {
-                Add(items, ingredient, line, alternative.Food, alternative.Match, presence);
+                Add(items, ingredient, line, alternative.Words, alternative.Match, presence);
             }
 
             line++;
