@@ -75,13 +75,13 @@ internal sealed class PageCheck : IAsyncDisposable
 
         using PdfDocument document = PdfDocument.Open(pdf);
         Dictionary<char, int> printed = [];
-        foreach (Page sheet in document.GetPages())
+        foreach (UglyToad.PdfPig.Content.Page sheet in document.GetPages())
         {
             foreach (Letter letter in sheet.Letters)
             {
-                if (letter.Value.Trim().Length > 0 && (letter.GlyphRectangle.Left < SideMargin - 2 || letter.GlyphRectangle.Right > sheet.Width - SideMargin + 2 || letter.GlyphRectangle.Bottom < 0 || letter.GlyphRectangle.Top > sheet.Height))
+                if (letter.Value.Trim().Length > 0 && (letter.BoundingBox.Left < SideMargin - 2 || letter.BoundingBox.Right > sheet.Width - SideMargin + 2 || letter.BoundingBox.Bottom < 0 || letter.BoundingBox.Top > sheet.Height))
                 {
-                    faults.Add(FormattableString.Invariant($"sheet {sheet.Number}: \"{letter.Value}\" stands at {letter.GlyphRectangle.Left:F0} to {letter.GlyphRectangle.Right:F0} of {sheet.Width:F0}"));
+                    faults.Add(FormattableString.Invariant($"sheet {sheet.Number}: \"{letter.Value}\" stands at {letter.BoundingBox.Left:F0} to {letter.BoundingBox.Right:F0} of {sheet.Width:F0}"));
                 }
 
                 foreach (char one in letter.Value.Where(char.IsAsciiLetterOrDigit))
