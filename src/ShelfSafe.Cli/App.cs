@@ -14,20 +14,11 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal, Cancell
     /// <summary>Runs one command line.</summary>
     public int Run(IReadOnlyList<string> arguments, TextWriter output, TextWriter error)
     {
-        Command root = new("shelfsafe", "Reads a recipe and says what published guidance offers for putting it up in jars.")
-        {
-            new HelpOption(),
-            new VersionOption(),
-            new VetCommand(standardInput, terminal, stop).Build(),
-            RulesCommand.Build(),
-            new TableCommand(terminal).Build(),
-        };
+        Command root = Build();
         ParseResult result = root.Parse([.. arguments], new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (result.Action is ParseErrorAction || (result.Errors.Count > 0 && result.Action?.ClearsParseErrors != true))
         {
-            // "Required command was not provided" adds nothing to "Unrecognized command": the last says what is wrong.
-            IEnumerable<string> messages = result.Errors.Select(static one => one.Message);
-            foreach (string message in (result.UnmatchedTokens.Count > 0 ? messages.TakeLast(1) : messages).Distinct(StringComparer.Ordinal))
+            foreach (string message in Faults(result))
             {
                 Complain(error, message);
             }
@@ -49,6 +40,41 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal, Cancell
         }
 
         error.WriteLine("shelfsafe: " + new string(line));
+    }
+
+    /// <summary>The whole command line.</summary>
+    internal Command Build()
+    {
+        HelpOption help = new();
+        help.Action = new TeachingHelp((HelpAction)help.Action!);
+        Command root = new("shelfsafe", "Reads a recipe and says what published guidance offers for putting it up in jars.")
+        {
+            help,
+            new VersionOption { Description = "Tells the version of the program and of the rule pack, with its date.", Action = new VersionAction() },
+            new Option<bool>("--explain") { Description = "Explains the exit codes.", Recursive = true, Action = new ExplainAction() },
+            new VetCommand(standardInput, terminal, stop).Build(),
+            new TableCommand(terminal).Build(),
+            RulesCommand.Build(),
+            SchemaCommand.Build(),
+            CompletionCommand.BuildScripts(),
+            CompletionCommand.BuildAnswers(Build),
+        };
+        return root;
+    }
+
+    // "Required command was not provided" adds nothing to a word that is no command.
+    private static IEnumerable<string> Faults(ParseResult result)
+    {
+        if (result.UnmatchedTokens.Count == 0)
+        {
+            return result.Errors.Select(static one => one.Message).Distinct(StringComparer.Ordinal);
+        }
+
+        Command command = result.CommandResult.Command;
+        string word = result.UnmatchedTokens[0];
+        return word.StartsWith('-') ? [KitchenOptions.Unknown(command, word)]
+            : command.Subcommands.Count == 0 ? [$"\"{word}\" is more than {command.Name} takes"]
+            : [KitchenOptions.Unknown(word, command.Subcommands.Where(static one => !one.Hidden).Select(static one => one.Name))];
     }
 
     private static string Path(CommandResult command) =>

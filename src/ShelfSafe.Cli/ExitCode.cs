@@ -14,4 +14,7 @@ internal static class ExitCode
 
     /// <summary>Stopped by Ctrl+C; what was written is whole.</summary>
     public const int Stopped = 130;
+
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<int> All { get; } = [Permitted, Verdict, Trouble, Stopped];
 }

@@ -22,6 +22,7 @@ internal sealed class TableCommand(Terminal terminal)
     public Command Build()
     {
         Command table = new("table", "Looks published processes up by food, jar, method and altitude.") { _food, _method, _altitude, _gauge, _jar, _region };
+        _food.Validators.Add(result => KitchenOptions.CheckDashes(result, table));
         table.SetAction(Run);
         return table;
     }

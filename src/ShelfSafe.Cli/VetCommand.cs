@@ -9,7 +9,7 @@ internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal, 
     private readonly Argument<string[]> _recipes = new("RECIPE")
     {
         Arity = ArgumentArity.OneOrMore,
-        Description = "Files, folders (*.md, *.markdown and *.txt in them, at any depth), or - for standard input.",
+        Description = "Files, folders (recipes, saved pages and JSON-LD files in them, at any depth), or - for standard input. A file whose name starts with a dash is written ./-name.",
     };
 
     private readonly Option<string> _format = new("--format")
@@ -44,21 +44,15 @@ internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal, 
     /// <summary>Makes the command.</summary>
     public Command Build()
     {
-        _recipes.Validators.Add(static result =>
-        {
-            foreach (string value in result.Tokens.Select(static token => token.Value).Where(static value => value.Length > 1 && value[0] == '-'))
-            {
-                result.AddError($"\"{value}\" is no option of vet; a file of that name is written ./{value}");
-            }
-        });
-        _format.Validators.Add(static result => KitchenOptions.Check(result, ReportFormat.Known));
-        _input.Validators.Add(static result => KitchenOptions.Check(result, RecipeKinds.All));
-        _failOn.Validators.Add(static result => KitchenOptions.Check(result, VetTally.Levels));
+        KitchenOptions.Limit(_format, ReportFormat.Known);
+        KitchenOptions.Limit(_input, RecipeKinds.All);
+        KitchenOptions.Limit(_failOn, VetTally.Levels);
         Command vet = new("vet", "Says whether and how a recipe could be put up in jars, with reasons and sources.")
         {
             _recipes, _format, _kitchen, _altitude, _gauge, _jar, _region, _rules, _aliases, _output, _quiet,
             _input, _include, _exclude, _failOn, _summary,
         };
+        _recipes.Validators.Add(result => KitchenOptions.CheckDashes(result, vet));
         vet.SetAction(result => new VetRun(Read(result), standardInput, terminal, stop).Run(result.InvocationConfiguration.Output, result.InvocationConfiguration.Error));
         return vet;
     }

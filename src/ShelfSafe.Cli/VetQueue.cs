@@ -1,75 +1,111 @@
-using System.Text;
-
 namespace ShelfSafe.Cli;
 
 /// <summary>Lists the work of a request one by one: files in their order, and the records of a file of many as they are read.</summary>
-internal sealed class VetQueue(VetRequest request, Func<Stream> standardInput)
+internal sealed class VetQueue
 {
-    private readonly PathGlobs _globs = new(request.Include, request.Exclude);
+    private readonly VetRequest _request;
+    private readonly Func<Stream> _standardInput;
+    private readonly Action<string> _complain;
+    private readonly List<string> _paths;
+
+    /// <summary>Lists the files.</summary>
+    /// <param name="request">What the cook asked for.</param>
+    /// <param name="standardInput">Opens standard input.</param>
+    /// <param name="complain">Told of what cannot be read.</param>
+    public VetQueue(VetRequest request, Func<Stream> standardInput, Action<string> complain)
+    {
+        _request = request;
+        _standardInput = standardInput;
+        _complain = complain;
+        PathGlobs globs = new(request.Include, request.Exclude);
+        _paths = [.. request.Recipes.SelectMany(argument => RecipePaths.Expand(argument, globs, complain))];
+    }
+
+    /// <summary>Number of inputs, or <see langword="null"/> where one of them holds many records.</summary>
+    public int? Total => _paths.Exists(HoldsMany) ? null : _paths.Count;
 
     /// <summary>The work, in the order in which it is reported.</summary>
-    /// <param name="complain">Told of what cannot be read.</param>
-    public IEnumerable<VetWork> All(Action<string> complain)
+    public IEnumerable<VetWork> All()
     {
-        foreach (string path in request.Recipes.SelectMany(argument => RecipePaths.Expand(argument, _globs, complain)))
+        foreach (string path in _paths)
         {
-            bool standard = string.Equals(path, RecipePaths.StandardInput, StringComparison.Ordinal);
-            bool many = request.Input == RecipeKinds.JsonLines || (request.Input == RecipeKinds.Auto && !standard && RecipeKinds.OfName(path) == RecipeKinds.JsonLines);
-            foreach (VetWork work in many ? Records(path, standard, complain) : [new VetWork(path, request.Input)])
+            foreach (VetWork work in HoldsMany(path) ? Records(path) : [new VetWork(path, _request.Input)])
             {
                 yield return work;
             }
         }
     }
 
+    private static bool IsStandard(string path) => string.Equals(path, RecipePaths.StandardInput, StringComparison.Ordinal);
+
+    private bool HoldsMany(string path) => _request.Input == RecipeKinds.JsonLines
+        || (_request.Input == RecipeKinds.Auto && !IsStandard(path) && RecipeKinds.OfName(path) == RecipeKinds.JsonLines);
+
     // A record is a line, numbered as it stands in the file; an empty line is none.
-    private IEnumerable<VetWork> Records(string path, bool standard, Action<string> complain)
+    private IEnumerable<VetWork> Records(string path)
     {
-        using StreamReader? reader = Open(path, standard, complain);
+        using Stream? stream = Open(path);
+        if (stream is null)
+        {
+            yield break;
+        }
+
+        RecordLines lines = new(stream);
         int number = 0;
-        while (Line(reader, path, complain) is { } line)
+        while (Next(lines, path, out string wrong) is { } line)
         {
             number++;
-            if (!line.AsSpan().Trim('\uFEFF').Trim().IsEmpty)
+            if (wrong.Length > 0 || !line.AsSpan().Trim('\uFEFF').Trim().IsEmpty)
             {
-                yield return new(path, RecipeKinds.JsonLines, line, number);
+                yield return new(path, RecipeKinds.JsonLines, line, number, wrong);
             }
+        }
+
+        if (number == 0)
+        {
+            _complain($"{RecipePaths.Shown(path)}: is empty");
         }
     }
 
-    private static string? Line(StreamReader? reader, string path, Action<string> complain)
+    private string? Next(RecordLines lines, string path, out string wrong)
     {
         try
         {
-            return reader?.ReadLine();
+            return lines.Next(out wrong);
         }
         catch (IOException broken)
         {
-            complain($"{RecipePaths.Shown(path)}: cannot be read to its end: {broken.Message}");
-            return null;
+            _complain($"{RecipePaths.Shown(path)}: cannot be read to its end: {broken.Message}");
         }
         catch (UnauthorizedAccessException)
         {
-            complain($"{RecipePaths.Shown(path)}: is a folder, not a file");
-            return null;
+            _complain($"{RecipePaths.Shown(path)}: is a folder, not a file");
         }
+
+        wrong = string.Empty;
+        return null;
     }
 
-    private StreamReader? Open(string path, bool standard, Action<string> complain)
+    private Stream? Open(string path)
     {
-        if (standard)
+        if (IsStandard(path))
         {
-            return new(standardInput(), new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), detectEncodingFromByteOrderMarks: false);
+            return _standardInput();
         }
 
         try
         {
-            return new(path, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), detectEncodingFromByteOrderMarks: false);
+            return new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 1);
+        }
+        catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
+        {
+            _complain($"{RecipePaths.Shown(path)}: no such file or folder");
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            complain($"{RecipePaths.Shown(path)}: cannot be read: {fault.Message}");
-            return null;
+            _complain($"{RecipePaths.Shown(path)}: cannot be read: {fault.Message}");
         }
+
+        return null;
     }
 }

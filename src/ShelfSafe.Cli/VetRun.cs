@@ -9,6 +9,7 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
 
     private readonly VetTally _tally = new(request.FailOn);
     private readonly List<string> _troubles = [];
+    private int _written;
     private bool _started;
     private bool _needsBetween;
 
@@ -31,7 +32,7 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
 
         if (request.Summary || (terminal.ErrorIsTerminal && _tally.Recipes > 1))
         {
-            _tally.Write(error);
+            _tally.Write(error, Words.Read());
         }
 
         return stop.IsCancellationRequested ? ExitCode.Stopped : _tally.Code;
@@ -74,12 +75,13 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
     {
         ReportFormat format = request.Quiet && request.Format == "text" ? ReportFormat.CreateBrief() : ReportFormat.Create(request.Format, setup.Rules, style);
         VetWorker worker = new(setup, format, standardInput);
-        Progress progress = new(error, terminal.ErrorIsTerminal && (!terminal.IsTerminal || request.OutputFile is not null));
+        VetQueue queue = new(request, standardInput, message => Trouble(error, message));
+        Progress progress = new(error, terminal.ErrorIsTerminal && (!terminal.IsTerminal || request.OutputFile is not null), queue.Total);
 
         // A window of finished and running work: order is kept, and memory does not grow with the number of inputs.
         Queue<Task<VetResult>> window = new();
         int widest = (2 * Environment.ProcessorCount) + 2;
-        foreach (VetWork work in new VetQueue(request, standardInput).All(message => Trouble(error, message)))
+        foreach (VetWork work in queue.All())
         {
             if (stop.IsCancellationRequested)
             {
@@ -144,7 +146,7 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
             }
         }
 
-        progress.Show(_tally.Recipes);
+        progress.Show(++_written);
     }
 
     private void Trouble(TextWriter error, string message)

@@ -1,4 +1,5 @@
 using ShelfSafe.Core;
+using ShelfSafe.Reports;
 using ShelfSafe.Verdict;
 
 namespace ShelfSafe.Cli;
@@ -39,20 +40,20 @@ internal sealed class VetTally(string? failOn)
     public void AddTrouble() => _troubles++;
 
     /// <summary>Writes the counts: outcomes by name, then the rules that most recipes tripped.</summary>
-    public void Write(TextWriter error)
+    public void Write(TextWriter error, Words words)
     {
-        error.WriteLine(FormattableString.Invariant($"{_recipes} recipes vetted, {_troubles} not read"));
-        Write(error, "outcome", _outcomes);
-        Write(error, "rule", _rules);
+        error.WriteLine(words.With("summary.read", _recipes, _troubles));
+        Write(error, words, "summary.outcome", _outcomes);
+        Write(error, words, "summary.rule", _rules);
     }
 
     private static FindingLevel Level(string name) => (FindingLevel)(Levels.Count - 1 - Levels.ToList().IndexOf(name));
 
-    private static void Write(TextWriter error, string head, SortedDictionary<string, int> counts)
+    private static void Write(TextWriter error, Words words, string key, SortedDictionary<string, int> counts)
     {
         foreach ((string name, int count) in counts.OrderByDescending(static pair => pair.Value).ThenBy(static pair => pair.Key, StringComparer.Ordinal))
         {
-            error.WriteLine(FormattableString.Invariant($"  {head} {name}: {count}"));
+            error.WriteLine("  " + words.With(key, name, count));
         }
     }
 }

@@ -7,7 +7,8 @@ namespace ShelfSafe.Cli;
 /// <param name="Kind">What it is, from <see cref="RecipeKinds"/>.</param>
 /// <param name="Line">The record itself, or <see langword="null"/> where the file is still to be read.</param>
 /// <param name="Record">Number of the record, from 1, or <see langword="null"/>.</param>
-internal sealed record VetWork(string Path, string Kind, string? Line = null, int? Record = null);
+/// <param name="Wrong">Why the record could not be read, or empty.</param>
+internal sealed record VetWork(string Path, string Kind, string? Line = null, int? Record = null, string Wrong = "");
 
 /// <summary>What came of one input: finished pieces of the report, and what to say and count.</summary>
 /// <param name="Pieces">Reports, written out.</param>

@@ -52,7 +52,12 @@ internal sealed class VetWorker(VetSetup setup, ReportFormat format, Func<Stream
 
     private List<ReportItem> Items(VetWork work, string file, out string wrong)
     {
-        wrong = string.Empty;
+        wrong = work.Wrong;
+        if (wrong.Length > 0)
+        {
+            return [];
+        }
+
         if (work.Line is { } line)
         {
             return RecipeRecord.Read(line, out wrong) is { } record ? [Vetted(record.File ?? file, record.Recipe, record.IsFileText, work.Record)] : [];

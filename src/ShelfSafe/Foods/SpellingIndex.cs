@@ -1,4 +1,5 @@
 using System.Numerics;
+using ShelfSafe.Core;
 
 namespace ShelfSafe.Foods;
 
@@ -31,7 +32,7 @@ internal sealed class SpellingIndex
         List<string> found = [];
         foreach (string candidate in _table.Value.Alike(key, 1))
         {
-            if (Distance(candidate, key) <= 1 && IsSlip(key, candidate, ShortestCorrected))
+            if (EditDistance.IsWithinOne(candidate, key) && IsSlip(key, candidate, ShortestCorrected))
             {
                 found.Add(candidate);
             }
@@ -45,7 +46,7 @@ internal sealed class SpellingIndex
         // Two edits in a long word: among keys with the same first letter only.
         foreach (string candidate in _table.Value.Alike(key, 2))
         {
-            if (candidate.Length >= LongWord && candidate[0] == key[0] && TwoEdits(candidate, key) && IsSlip(key, candidate, LongWord))
+            if (candidate.Length >= LongWord && candidate[0] == key[0] && EditDistance.IsWithinTwo(candidate, key) && IsSlip(key, candidate, LongWord))
             {
                 found.Add(candidate);
             }
@@ -74,63 +75,6 @@ internal sealed class SpellingIndex
         }
 
         return true;
-    }
-
-    private static bool TwoEdits(string left, string right)
-    {
-        int[] before = new int[right.Length + 1];
-        int[] now = new int[right.Length + 1];
-        for (int j = 0; j <= right.Length; j++)
-        {
-            before[j] = j;
-        }
-
-        for (int i = 1; i <= left.Length; i++)
-        {
-            now[0] = i;
-            int least = i;
-            for (int j = 1; j <= right.Length; j++)
-            {
-                now[j] = Math.Min(Math.Min(before[j] + 1, now[j - 1] + 1), before[j - 1] + (left[i - 1] == right[j - 1] ? 0 : 1));
-                least = Math.Min(least, now[j]);
-            }
-
-            if (least > 2)
-            {
-                return false;
-            }
-
-            (before, now) = (now, before);
-        }
-
-        return before[right.Length] <= 2;
-    }
-
-    // Optimal string alignment distance, cut off above 1.
-    private static int Distance(string left, string right)
-    {
-        if (left == right)
-        {
-            return 0;
-        }
-
-        if (Math.Abs(left.Length - right.Length) > 1)
-        {
-            return 2;
-        }
-
-        int i = 0;
-        while (i < left.Length && i < right.Length && left[i] == right[i])
-        {
-            i++;
-        }
-
-        bool changed = left.AsSpan(Math.Min(i + 1, left.Length)).SequenceEqual(right.AsSpan(Math.Min(i + 1, right.Length))) && left.Length == right.Length;
-        bool added = left.AsSpan(i).SequenceEqual(right.AsSpan(Math.Min(i + 1, right.Length)));
-        bool dropped = right.AsSpan(i).SequenceEqual(left.AsSpan(Math.Min(i + 1, left.Length)));
-        bool swapped = left.Length == right.Length && i + 1 < left.Length && left[i] == right[i + 1] && left[i + 1] == right[i]
-            && left.AsSpan(i + 2).SequenceEqual(right.AsSpan(i + 2));
-        return changed || added || dropped || swapped ? 1 : 2;
     }
 
     private sealed class Table

@@ -18,10 +18,21 @@ public sealed class JsonLinesReport
     /// <summary>Version of the shape; it rises only when a field changes its meaning.</summary>
     public const int SchemaVersion = 1;
 
+    private const string SchemaResource = "schema/report.schema.json";
+
     /// <summary>No indenting; marks that turn or hide text come out as escapes.</summary>
     internal static readonly JsonWriterOptions Options = new() { Encoder = Encoder(), Indented = false };
 
     private readonly ArrayBufferWriter<byte> _buffer = new(16_384);
+
+    /// <summary>The JSON Schema (2020-12) of a line, as published.</summary>
+    public static string Schema()
+    {
+        using Stream stream = typeof(JsonLinesReport).Assembly.GetManifestResourceStream(SchemaResource)
+            ?? throw new InvalidOperationException($"{SchemaResource} was not built into the library");
+        using StreamReader reader = new(stream);
+        return reader.ReadToEnd();
+    }
 
     /// <summary>Writes one object and a line feed.</summary>
     /// <param name="output">Receives the line.</param>

@@ -19,7 +19,8 @@ public sealed class Words
     internal IEnumerable<string> Keys => _texts.Keys;
 
     /// <summary>The words under a key; a key that the table lacks is a fault of the program, which a test guards.</summary>
-    internal string this[string key] => _texts[key];
+    /// <exception cref="KeyNotFoundException">The table has no such key.</exception>
+    public string this[string key] => _texts[key];
 
     /// <summary>Reads the words that came with the program.</summary>
     public static Words Read()
@@ -57,8 +58,12 @@ public sealed class Words
         return new(texts.ToFrozenDictionary(StringComparer.Ordinal));
     }
 
+    /// <summary>The words under a key, or <see langword="null"/> where the table has none.</summary>
+    public string? Find(string key) => _texts.GetValueOrDefault(key);
+
     /// <summary>The words under a key with their blanks filled.</summary>
-    internal string With(string key, params ReadOnlySpan<object?> values) =>
+    /// <exception cref="KeyNotFoundException">The table has no such key.</exception>
+    public string With(string key, params ReadOnlySpan<object?> values) =>
         string.Format(CultureInfo.InvariantCulture, this[key], values);
 
     /// <summary>The words for an id from the data, or the id itself where the table has none.</summary>

@@ -29,6 +29,15 @@ public sealed class Kitchenette : IDisposable
         return (code, output.ToString(), error.ToString());
     }
 
+    /// <summary>Runs the command line as if it were connected to a terminal, or was stopped.</summary>
+    internal static (int Code, string Output, string Error) RunOn(Terminal terminal, CancellationToken stop, params string[] arguments)
+    {
+        using StringWriter output = new() { NewLine = "\n" };
+        using StringWriter error = new() { NewLine = "\n" };
+        int code = new App(static () => Stream.Null, terminal, stop).Run(arguments, output, error);
+        return (code, output.ToString(), error.ToString());
+    }
+
     /// <summary>Runs the command line with nothing on standard input.</summary>
     public static (int Code, string Output, string Error) Run(params string[] arguments) => Run([], arguments);
 

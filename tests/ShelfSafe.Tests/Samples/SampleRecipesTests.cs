@@ -53,13 +53,13 @@ public sealed class SampleRecipesTests
     public void Samples_Folder_HoldsSixteenOrMore() => Assert.InRange(Files().Length, 16, 1_000);
 
     private static VettingReport Vetted(string name) =>
-        _vetter.Vet(File.ReadAllText(Path.Combine(Folder(), name)), _hall) with { Pack = _anyPack };
+        _vetter.Vet(File.ReadAllText(SampleFolder.Of(name)), _hall) with { Pack = _anyPack };
 
-    private static string[] Files() => [.. Directory.GetFiles(Folder(), "*.md").Order(StringComparer.Ordinal)];
+    private static string[] Files() => [.. SampleFolder.Names.Select(SampleFolder.Of)];
 
     private static void Approve(string name, string actual)
     {
-        string path = Path.Combine(Folder(), "expected", name);
+        string path = Path.Combine(SampleFolder.Path, "expected", name);
         if (Environment.GetEnvironmentVariable("SHELFSAFE_APPROVE") == "1")
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
@@ -68,19 +68,5 @@ public sealed class SampleRecipesTests
 
         Assert.True(File.Exists(path), $"{name} has no approved report; run with SHELFSAFE_APPROVE=1 and read what it writes");
         Assert.Equal(File.ReadAllText(path).ReplaceLineEndings("\n"), actual);
-    }
-
-    private static string Folder()
-    {
-        for (DirectoryInfo? at = new(AppContext.BaseDirectory); at is not null; at = at.Parent)
-        {
-            string folder = Path.Combine(at.FullName, "sample-recipes");
-            if (Directory.Exists(folder) && File.Exists(Path.Combine(at.FullName, "ShelfSafe.sln")))
-            {
-                return folder;
-            }
-        }
-
-        throw new DirectoryNotFoundException("sample-recipes does not stand above the test program");
     }
 }
