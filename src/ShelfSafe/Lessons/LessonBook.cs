@@ -97,7 +97,7 @@ public sealed class LessonBook
     private Lesson OfRule(HazardCard card)
     {
         ImmutableArray<LessonSection>.Builder sections = ImmutableArray.CreateBuilder<LessonSection>();
-        sections.Add(new(_words["lesson.message"], [MessageOf(card)]));
+        sections.Add(new(_words["lesson.message"], [Filled(card.Message)]));
         sections.Add(new(_words["label.why"], [Filled(card.Why)]));
         if (card.Sections.GetValueOrDefault("Lesson") is { Length: > 0 } more)
         {
@@ -110,12 +110,10 @@ public sealed class LessonBook
         return new(card.Rule, _words.With("lesson.rule", card.Rule), sections.ToImmutable(), picture, [.. sources], ["shelfsafe vet sample-recipes/venison-and-chickpea-stew.md"], []);
     }
 
-    private string MessageOf(HazardCard card) => Filled(card.Message);
-
     // A card speaks of one ingredient of one dish; a lesson speaks of any.
     private string Filled(string text)
     {
-        foreach (string blank in (ReadOnlySpan<string>)["ingredient", "words", "dish", "food", "why-no", "share", "amount"])
+        foreach (string blank in (ReadOnlySpan<string>)["ingredient", "words", "dish", "food", "why-no", "share", "amount", "published"])
         {
             text = text.Replace($"\"{{{blank}}}\"", _words[$"lesson.any-{blank}"], StringComparison.Ordinal).Replace($"{{{blank}}}", _words[$"lesson.any-{blank}"], StringComparison.Ordinal);
         }
