@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ShelfSafe.Pack;
+using ShelfSafe.Verdict;
+
+namespace ShelfSafe.Lessons;
+
+/// <summary>What the food table says of one food, as a lesson. No minutes and no pressures: those belong to a whole recipe.</summary>
+internal sealed class FoodLessons
+{
+    private readonly PackTables _tables;
+    private readonly LessonWords _words;
+    private readonly Dictionary<string, FoodRow> _byName = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>Prepares the names; a word with two regional meanings finds the less acid food.</summary>
+    public FoodLessons(PackTables tables, LessonWords words)
+    {
+        _tables = tables;
+        _words = words;
+        Dictionary<string, FoodRow> ids = tables.Foods.ToDictionary(food => food.Id, StringComparer.Ordinal);
+        foreach (AliasRow alias in tables.Aliases)
+        {
+            string name = alias.Alias.Replace('-', ' ');
+            if (!_byName.TryGetValue(name, out FoodRow? before) || before.Acidity > ids[alias.Food].Acidity)
+            {
+                _byName[name] = ids[alias.Food];
+            }
+        }
+
+        foreach (FoodRow food in tables.Foods)
+        {
+            _byName[food.Name.Replace('-', ' ')] = food;
+            _byName.TryAdd(food.Id.Replace('-', ' '), food);
+        }
+    }
+
+    /// <summary>Names of the foods themselves, without their other words.</summary>
+    public IEnumerable<string> Names => _tables.Foods.Select(food => food.Name);
+
+    /// <summary>A food by its name, another word for it, or a plain plural.</summary>
+    public FoodRow? Find(string name) =>
+        _byName.TryGetValue(name, out FoodRow? food) || (name.EndsWith('s') && _byName.TryGetValue(name[..^1], out food)) ? food : null;
+
+    /// <summary>Where the row comes from.</summary>
+    public static ImmutableArray<SourceReference> Sources(FoodRow food) => [new(string.Empty, food.Source, string.Empty, food.Url)];
+
+    /// <summary>The lesson of a food.</summary>
+    public Lesson Of(FoodRow food) =>
+        new(food.Id, food.Name, Sections(food), food.Acidity == FoodAcidity.Dry ? PictureKind.None : PictureKind.Acid, Sources(food), ["shelfsafe why acid"], [.. Hazards(food)]);
+
+    /// <summary>What the table says.</summary>
+    public ImmutableArray<LessonSection> Sections(FoodRow food)
+    {
+        ImmutableArray<string>.Builder lines = ImmutableArray.CreateBuilder<string>();
+        lines.Add(_words["food.acidity." + food.Acidity.ToString().ToLowerInvariant()]);
+        lines.Add(food is { PhLow: { } low, PhHigh: { } high }
+            ? _words.With("food.ph", low.ToString("0.0#", CultureInfo.InvariantCulture), high.ToString("0.0#", CultureInfo.InvariantCulture))
+            : _words["food.no-ph"]);
+        lines.Add(Process(food));
+        string[] jars = [.. Jars(food)];
+        if (jars.Length > 0)
+        {
+            lines.Add(_words.With("food.jars", string.Join(", ", jars)));
+        }
+
+        string[] hazards = [.. Hazards(food)];
+        if (hazards.Length > 0)
+        {
+            lines.Add(_words.With("food.hazards", string.Join(", ", hazards)));
+        }
+
+        return [new(_words.With("food.heading", food.Name), lines.ToImmutable())];
+    }
+
+    private static bool IsNamed(Term term, FoodRow food) => !term.Negated && term.Kind switch
+    {
+        TermKind.Trait => term.Values.Any(food.Has),
+        TermKind.Food => term.Values.Contains(food.Id, StringComparer.Ordinal),
+        _ => false,
+    };
+
+    // Only the rules that name the food or one of its traits; whether one holds depends on the whole recipe.
+    private IEnumerable<string> Hazards(FoodRow food) => _tables.Hazards
+        .Where(card => card.Rows.Any(row => row.Check.Terms.Any(term => IsNamed(term, food))))
+        .Select(card => card.Rule);
+
+    private string Process(FoodRow food)
+    {
+        int colon = food.Process.IndexOf(':', StringComparison.Ordinal);
+        string kind = colon < 0 ? food.Process : food.Process[..colon];
+        return kind switch
+        {
+            "yes" => _words.With("food.process-yes", food.Process[(colon + 1)..].Trim()),
+            "recipe" => _words.With("food.process-recipe", food.Process[(colon + 1)..].Trim()),
+            "as-minor" => _words["food.process-minor"],
+            _ => _words.With("food.process-no", food.WhyNo),
+        };
+    }
+
+    private IEnumerable<string> Jars(FoodRow food)
+    {
+        int colon = food.Process.IndexOf(':', StringComparison.Ordinal);
+        string[] products = food.Process.StartsWith("yes", StringComparison.Ordinal) ? food.Process[(colon + 1)..].Split(';', StringSplitOptions.TrimEntries) : [];
+        return _tables.Processes.Where(row => row.Seen && products.Contains(row.Product, StringComparer.Ordinal)).Select(row => row.Jar).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal);
+    }
+}
