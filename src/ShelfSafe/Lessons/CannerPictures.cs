@@ -20,6 +20,9 @@ internal sealed class CannerPictures(ImmutableArray<ProcessRow> processes, Lesso
     /// <summary>The published row of the worked example.</summary>
     public ProcessRow Row => processes.First(row => string.Equals(row.Id, Example, StringComparison.Ordinal));
 
+    /// <summary>Minutes of the published row of the worked example for a jar: pint or quart.</summary>
+    public double Minutes(string jar) => processes.First(row => string.Equals(row.Id, Example.Replace("pint", jar, StringComparison.Ordinal), StringComparison.Ordinal)).Minutes;
+
     /// <summary>Pounds of the printed weighted-gauge band, or of the highest where none is printed for the altitude.</summary>
     public double Psi(double feet)
     {

@@ -10,7 +10,7 @@ namespace ShelfSafe.Lessons;
 internal sealed class ChemistryPictures
 {
     private static readonly string[] ScaleFoods = ["lemon", "apple", "peach", "tomato", "onion", "carrot", "potato", "green-bean", "beef"];
-    private static readonly double[] OnionKilograms = [0.25, 0.5, 1];
+    private static readonly string[] OnionNumbers = ["mix-onion-low", "mix-onion-middle", "mix-onion-high"];
     private static readonly double[] SugarPercent = [20, 40, 50, 65];
 
     private readonly Dictionary<string, FoodRow> _foods;
@@ -35,14 +35,15 @@ internal sealed class ChemistryPictures
         if (onion is { PhLow: { } low, PhHigh: { } high })
         {
             BufferRow buffer = _tables.Buffers.First(row => row.Id == "vegetable");
-            foreach (double kilograms in OnionKilograms)
+            double vinegar = _numbers["mix-vinegar"];
+            foreach (double kilograms in OnionNumbers.Select(id => _numbers[id]))
             {
-                Interval ph = EquilibriumPh.Estimate([Vinegar(0.25), MixPart.Food(Interval.Exactly(kilograms), new(new(low, high), buffer.MolesPerKilogramPh))], _numbers["mix-model-error"]).WorkedExample;
-                bars.Add(new(_words.With("figure.mix", (kilograms * 1000).ToString("0", CultureInfo.InvariantCulture)), ph.Low, ph.High, Dark: true));
+                Interval ph = EquilibriumPh.Estimate([Vinegar(vinegar), MixPart.Food(Interval.Exactly(kilograms), new(new(low, high), buffer.MolesPerKilogramPh))], _numbers["mix-model-error"]).WorkedExample;
+                bars.Add(new(_words.With("figure.mix", Math.Round(vinegar * 1000), Math.Round(kilograms * 1000)), ph.Low, ph.High, Dark: true));
             }
         }
 
-        return Scale(bars, [_words["figure.meter"]]);
+        return Scale(bars, [_words["figure.mix.below"], _words["figure.meter"]]);
     }
 
     /// <summary>A cook's foods on the scale; of the mixture only the upper end, and only where it raises an alarm.</summary>
@@ -64,7 +65,12 @@ internal sealed class ChemistryPictures
             _words.With("figure.sugar", percent),
             0,
             WaterActivity.Norrish(100 - percent, Solute.FromGrams(percent, sugar.GramsPerMole, sugar.NorrishK))))];
-        return new BarFigure(_words["figure.water"], _words["figure.water.words"], new(_words["axis.water"], 0, 1, 0.2), [.. bars], _numbers["water-line"], _words["figure.water.mark"], [.. bars.Select(bar => $"{bar.Name}: {bar.High.ToString("0.00", CultureInfo.InvariantCulture)}")]);
+        FigureBar[] published =
+        [
+            new(_words["figure.aw-jam"], _numbers["aw-jam-low"], _numbers["aw-jam-high"], Dark: true),
+            new(_words["figure.aw-dry"], _numbers["aw-dry-low"], _numbers["aw-dry-high"], Dark: true),
+        ];
+        return new BarFigure(_words["figure.water"], _words["figure.water.words"], new(_words["axis.water"], 0, 1, 0.2), [.. bars, .. published], _numbers["water-line"], _words["figure.water.mark"], [_words["figure.water.below"], .. bars.Select(bar => $"{bar.Name}: {bar.High.ToString("0.00", CultureInfo.InvariantCulture)}")]);
     }
 
     private BarFigure Scale(IReadOnlyList<FigureBar> bars, ImmutableArray<string> below) =>
@@ -76,20 +82,25 @@ internal sealed class ChemistryPictures
         return MixPart.Acid(Interval.Exactly(kilograms), new(acetic.PKa, Interval.Exactly(_numbers["vinegar-acid"] / acetic.GramsPerMole)));
     }
 
-    // Vinegar counts as plain water here: an upper end must not lean on acid of unknown strength.
+    // Vinegar counts as plain water, and each food may hold its own pH without bound: an upper end must lean on no acid and on no recalled buffering.
     private double? Upper(IReadOnlyList<(FoodRow Food, double Kilograms)> parts)
     {
         double total = parts.Sum(part => part.Kilograms);
         List<MixPart> mix = [];
         foreach ((FoodRow food, double kilograms) in parts.Where(part => part.Kilograms > 0))
         {
+            if (food.Has("alkaline"))
+            {
+                return null;
+            }
+
             if (food.Group is "water" or "salt" or "sweetener" || food.Has("vinegar"))
             {
                 mix.Add(MixPart.Water(Interval.Exactly(kilograms)));
             }
             else if (food is { PhLow: { } low, PhHigh: { } high })
             {
-                mix.Add(MixPart.Food(Interval.Exactly(kilograms), new(new(low, high), Buffer(food.Group))));
+                mix.Add(MixPart.Food(Interval.Exactly(kilograms), new(new(low, high), new(0, double.PositiveInfinity))));
             }
             else if (kilograms > _numbers["negligible-share"] * total)
             {
@@ -97,18 +108,9 @@ internal sealed class ChemistryPictures
             }
         }
 
-        return mix.Exists(part => part.Buffer is not null) ? EquilibriumPh.Estimate(mix, _numbers["mix-model-error"]).UpperEnd : null;
-    }
-
-    private Interval Buffer(string group)
-    {
-        string kind = group switch
-        {
-            "vegetable" or "mushroom" or "herb-fresh" => "vegetable",
-            "meat" or "poultry" or "seafood" => "meat",
-            "legume-dried" or "legume-fresh" => "legume",
-            _ => "fruit",
-        };
-        return _tables.Buffers.First(row => row.Id == kind).MolesPerKilogramPh;
+        // Foods that only mix cannot end above the highest of them, whatever the model's own error.
+        return mix.Exists(part => part.Buffer is not null)
+            ? Math.Min(EquilibriumPh.Estimate(mix, _numbers["mix-model-error"]).UpperEnd, mix.Max(part => part.Buffer?.OwnPh.High ?? 0))
+            : null;
     }
 }

@@ -10,43 +10,64 @@ internal sealed class FoodLessons
 {
     private readonly PackTables _tables;
     private readonly LessonWords _words;
-    private readonly Dictionary<string, FoodRow> _byName = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, List<FoodRow>> _byName = new(StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>Prepares the names; a word with two regional meanings finds the less acid food.</summary>
+    /// <summary>Prepares the names; a food's own name goes before another word for a different food.</summary>
     public FoodLessons(PackTables tables, LessonWords words)
     {
         _tables = tables;
         _words = words;
         Dictionary<string, FoodRow> ids = tables.Foods.ToDictionary(food => food.Id, StringComparer.Ordinal);
-        foreach (AliasRow alias in tables.Aliases)
+        foreach (FoodRow food in tables.Foods)
         {
-            string name = alias.Alias.Replace('-', ' ');
-            if (!_byName.TryGetValue(name, out FoodRow? before) || before.Acidity > ids[alias.Food].Acidity)
-            {
-                _byName[name] = ids[alias.Food];
-            }
+            _byName[Plain(food.Name)] = [food];
         }
 
         foreach (FoodRow food in tables.Foods)
         {
-            _byName[food.Name.Replace('-', ' ')] = food;
-            _byName.TryAdd(food.Id.Replace('-', ' '), food);
+            _byName.TryAdd(Plain(food.Id), [food]);
+        }
+
+        HashSet<string> own = [.. _byName.Keys];
+        foreach (AliasRow alias in tables.Aliases.Where(alias => !own.Contains(Plain(alias.Alias))))
+        {
+            if (!_byName.TryGetValue(Plain(alias.Alias), out List<FoodRow>? found))
+            {
+                _byName.Add(Plain(alias.Alias), found = []);
+            }
+
+            if (!found.Contains(ids[alias.Food]))
+            {
+                found.Add(ids[alias.Food]);
+            }
         }
     }
 
     /// <summary>Names of the foods themselves, without their other words.</summary>
     public IEnumerable<string> Names => _tables.Foods.Select(food => food.Name);
 
-    /// <summary>A food by its name, another word for it, or a plain plural.</summary>
-    public FoodRow? Find(string name) =>
-        _byName.TryGetValue(name, out FoodRow? food) || (name.EndsWith('s') && _byName.TryGetValue(name[..^1], out food)) ? food : null;
+    /// <summary>The foods that a word may mean: by name, another word, or a plain plural; several where countries differ, none where it is not known.</summary>
+    public IReadOnlyList<FoodRow> Find(string name) =>
+        _byName.TryGetValue(name, out List<FoodRow>? food) || (name.EndsWith('s') && (_byName.TryGetValue(name[..^1], out food) || (name.EndsWith("es", StringComparison.Ordinal) && _byName.TryGetValue(name[..^2], out food))))
+            ? food
+            : [];
 
-    /// <summary>Where the row comes from.</summary>
-    public static ImmutableArray<SourceReference> Sources(FoodRow food) => [new(string.Empty, food.Source, string.Empty, food.Url)];
+    /// <summary>Where the rows come from.</summary>
+    public static ImmutableArray<SourceReference> Sources(IEnumerable<FoodRow> foods) => [.. foods.Select(food => new SourceReference(string.Empty, food.Source, string.Empty, food.Url)).Distinct()];
 
-    /// <summary>The lesson of a food.</summary>
-    public Lesson Of(FoodRow food) =>
-        new(food.Id, food.Name, Sections(food), food.Acidity == FoodAcidity.Dry ? PictureKind.None : PictureKind.Acid, Sources(food), ["shelfsafe why acid"], [.. Hazards(food)]);
+    /// <summary>The lesson of a word for food.</summary>
+    /// <param name="asked">The word.</param>
+    /// <param name="foods">What it may mean, at least one.</param>
+    public Lesson Of(string asked, IReadOnlyList<FoodRow> foods) => new(
+        foods[0].Id,
+        foods.Count == 1 ? foods[0].Name : asked,
+        [.. foods.SelectMany(Sections)],
+        foods.All(food => food.Acidity == FoodAcidity.Dry) ? PictureKind.None : PictureKind.Acid,
+        Sources(foods),
+        ["shelfsafe why acid"],
+        [.. foods.SelectMany(Hazards).Distinct(StringComparer.Ordinal)]);
+
+    private static string Plain(string name) => name.Replace('-', ' ');
 
     /// <summary>What the table says.</summary>
     public ImmutableArray<LessonSection> Sections(FoodRow food)
@@ -56,6 +77,11 @@ internal sealed class FoodLessons
         lines.Add(food is { PhLow: { } low, PhHigh: { } high }
             ? _words.With("food.ph", low.ToString("0.0#", CultureInfo.InvariantCulture), high.ToString("0.0#", CultureInfo.InvariantCulture))
             : _words["food.no-ph"]);
+        if (!food.Traits.IsDefaultOrEmpty)
+        {
+            lines.Add(_words.With("food.traits", string.Join(", ", food.Traits)));
+        }
+
         lines.Add(Process(food));
         string[] jars = [.. Jars(food)];
         if (jars.Length > 0)

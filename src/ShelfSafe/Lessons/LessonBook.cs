@@ -62,7 +62,7 @@ public sealed class LessonBook
         ArgumentNullException.ThrowIfNull(asked);
         nearest = [];
         string plain = Plain(asked);
-        FoodRow? food = _foods.Find(plain);
+        IReadOnlyList<FoodRow> foods = _foods.Find(plain);
         if (_byName.TryGetValue(plain, out LessonCard? card))
         {
             return OfTopic(card);
@@ -71,16 +71,26 @@ public sealed class LessonBook
         if (_byRule.TryGetValue(plain.Replace(' ', '-'), out HazardCard? hazard))
         {
             Lesson rule = OfRule(hazard);
-            return food is null ? rule : rule with { Sections = [.. rule.Sections, .. _foods.Sections(food)], Sources = [.. rule.Sources, .. FoodLessons.Sources(food)] };
+            return foods.Count == 0 ? rule : rule with { Sections = [.. rule.Sections, .. foods.SelectMany(_foods.Sections)], Sources = [.. rule.Sources, .. FoodLessons.Sources(foods)] };
         }
 
-        if (food is not null)
+        if (foods.Count > 0)
         {
-            return _foods.Of(food);
+            return _foods.Of(plain, foods);
         }
 
         nearest = Nearest.Of(plain, [.. _byName.Keys, .. _byRule.Keys, .. _foods.Names], MostNearest);
         return null;
+    }
+
+    /// <summary>The one line that tells of a word that nothing stands under.</summary>
+    /// <param name="asked">The word.</param>
+    /// <param name="nearest">What <see cref="Find"/> gave.</param>
+    public string Unknown(string asked, IReadOnlyList<string> nearest)
+    {
+        ArgumentNullException.ThrowIfNull(asked);
+        const int Most = 60;
+        return _words.With("why.unknown", asked.Length > Most ? asked[..Most] + "…" : asked, string.Join(", ", nearest));
     }
 
     private static string Plain(string text) => string.Join(' ', text.ToLowerInvariant().Replace('-', ' ').Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));

@@ -63,6 +63,23 @@ internal sealed class RecipeMixer
         return parts.Sum(part => part.Kilograms) <= 0 ? new([], null, _words["why.empty"]) : Sum(parts);
     }
 
+    /// <summary>Composition of a published recipe from the middle of its printed amounts, or <see langword="null"/> where one cannot be weighed.</summary>
+    public Composition? Of(FormulaRow formula)
+    {
+        List<(FoodRow Food, double Kilograms)> parts = [];
+        foreach (FormulaSlot slot in formula.Slots.Where(slot => !slot.Discarded && slot.Role != FormulaRole.Free))
+        {
+            if (slot.PerJar || slot.Grams is not { } grams || !_foods.TryGetValue(slot.Foods[0], out FoodRow? food))
+            {
+                return null;
+            }
+
+            parts.Add((food, grams / 1000));
+        }
+
+        return parts.Count == 0 ? null : Sum(parts).Food;
+    }
+
     private RecipeMix Sum(List<(FoodRow Food, double Kilograms)> parts)
     {
         double total = parts.Sum(part => part.Kilograms);
