@@ -1,5 +1,5 @@
-using System.Collections.Immutable;
 using System.Globalization;
+using ShelfSafe.Core;
 using ShelfSafe.Heat;
 using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
@@ -43,12 +43,24 @@ internal sealed class CompositionPictures(RulePack pack, RecipeMixer mixer, Less
             {
                 double high = Math.Min(Widest, 100 * row.Yours.High / limit);
                 bars.Add(new(row.What, Math.Min(high, 100 * row.Yours.Low / limit), high, Dark: !row.Allowed));
-                below.Add(words.With(most ? "figure.share.most" : "figure.share.least", row.What, Number(row.Yours.Low), double.IsFinite(row.Yours.High) ? Number(row.Yours.High) : words["figure.share.open"], Number(limit), row.Unit));
+                below.Add(words.With(most ? "figure.share.most" : "figure.share.least", row.What, Measured(row.Yours, row.Unit), Measured(Interval.Exactly(limit), row.Unit)));
             }
         }
 
         return bars.Count == 0 ? null : new BarFigure(
             words.With("figure.shares", category.Name), words["figure.shares.words"], new(words["axis.tested"], 0, Widest, 25), [.. bars], 100, words["figure.shares.mark"], [.. below]);
+    }
+
+    // A share is told in per cent, as the reports tell it.
+    private string Measured(Interval range, string unit)
+    {
+        const string Share = "share";
+        bool share = unit.StartsWith(Share, StringComparison.Ordinal);
+        double factor = share ? 100 : 1;
+        string suffix = share ? " %" + unit[Share.Length..] : unit.Length == 0 ? string.Empty : " " + unit;
+        string low = Number(Math.Round(range.Low * factor, 2));
+        string high = Number(Math.Round(range.High * factor, 2));
+        return (!range.IsBounded ? words.With("figure.share.open", low) : low == high ? low : words.With("figure.share.range", low, high)) + suffix;
     }
 
     private static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);

@@ -38,17 +38,6 @@ public sealed record FigureAxis(string Name, double Low, double High, double Ste
         int steps = (int)Math.Floor(((High - Low) / Step) + 1e-9);
         return Enumerable.Range(0, steps + 1).Select(i => Low + (i * Step));
     }
-
-    /// <summary>An axis from 0 to a round number that is not below a value, with at most ten ticks.</summary>
-    /// <param name="name">Name with unit.</param>
-    /// <param name="most">Highest value to be shown; 1 where it is not above 0.</param>
-    public static FigureAxis UpTo(string name, double most)
-    {
-        double top = most > 0 && double.IsFinite(most) ? most : 1;
-        double power = Math.Pow(10, Math.Floor(Math.Log10(top)));
-        double step = power * (top <= 2 * power ? 0.25 : top <= 5 * power ? 0.5 : 1);
-        return new(name, 0, step * Math.Ceiling(top / step), step);
-    }
 }
 
 /// <summary>A line of points; <see cref="X"/> and <see cref="Y"/> have the same length.</summary>

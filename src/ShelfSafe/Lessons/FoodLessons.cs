@@ -53,7 +53,7 @@ internal sealed class FoodLessons
             : [];
 
     /// <summary>Where the rows come from.</summary>
-    public static ImmutableArray<SourceReference> Sources(IEnumerable<FoodRow> foods) => [.. foods.Select(food => new SourceReference(string.Empty, food.Source, string.Empty, food.Url)).Distinct()];
+    public static ImmutableArray<SourceReference> Sources(IEnumerable<FoodRow> foods) => [.. foods.SelectMany(food => (food.Url.Length == 0 ? [string.Empty] : food.Url.Split(' ', StringSplitOptions.RemoveEmptyEntries)).Select(url => new SourceReference(string.Empty, food.Source, string.Empty, url))).Distinct()];
 
     /// <summary>The lesson of a word for food.</summary>
     /// <param name="asked">The word.</param>
@@ -61,11 +61,20 @@ internal sealed class FoodLessons
     public Lesson Of(string asked, IReadOnlyList<FoodRow> foods) => new(
         foods[0].Id,
         foods.Count == 1 ? foods[0].Name : asked,
-        [.. foods.SelectMany(Sections)],
+        [.. foods.SelectMany(food => Sections(food))],
         foods.All(food => food.Acidity == FoodAcidity.Dry) ? PictureKind.None : PictureKind.Acid,
         Sources(foods),
-        ["shelfsafe why acid"],
-        [.. foods.SelectMany(Hazards).Distinct(StringComparer.Ordinal)]);
+        [.. foods.Where(food => food.Process.StartsWith("yes", StringComparison.Ordinal)).Select(food => $"shelfsafe table \"{food.Name}\""), "shelfsafe why acid"],
+        [.. foods.SelectMany(Further).Distinct(StringComparer.Ordinal)]);
+
+    // The rules that look at it, then what its acidity leads to.
+    private IEnumerable<string> Further(FoodRow food) => Hazards(food).Concat(food.Acidity switch
+    {
+        FoodAcidity.Dry => ["water-activity"],
+        FoodAcidity.Acid => ["acid"],
+        FoodAcidity.Borderline => ["borderline-acid", "acid"],
+        FoodAcidity.LowAcid => ["low-acid", "botulism"],
+    });
 
     private static string Plain(string name) => name.Replace('-', ' ');
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ShelfSafe.Core;
-using ShelfSafe.Heat;
 using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 

@@ -26,7 +26,7 @@ internal sealed class JarPictures(RulePack pack, LessonNumbers numbers, CannerPi
     /// <param name="feet">Altitude, feet; the printed band above it gives the pressure.</param>
     public ImmutableArray<Figure> Worked(PictureKind kind, double feet)
     {
-        RetortProfile profile = Profile(Quart, feet);
+        RetortProfile profile = Profile(Pint, feet);
         string thick = kind == PictureKind.Sets ? "figure.sets" : "figure.conducts";
         (string Name, HeatHistory History)[] thickOnes =
         [
@@ -45,7 +45,7 @@ internal sealed class JarPictures(RulePack pack, LessonNumbers numbers, CannerPi
             PictureKind.Sizes => "figure.sizes.words",
             _ => "figure.conducts.words",
         };
-        return [Temperatures(words[kind == PictureKind.Sizes ? "figure.sizes" : "figure.heat"], words[description], curves), Lethality(curves)];
+        return [Temperatures(words[kind == PictureKind.Sizes ? "figure.sizes" : "figure.heat"], words[description], curves), Lethality(curves, kind == PictureKind.Sizes)];
     }
 
     /// <summary>A cook's recipe against the thin example, in degrees between the two: no temperature, no lethality and no time can be read off.</summary>
@@ -130,20 +130,21 @@ internal sealed class JarPictures(RulePack pack, LessonNumbers numbers, CannerPi
         return new(title, description, Minutes(first), new(words["axis.celsius"], 20, 130, 10), [around, .. lines], [words["figure.run"], words["figure.chosen"]]);
     }
 
-    private LineFigure Lethality((string Name, HeatHistory History)[] curves)
+    // Shares of the first curve, not minutes: an example must not read like a measure of enough.
+    private LineFigure Lethality((string Name, HeatHistory History)[] curves, bool sizes)
     {
+        double whole = Sums(curves[0].History)[^1];
         FigureLine[] lines = [.. curves.Select(curve =>
         {
             double[] sums = Sums(curve.History);
-            return Line(curve.Name, curve.History, seconds => sums[Math.Min(sums.Length - 1, At(curve.History, seconds))]);
+            return Line(curve.Name, curve.History, seconds => 100 * sums[Math.Min(sums.Length - 1, At(curve.History, seconds))] / whole);
         })];
-        double most = lines.Max(line => line.Y.Max());
-        IEnumerable<string> ends = lines.Select(line => words.With("figure.lethality.line", line.Name, Math.Round(line.Y[^1], 1)));
+        IEnumerable<string> ends = lines.Select(line => words.With("figure.lethality.line", line.Name, Math.Round(line.Y[^1])));
         return new(
             words["figure.lethality"],
-            words["figure.lethality.words"],
+            words[sizes ? "figure.lethality.sizes" : "figure.lethality.words"],
             Minutes(curves[0].History),
-            FigureAxis.UpTo(words["axis.lethality"], most),
+            new(words[sizes ? "axis.lethality.thick" : "axis.lethality"], 0, 100, 20),
             [.. lines],
             [.. ends, words["figure.lethality.below"], words["figure.chosen"]]);
     }
@@ -156,13 +157,13 @@ internal sealed class JarPictures(RulePack pack, LessonNumbers numbers, CannerPi
         return at >= 0 ? at : ~at;
     }
 
-    // Running sum of the general method, minutes at the reference of the scale.
+    // Running sum of the general method, seconds at the reference of the scale.
     private static double[] Sums(HeatHistory history)
     {
         double[] sums = new double[history.Seconds.Length];
         for (int i = 1; i < sums.Length; i++)
         {
-            sums[i] = sums[i - 1] + (LethalityScale.Botulinum.AccumulatedSeconds(history.Seconds.AsSpan(i - 1, 2), history.CentreCelsius.AsSpan(i - 1, 2)) / 60);
+            sums[i] = sums[i - 1] + LethalityScale.Botulinum.AccumulatedSeconds(history.Seconds.AsSpan(i - 1, 2), history.CentreCelsius.AsSpan(i - 1, 2));
         }
 
         return sums;

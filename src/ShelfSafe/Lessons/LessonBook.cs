@@ -71,7 +71,8 @@ public sealed class LessonBook
         if (_byRule.TryGetValue(plain.Replace(' ', '-'), out HazardCard? hazard))
         {
             Lesson rule = OfRule(hazard);
-            return foods.Count == 0 ? rule : rule with { Sections = [.. rule.Sections, .. foods.SelectMany(_foods.Sections)], Sources = [.. rule.Sources, .. FoodLessons.Sources(foods)] };
+            foods = [.. foods.Where(food => plain.StartsWith(food.Name, StringComparison.OrdinalIgnoreCase))]; // "thickener" is a rule, and only another word for starch
+            return foods.Count == 0 ? rule : rule with { Sections = [.. rule.Sections, .. foods.SelectMany(food => _foods.Sections(food))], Sources = [.. rule.Sources, .. FoodLessons.Sources(foods)] };
         }
 
         if (foods.Count > 0)
@@ -117,7 +118,13 @@ public sealed class LessonBook
         sections.Add(new(_words["lesson.instead"], [Filled(card.Instead)]));
         PictureKind picture = LessonReader.Picture(card.Sections.GetValueOrDefault("Picture", string.Empty)) ?? PictureKind.None;
         SourceReference[] sources = [.. card.Rows.SelectMany(row => row.Sources).Distinct(StringComparer.Ordinal).Select(Source)];
-        return new(card.Rule, _words.With("lesson.rule", card.Rule), sections.ToImmutable(), picture, [.. sources], ["shelfsafe vet sample-recipes/venison-and-chickpea-stew.md"], []);
+        return new(card.Rule, _words.With("lesson.rule", card.Rule), sections.ToImmutable(), picture, [.. sources], [.. Commands(card.Rule, picture)], [.. _cards.Where(lesson => lesson.See.Contains(card.Rule, StringComparer.Ordinal)).Select(lesson => lesson.Id)]);
+    }
+
+    private static IEnumerable<string> Commands(string rule, PictureKind picture)
+    {
+        const string Sample = "sample-recipes/venison-and-chickpea-stew.md";
+        return picture == PictureKind.None ? [$"shelfsafe vet {Sample}"] : [$"shelfsafe why {rule} --recipe {Sample}", $"shelfsafe vet {Sample}"];
     }
 
     // A card speaks of one ingredient of one dish; a lesson speaks of any.

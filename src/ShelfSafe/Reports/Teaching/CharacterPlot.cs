@@ -26,9 +26,15 @@ internal static class CharacterPlot
             FigureLine line = figure.Lines[i];
             for (int point = 0; point < line.X.Length; point++)
             {
-                int column = (int)Math.Round(Columns * figure.X.Place(line.X[point]));
-                int row = Rows - (int)Math.Round(Rows * figure.Y.Place(line.Y[point]));
-                field[row][column] = PictureNumbers.Letter(i)[0];
+                double column = Columns * figure.X.Place(line.X[point]);
+                double row = Rows * (1 - figure.Y.Place(line.Y[point]));
+                int before = Math.Max(0, point - 1);
+                double lastColumn = Columns * figure.X.Place(line.X[before]);
+                double lastRow = Rows * (1 - figure.Y.Place(line.Y[before]));
+                for (double share = 0; share <= 1; share += 0.5) // a line of fewer points than columns has no gaps either
+                {
+                    field[(int)Math.Round(lastRow + (share * (row - lastRow)))][(int)Math.Round(lastColumn + (share * (column - lastColumn)))] = PictureNumbers.Letter(i)[0];
+                }
             }
         }
 

@@ -77,9 +77,12 @@ internal sealed class LessonHtml(Words words) : LessonReport
     {
         page.Heading($"{words["lesson.pictures"]}: {figure.Title}");
         page.Raw("<figure class=\"finding\">\n").Raw(SvgPicture.Draw(figure, id)).Raw("<figcaption>").Text(figure.Description).Raw("</figcaption>\n</figure>\n");
+        page.Raw("<ul>\n");
         foreach (string line in figure.Below)
         {
-            page.Element("p", line);
+            page.Element("li", line);
         }
+
+        page.Raw("</ul>\n");
     }
 }

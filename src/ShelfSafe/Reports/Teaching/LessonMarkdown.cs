@@ -1,6 +1,5 @@
 using System.Text;
 using ShelfSafe.Lessons;
-using ShelfSafe.Verdict;
 using static ShelfSafe.Reports.MarkdownText;
 
 namespace ShelfSafe.Reports.Teaching;

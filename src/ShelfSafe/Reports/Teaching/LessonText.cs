@@ -1,6 +1,5 @@
 using System.Globalization;
 using ShelfSafe.Lessons;
-using ShelfSafe.Verdict;
 
 namespace ShelfSafe.Reports.Teaching;
 
@@ -80,10 +79,10 @@ internal sealed class LessonText(Words words, TextStyle style) : LessonReport
             page.Drawing(line);
         }
 
+        page.Gap();
         foreach (string line in figure.Below)
         {
-            page.Gap();
-            page.Paragraph(line);
+            page.Paragraph(line, 2, "- ");
         }
     }
 
