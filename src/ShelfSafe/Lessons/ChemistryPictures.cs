@@ -39,7 +39,7 @@ internal sealed class ChemistryPictures
             foreach (double kilograms in OnionNumbers.Select(id => _numbers[id]))
             {
                 Interval ph = EquilibriumPh.Estimate([Vinegar(vinegar), MixPart.Food(Interval.Exactly(kilograms), new(new(low, high), buffer.MolesPerKilogramPh))], _numbers["mix-model-error"]).WorkedExample;
-                bars.Add(new(_words.With("figure.mix", Math.Round(vinegar * 1000), Math.Round(kilograms * 1000)), ph.Low, ph.High, Dark: true));
+                bars.Add(new(_words.With("figure.mix", Math.Round(vinegar * 1000), Math.Round(kilograms * 1000)), Math.Floor(ph.Low * 10) / 10, Math.Ceiling(ph.High * 10) / 10, Dark: true));
             }
         }
 

@@ -12,7 +12,8 @@ public abstract record Figure(string Title, string Description, FigureAxis X, Im
 /// <summary>Lines over two axes.</summary>
 /// <param name="Y">Vertical axis.</param>
 /// <param name="Lines">The lines, at least one.</param>
-public sealed record LineFigure(string Title, string Description, FigureAxis X, FigureAxis Y, ImmutableArray<FigureLine> Lines, ImmutableArray<string> Below)
+/// <param name="FirstLetter">Number of the first line's letter and dashes, 0 for A: the same food keeps its letter from picture to picture.</param>
+public sealed record LineFigure(string Title, string Description, FigureAxis X, FigureAxis Y, ImmutableArray<FigureLine> Lines, ImmutableArray<string> Below, int FirstLetter = 0)
     : Figure(Title, Description, X, Below);
 
 /// <summary>Horizontal bars over one axis.</summary>

@@ -146,7 +146,8 @@ internal sealed class JarPictures(RulePack pack, LessonNumbers numbers, CannerPi
             Minutes(curves[0].History),
             new(words[sizes ? "axis.lethality.thick" : "axis.lethality"], 0, 100, 20),
             [.. lines],
-            [.. ends, words["figure.lethality.below"], words["figure.chosen"]]);
+            [.. ends, words["figure.lethality.below"], words["figure.chosen"]],
+            FirstLetter: 1); // A is what is around the jars in the picture above
     }
 
     private FigureAxis Minutes(HeatHistory history) => new(words["axis.minutes"], 0, Math.Ceiling(history.Seconds[^1] / 1_200) * 20, 20);

@@ -33,7 +33,7 @@ internal static class CharacterPlot
                 double lastRow = Rows * (1 - figure.Y.Place(line.Y[before]));
                 for (double share = 0; share <= 1; share += 0.5) // a line of fewer points than columns has no gaps either
                 {
-                    field[(int)Math.Round(lastRow + (share * (row - lastRow)))][(int)Math.Round(lastColumn + (share * (column - lastColumn)))] = PictureNumbers.Letter(i)[0];
+                    field[(int)Math.Round(lastRow + (share * (row - lastRow)))][(int)Math.Round(lastColumn + (share * (column - lastColumn)))] = PictureNumbers.Letter(figure.FirstLetter + i)[0];
                 }
             }
         }
@@ -49,7 +49,7 @@ internal static class CharacterPlot
         drawn.AddRange(HorizontalAxis(figure.X, 8, Columns));
         for (int i = 0; i < figure.Lines.Length; i++)
         {
-            drawn.Add($"{PictureNumbers.Letter(i),9} {InertText.Of(figure.Lines[i].Name)}");
+            drawn.Add($"{PictureNumbers.Letter(figure.FirstLetter + i),9} {InertText.Of(figure.Lines[i].Name)}");
         }
 
         return drawn;

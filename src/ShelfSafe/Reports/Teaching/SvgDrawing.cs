@@ -45,8 +45,8 @@ internal sealed class SvgDrawing
         Text(x, y + 4, letter, Anchor.Middle, bold: true);
     }
 
-    /// <summary>A text in one line.</summary>
-    public void Text(double x, double y, string text, Anchor anchor = Anchor.Start, bool bold = false, bool upward = false)
+    /// <summary>A text in one line; with a halo it stays legible over lines.</summary>
+    public void Text(double x, double y, string text, Anchor anchor = Anchor.Start, bool bold = false, bool upward = false, bool halo = false)
     {
         string end = anchor switch
         {
@@ -55,7 +55,7 @@ internal sealed class SvgDrawing
             Anchor.End => "end",
         };
         string turned = upward ? $" transform=\"rotate(-90 {N(x)} {N(y)})\"" : string.Empty;
-        _body.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x)}\" y=\"{N(y)}\" text-anchor=\"{end}\"{(bold ? " font-weight=\"bold\"" : string.Empty)}{turned}>").Append(ReportHtmlText.Safe(text)).Append("</text>\n");
+        _body.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x)}\" y=\"{N(y)}\" text-anchor=\"{end}\"{(bold ? " font-weight=\"bold\"" : string.Empty)}{(halo ? " paint-order=\"stroke\" stroke=\"#fff\" stroke-width=\"4\"" : string.Empty)}{turned}>").Append(ReportHtmlText.Safe(text)).Append("</text>\n");
     }
 
     /// <summary>The finished picture.</summary>

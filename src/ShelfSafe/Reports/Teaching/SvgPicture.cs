@@ -48,12 +48,13 @@ internal static class SvgPicture
         for (int i = 0; i < figure.Lines.Length; i++)
         {
             FigureLine line = figure.Lines[i];
-            string dash = Dashes[i % Dashes.Length];
+            int letter = figure.FirstLetter + i;
+            string dash = Dashes[letter % Dashes.Length];
             svg.Curve(line.X.Zip(line.Y, (x, y) => (X(x), Y(y))), 2, dash);
             int at = PictureNumbers.PlaceOfLetter(line, i, figure.Lines.Length);
-            svg.Mark(X(line.X[at]), Y(line.Y[at]), PictureNumbers.Letter(i));
+            svg.Mark(X(line.X[at]), Y(line.Y[at]), PictureNumbers.Letter(letter));
             svg.Line(Left, legend - 4, Left + 44, legend - 4, 2, dash);
-            svg.Mark(Left + 60, legend - 4, PictureNumbers.Letter(i));
+            svg.Mark(Left + 60, legend - 4, PictureNumbers.Letter(letter));
             svg.Text(Left + 76, legend, line.Name);
             legend += LegendLine;
         }
@@ -72,21 +73,21 @@ internal static class SvgPicture
         double X(double value) => names + (across * figure.X.Place(value));
         HorizontalAxis(svg, figure.X, X, top, bottom);
         double y = top + 5;
-        foreach (FigureBar bar in figure.Bars)
-        {
-            svg.Text(names - 8, y + 12, PictureNumbers.Short(bar.Name), Anchor.End);
-            svg.Box(X(bar.Low), y, Math.Max(2, X(bar.High) - X(bar.Low)), BarLine - 8, bar.Dark);
-            svg.Text(X(bar.High) + 5, y + 12, PictureNumbers.Of(bar));
-            y += BarLine;
-        }
-
-        svg.Line(names, top, names, bottom, 1.5);
         if (figure.Mark is { } mark)
         {
             svg.Line(X(mark), top - 4, X(mark), bottom, 2, "6 3");
             svg.Text(X(mark), top - 8, figure.MarkName, Anchor.Middle, bold: true);
         }
 
+        foreach (FigureBar bar in figure.Bars)
+        {
+            svg.Text(names - 8, y + 12, PictureNumbers.Short(bar.Name), Anchor.End);
+            svg.Box(X(bar.Low), y, Math.Max(2, X(bar.High) - X(bar.Low)), BarLine - 8, bar.Dark);
+            svg.Text(X(bar.High) + 5, y + 12, PictureNumbers.Of(bar), halo: true);
+            y += BarLine;
+        }
+
+        svg.Line(names, top, names, bottom, 1.5);
         return svg.Finish(id, figure.Title, figure.Description, Width, bottom + 48);
     }
 
