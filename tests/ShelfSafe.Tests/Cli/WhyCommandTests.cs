@@ -30,7 +30,7 @@ public class WhyCommandTests
 
         Assert.Equal(2, code);
         Assert.Empty(output);
-        Assert.Equal(1, error.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+        Assert.Single(error.Split('\n', StringSplitOptions.RemoveEmptyEntries));
         Assert.Contains(nearest, error, StringComparison.Ordinal);
         Assert.DoesNotContain('\u001b', error);
     }
@@ -79,7 +79,7 @@ public class WhyCommandTests
 
         Assert.Equal(0, code);
         Assert.Contains("No picture: \"beef\" has no amount", output, StringComparison.Ordinal);
-        Assert.Contains("stands still", output, StringComparison.Ordinal);
+        Assert.Contains("Half a spoon", output, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -83,6 +83,16 @@ public class IllustratorTests
         Assert.Contains(reason, Assert.Single(drawn.Notes), StringComparison.Ordinal);
     }
 
+    // No food of it has a published pH: the scale stays empty, and the warning stands.
+    [Fact]
+    public void ForRecipe_FoodsWithoutPublishedPh_StillWarns()
+    {
+        string food = RulePack.Default.Tables.Foods.First(row => row is { PhLow: null, Group: "vegetable" }).Name;
+        Illustration drawn = Illustrator.ForRecipe(PictureKind.Acid, Vetter.Vet($"# Pot\n\n- 1 kg {food}\n\n1. Boil.\n", Kitchen.Unknown), Kitchen.Unknown);
+
+        Assert.Contains("Warning", drawn.Figures[0].Below[0], StringComparison.Ordinal);
+    }
+
     [Theory]
     [MemberData(nameof(Heated))]
     public void Worked_Temperatures_NeverPassTheCannerWhileItHeats(PictureKind kind)

@@ -74,6 +74,7 @@ public class LessonBookTests
         Assert.True(curves.Lines[1].Y.Min() < -10); // far behind the thin example
         Assert.DoesNotContain(curves.Below, line => line.Contains("121", StringComparison.Ordinal));
         Assert.IsType<BarFigure>(drawn.Figures[1]);
+        Assert.Contains(drawn.Figures[1].Below, line => line.Contains("chosen for the picture, not measured", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -78,7 +78,7 @@ public class LessonCardTests
         Dictionary<string, SourceRow> sources = RulePack.Default.Tables.Sources.ToDictionary(source => source.Id, StringComparer.Ordinal);
         foreach (LessonCard card in RulePack.Default.Lessons().Cards)
         {
-            Assert.All(card.Sources, key => Assert.Contains(sources[key].Status, new[] { "verified", "common practice" }));
+            Assert.All(card.Sources, key => Assert.True(sources[key].Status is "verified" or "common practice"));
             Assert.Contains(card.Sources, key => sources[key].Status == "verified");
         }
     }

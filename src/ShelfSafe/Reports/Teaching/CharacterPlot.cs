@@ -58,7 +58,7 @@ internal static class CharacterPlot
     private static List<string> Draw(BarFigure figure)
     {
         const int Across = 32;
-        int names = Math.Min(WidestName, figure.Bars.Max(static bar => InertText.Columns(Cut(bar.Name))));
+        int names = Math.Min(WidestName, figure.Bars.Select(static bar => InertText.Columns(Cut(bar.Name))).DefaultIfEmpty().Max());
         int? mark = figure.Mark is { } value ? (int)Math.Round(Across * figure.X.Place(value)) : null;
         List<string> drawn = [];
         if (mark is { } at)

@@ -25,7 +25,12 @@ internal static class PictureNumbers
     public static string Short(string name)
     {
         string clean = InertText.Of(name);
-        int end = char.IsHighSurrogate(clean[Math.Min(clean.Length, LongestName - 1) - 1]) ? LongestName - 2 : LongestName - 1;
-        return clean.Length <= LongestName ? clean : clean[..end] + "…";
+        if (clean.Length <= LongestName)
+        {
+            return clean;
+        }
+
+        int end = char.IsHighSurrogate(clean[LongestName - 2]) ? LongestName - 2 : LongestName - 1;
+        return clean[..end] + "…";
     }
 }

@@ -55,7 +55,7 @@ internal sealed class SvgDrawing
             Anchor.End => "end",
         };
         string turned = upward ? $" transform=\"rotate(-90 {N(x)} {N(y)})\"" : string.Empty;
-        _body.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x)}\" y=\"{N(y)}\" text-anchor=\"{end}\"{(bold ? " font-weight=\"bold\"" : string.Empty)}{(halo ? " paint-order=\"stroke\" stroke=\"#fff\" stroke-width=\"4\"" : string.Empty)}{turned}>").Append(ReportHtmlText.Safe(text)).Append("</text>\n");
+        _body.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x)}\" y=\"{N(y)}\" text-anchor=\"{end}\"{(bold ? " font-weight=\"bold\"" : string.Empty)}{(halo ? " paint-order=\"stroke\" stroke=\"#fff\" stroke-width=\"4\"" : string.Empty)}{turned}>").Append(Data(text)).Append("</text>\n");
     }
 
     /// <summary>The finished picture.</summary>
@@ -67,12 +67,15 @@ internal sealed class SvgDrawing
     public string Finish(string id, string title, string description, double width, double height) =>
         new StringBuilder()
             .Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(width)} {N(height)}\" width=\"100%\" role=\"img\" aria-labelledby=\"{id}-title {id}-words\" font-family=\"Verdana, sans-serif\" font-size=\"12\">\n")
-            .Append(CultureInfo.InvariantCulture, $"<title id=\"{id}-title\">").Append(ReportHtmlText.Safe(title)).Append("</title>\n")
-            .Append(CultureInfo.InvariantCulture, $"<desc id=\"{id}-words\">").Append(ReportHtmlText.Safe(description)).Append("</desc>\n")
+            .Append(CultureInfo.InvariantCulture, $"<title id=\"{id}-title\">").Append(Data(title)).Append("</title>\n")
+            .Append(CultureInfo.InvariantCulture, $"<desc id=\"{id}-words\">").Append(Data(description)).Append("</desc>\n")
             .Append(CultureInfo.InvariantCulture, $"<rect width=\"{N(width)}\" height=\"{N(height)}\" fill=\"#fff\"/>\n")
             .Append(_body)
             .Append("</svg>\n")
             .ToString();
+
+    // Two code points that no XML document may hold, even escaped.
+    private static string Data(string text) => ReportHtmlText.Safe(text.Replace('\uFFFE', '\uFFFD').Replace('\uFFFF', '\uFFFD'));
 
     private static string N(double value) => double.IsFinite(value) ? Math.Round(value, 1).ToString("0.#", CultureInfo.InvariantCulture) : "0";
 

@@ -66,7 +66,7 @@ internal static class SvgPicture
     {
         SvgDrawing svg = new();
         svg.Text(12, 20, figure.Title, bold: true);
-        double names = Math.Clamp(figure.Bars.Max(static bar => PictureNumbers.Short(bar.Name).Length) * LetterWidth, 80, 320) + 12;
+        double names = Math.Clamp(figure.Bars.Select(static bar => PictureNumbers.Short(bar.Name).Length).DefaultIfEmpty().Max() * LetterWidth, 80, 320) + 12;
         double across = Width - names - 80;
         double top = Top + (figure.Mark is null ? 0 : 18);
         double bottom = top + (figure.Bars.Length * BarLine) + 6;
