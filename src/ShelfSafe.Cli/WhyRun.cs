@@ -47,7 +47,7 @@ internal sealed class WhyRun(WhyRequest request, Func<Stream> standardInput, Ter
 
         if (request.RecipeFile is not { } file)
         {
-            return report.Page(lesson, book.Illustrator.Worked(lesson.Picture, setup.Kitchen), recipe: null);
+            return report.Page(lesson, book.Illustrator.Worked(lesson, setup.Kitchen), recipe: null);
         }
 
         if (Text(file, out string wrong) is not { } text)

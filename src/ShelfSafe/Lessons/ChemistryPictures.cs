@@ -30,7 +30,7 @@ internal sealed class ChemistryPictures
     /// <summary>Foods on the scale, and the lesson's own mixtures of vinegar and onion with their whole interval.</summary>
     public Figure Scale()
     {
-        List<FigureBar> bars = [.. ScaleFoods.Where(_foods.ContainsKey).Select(id => _foods[id]).Where(food => food.PhLow is not null).Select(food => new FigureBar(food.Name, food.PhLow!.Value, food.PhHigh!.Value))];
+        List<FigureBar> bars = [.. Bars(ScaleFoods, dark: false)];
         FoodRow? onion = _foods.GetValueOrDefault("onion");
         if (onion is { PhLow: { } low, PhHigh: { } high })
         {
@@ -45,6 +45,11 @@ internal sealed class ChemistryPictures
 
         return Scale(bars, [_words["figure.mix.below"], _words["figure.meter"]]);
     }
+
+    /// <summary>Foods that were asked for, dark, above a few that everybody knows.</summary>
+    /// <param name="own">Ids of the foods.</param>
+    public Figure Scale(IReadOnlyList<string> own) =>
+        Scale([.. Bars(own, dark: true), .. Bars(ScaleFoods.Except(own, StringComparer.Ordinal), dark: false)], [_words["figure.scale.own"], _words["figure.meter"]]);
 
     /// <summary>A cook's foods on the scale; of the mixture only the upper end, and only where it raises an alarm.</summary>
     /// <param name="parts">Foods and kilograms.</param>
@@ -72,6 +77,12 @@ internal sealed class ChemistryPictures
         ];
         return new BarFigure(_words["figure.water"], _words["figure.water.words"], new(_words["axis.water"], 0, 1, 0.2), [.. bars, .. published], _numbers["water-line"], _words["figure.water.mark"], [_words["figure.water.below"], .. bars.Select(bar => $"{bar.Name}: {bar.High.ToString("0.00", CultureInfo.InvariantCulture)}")]);
     }
+
+    private IEnumerable<FigureBar> Bars(IEnumerable<string> ids, bool dark) => ids
+        .Where(_foods.ContainsKey)
+        .Select(id => _foods[id])
+        .Where(food => food is { PhLow: not null, PhHigh: not null })
+        .Select(food => new FigureBar(food.Name, food.PhLow!.Value, food.PhHigh!.Value, dark));
 
     private BarFigure Scale(IReadOnlyList<FigureBar> bars, ImmutableArray<string> below) =>
         new(_words["figure.scale"], _words["figure.scale.words"], new(_words["axis.ph"], 2, 8, 1), [.. bars], _numbers["acid-line"], _words["figure.scale.mark"], below);

@@ -65,7 +65,8 @@ internal sealed class FoodLessons
         foods.All(food => food.Acidity == FoodAcidity.Dry) ? PictureKind.None : PictureKind.Acid,
         Sources(foods),
         [.. foods.Where(food => food.Process.StartsWith("yes", StringComparison.Ordinal)).Select(food => $"shelfsafe table \"{food.Name}\""), "shelfsafe why acid"],
-        [.. foods.SelectMany(Further).Distinct(StringComparer.Ordinal)]);
+        [.. foods.SelectMany(Further).Distinct(StringComparer.Ordinal)],
+        [.. foods.Select(food => food.Id)]);
 
     // The rules that look at it, then what its acidity leads to.
     private IEnumerable<string> Further(FoodRow food) => Hazards(food).Concat(food.Acidity switch

@@ -46,6 +46,15 @@ public sealed class Illustrator
         return new(figures, []);
     }
 
+    /// <summary>Pictures of a lesson: its worked example, or the scale with the foods that it tells of.</summary>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="kitchen">Its altitude; sea level where none is given.</param>
+    public Illustration Worked(Lesson lesson, Kitchen kitchen)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        return lesson is { Picture: PictureKind.Acid, Foods.IsEmpty: false } ? new([_chemistry.Scale(lesson.Foods)], []) : Worked(lesson.Picture, kitchen);
+    }
+
     /// <summary>Pictures for a cook's recipe: curves relative to the thin example, composition beside the tested one, foods on the pH scale.</summary>
     /// <param name="picture">What the lesson is drawn with.</param>
     /// <param name="report">The vetted recipe.</param>

@@ -11,6 +11,7 @@ namespace ShelfSafe.Lessons;
 /// <param name="Sources">Published sources, at least one.</param>
 /// <param name="TryIt">Commands of this program.</param>
 /// <param name="See">Words that find further lessons.</param>
+/// <param name="Foods">Ids of the foods it tells of, which its picture shows; empty for a lesson on something else.</param>
 public sealed record Lesson(
     string Id,
     string Title,
@@ -18,7 +19,8 @@ public sealed record Lesson(
     PictureKind Picture,
     ImmutableArray<SourceReference> Sources,
     ImmutableArray<string> TryIt,
-    ImmutableArray<string> See);
+    ImmutableArray<string> See,
+    ImmutableArray<string> Foods);
 
 /// <summary>A part of a lesson.</summary>
 /// <param name="Heading">Heading, or empty.</param>

@@ -22,7 +22,7 @@ public sealed class LessonBook
         LessonTables lessons = pack.Lessons();
         _cards = lessons.Cards;
         _tables = pack.Tables;
-        _words = new(pack);
+        _words = new(RulePack.Default); // the fixed words belong to the program, as those of the reports do
         _sources = _tables.Sources.ToDictionary(source => source.Id, StringComparer.Ordinal);
         _byRule = _tables.Hazards.ToDictionary(card => card.Rule, StringComparer.OrdinalIgnoreCase);
         _foods = new(_tables, _words);
@@ -53,7 +53,7 @@ public sealed class LessonBook
         return new(pack);
     }
 
-    /// <summary>Finds a lesson: a topic goes before a rule, a rule before a food; a rule that is a food's name as well tells of both.</summary>
+    /// <summary>Finds a lesson: a topic goes before a rule, a rule before a food; a topic or rule that is a food's own name tells of both.</summary>
     /// <param name="asked">Topic, rule id or food, in any case.</param>
     /// <param name="nearest">Up to five words that would have been found, where nothing is.</param>
     /// <returns>The lesson, or <see langword="null"/>.</returns>
@@ -65,14 +65,12 @@ public sealed class LessonBook
         IReadOnlyList<FoodRow> foods = _foods.Find(plain);
         if (_byName.TryGetValue(plain, out LessonCard? card))
         {
-            return OfTopic(card);
+            return With(OfTopic(card), foods, plain);
         }
 
         if (_byRule.TryGetValue(plain.Replace(' ', '-'), out HazardCard? hazard))
         {
-            Lesson rule = OfRule(hazard);
-            foods = [.. foods.Where(food => plain.StartsWith(food.Name, StringComparison.OrdinalIgnoreCase))]; // "thickener" is a rule, and only another word for starch
-            return foods.Count == 0 ? rule : rule with { Sections = [.. rule.Sections, .. foods.SelectMany(food => _foods.Sections(food))], Sources = [.. rule.Sources, .. FoodLessons.Sources(foods)] };
+            return With(OfRule(hazard), foods, plain);
         }
 
         if (foods.Count > 0)
@@ -96,6 +94,13 @@ public sealed class LessonBook
 
     private static string Plain(string text) => string.Join(' ', text.ToLowerInvariant().Replace('-', ' ').Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
 
+    // A topic or rule that is a food's own name tells of the food too; "thickener" is a rule, and only another word for starch.
+    private Lesson With(Lesson lesson, IReadOnlyList<FoodRow> foods, string plain)
+    {
+        FoodRow[] own = [.. foods.Where(food => plain.StartsWith(food.Name, StringComparison.OrdinalIgnoreCase))];
+        return own.Length == 0 ? lesson : lesson with { Sections = [.. lesson.Sections, .. own.SelectMany(food => _foods.Sections(food))], Sources = [.. lesson.Sources, .. FoodLessons.Sources(own)] };
+    }
+
     private Lesson OfTopic(LessonCard card) => new(
         card.Id,
         card.Title,
@@ -103,7 +108,8 @@ public sealed class LessonBook
         card.Picture,
         [.. card.Sources.Select(Source)],
         card.TryIt,
-        card.See);
+        card.See,
+        []);
 
     private Lesson OfRule(HazardCard card)
     {
@@ -118,7 +124,7 @@ public sealed class LessonBook
         sections.Add(new(_words["lesson.instead"], [Filled(card.Instead)]));
         PictureKind picture = LessonReader.Picture(card.Sections.GetValueOrDefault("Picture", string.Empty)) ?? PictureKind.None;
         SourceReference[] sources = [.. card.Rows.SelectMany(row => row.Sources).Distinct(StringComparer.Ordinal).Select(Source)];
-        return new(card.Rule, _words.With("lesson.rule", card.Rule), sections.ToImmutable(), picture, [.. sources], [.. Commands(card.Rule, picture)], [.. _cards.Where(lesson => lesson.See.Contains(card.Rule, StringComparer.Ordinal)).Select(lesson => lesson.Id)]);
+        return new(card.Rule, _words.With("lesson.rule", card.Rule), sections.ToImmutable(), picture, [.. sources], [.. Commands(card.Rule, picture)], [.. _cards.Where(lesson => lesson.See.Contains(card.Rule, StringComparer.Ordinal)).Select(lesson => lesson.Id)], []);
     }
 
     private static IEnumerable<string> Commands(string rule, PictureKind picture)

@@ -8,6 +8,9 @@ internal sealed class LessonNumbers
     /// <summary>Columns of the table.</summary>
     public static string[] Columns => ["id", "value", "unit", "meaning", "source"];
 
+    /// <summary>Whether the table has a number.</summary>
+    public bool Has(string id) => _values.ContainsKey(id);
+
     /// <summary>The value of a number.</summary>
     public double this[string id] => _values[id];
 

@@ -36,6 +36,7 @@ internal sealed record LessonTables(ImmutableArray<LessonCard> Cards, LessonNumb
             Report(card.Names.Append(card.Id).Where(name => !names.Add(name)), file, "the name \"{0}\" belongs to another lesson already", faults);
         }
 
+        LessonNeeds.Check(tables, Numbers, faults);
         foreach (HazardCard card in tables.Hazards)
         {
             if (LessonReader.Picture(card.Sections.GetValueOrDefault("Picture", string.Empty)) is null)

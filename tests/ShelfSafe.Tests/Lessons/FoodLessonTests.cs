@@ -50,6 +50,18 @@ public class FoodLessonTests
         Assert.Contains("both sides of pH 4.6", text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Worked_AFood_StandsOnItsOwnScale()
+    {
+        Lesson lesson = Book.Find("fig", out _)!;
+        BarFigure scale = (BarFigure)Book.Illustrator.Worked(lesson, ShelfSafe.Core.Kitchen.Unknown).Figures[0];
+
+        Assert.Equal("fig", Assert.Single(scale.Bars, bar => bar.Dark).Name);
+    }
+
+    [Fact]
+    public void Find_ATopicThatIsAFoodToo_TellsOfBoth() => Assert.Contains("What the food table says of jam", Headings("jam"));
+
     // A word with two national meanings tells of both; the reader decides which one stands in the kitchen.
     [Fact]
     public void Find_AWordWithTwoMeanings_TellsBoth()

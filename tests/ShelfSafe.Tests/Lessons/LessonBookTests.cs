@@ -97,6 +97,18 @@ public class LessonBookTests
         Assert.True(ends[3] < ends[2] / 1.5, string.Join(", ", figure.Below)); // quart
     }
 
+    [Theory]
+    [InlineData("lesson-numbers.csv", "starch-sets")]
+    [InlineData("processes.csv", "soup-hot-quart-pc")]
+    public void FromFiles_ARowThatAPictureNeedsIsMissing_IsAFaultThatNamesIt(string file, string row)
+    {
+        Dictionary<string, string> files = RulePack.EmbeddedFiles();
+        files[file] = string.Join('\n', files[file].Split('\n').Where(line => !line.StartsWith(row + ",", StringComparison.Ordinal)));
+
+        Assert.Null(RulePack.FromFiles(files, validate: true, out ImmutableArray<PackFault> faults));
+        Assert.Contains(faults, fault => fault.File == file && fault.ToString().Contains(row, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void FromFiles_ALessonWithoutSource_IsAFaultWithItsPlace()
     {
