@@ -54,6 +54,7 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal, Cancell
             new Option<bool>("--explain") { Description = "Explains the exit codes.", Recursive = true, Action = new ExplainAction() },
             new VetCommand(standardInput, terminal, stop).Build(),
             new TableCommand(terminal).Build(),
+            new WhyCommand(standardInput, terminal).Build(),
             RulesCommand.Build(),
             SchemaCommand.Build(),
             CompletionCommand.BuildScripts(),

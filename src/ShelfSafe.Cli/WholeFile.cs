@@ -36,6 +36,32 @@ internal sealed class WholeFile : IDisposable
         return new(full, draft, new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { NewLine = "\n" });
     }
 
+    /// <summary>Writes a text that is finished already; complains and answers <see langword="false"/> where it cannot be.</summary>
+    public static bool Write(string path, string text, Action<string> complain)
+    {
+        try
+        {
+            using WholeFile file = Create(path);
+            file.Writer.Write(text);
+            file.Keep();
+            return true;
+        }
+        catch (IOException broken)
+        {
+            complain($"{path}: output cannot be written: {broken.Message}");
+        }
+        catch (UnauthorizedAccessException)
+        {
+            complain($"{path}: output may not be written: permission is missing");
+        }
+        catch (ArgumentException)
+        {
+            complain($"{path}: is no name that a file can have");
+        }
+
+        return false;
+    }
+
     /// <summary>Puts the finished file in its place.</summary>
     public void Keep()
     {

@@ -13,7 +13,7 @@ return args switch
 
 static int Bench(string[] rest)
 {
-    BenchmarkSwitcher.FromTypes([typeof(VetBenchmarks), typeof(HeatBenchmarks)]).Run(rest.Length == 0 ? ["--filter", "*"] : rest);
+    BenchmarkSwitcher.FromTypes([typeof(VetBenchmarks), typeof(HeatBenchmarks), typeof(LessonBenchmarks)]).Run(rest.Length == 0 ? ["--filter", "*"] : rest);
     return 0;
 }
 

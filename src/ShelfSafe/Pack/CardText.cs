@@ -5,6 +5,8 @@ namespace ShelfSafe.Pack;
 internal sealed class CardText
 {
     private readonly Dictionary<string, string> _sections = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<string>> _paragraphs = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> _lines = new(StringComparer.Ordinal);
 
     private CardText(string title) => Title = title;
 
@@ -20,12 +22,19 @@ internal sealed class CardText
     /// <summary>Prose of a section, or empty.</summary>
     public string Section(string name) => _sections.GetValueOrDefault(name, string.Empty);
 
+    /// <summary>Prose of a section cut at empty lines and list marks; empty where the card has none.</summary>
+    public IReadOnlyList<string> Paragraphs(string name) => _paragraphs.GetValueOrDefault(name) ?? [];
+
+    /// <summary>Line of a section's heading, from 1; 1 where the card has none.</summary>
+    public int LineOf(string name) => _lines.GetValueOrDefault(name, 1);
+
     /// <summary>Cuts a card; never fails.</summary>
     public static CardText Read(string text)
     {
         CardText card = new(string.Empty);
         string section = string.Empty;
         string[]? header = null;
+        bool opens = true;
         int number = 0;
         foreach (ReadOnlySpan<char> raw in text.AsSpan().EnumerateLines())
         {
@@ -50,6 +59,8 @@ internal sealed class CardText
             if (line.StartsWith("## ", StringComparison.Ordinal))
             {
                 section = line[3..].Trim();
+                card._lines.TryAdd(section, number);
+                opens = true;
             }
             else if (line.StartsWith("# ", StringComparison.Ordinal))
             {
@@ -60,10 +71,33 @@ internal sealed class CardText
             {
                 string before = card._sections.GetValueOrDefault(section, string.Empty);
                 card._sections[section] = before.Length == 0 ? line : before + " " + line;
+                card.AddToParagraph(section, line, opens);
+                opens = false;
+            }
+            else
+            {
+                opens = true;
             }
         }
 
         return card;
+    }
+
+    private void AddToParagraph(string section, string line, bool opens)
+    {
+        if (!_paragraphs.TryGetValue(section, out List<string>? own))
+        {
+            _paragraphs.Add(section, own = []);
+        }
+
+        if (opens || own.Count == 0 || line.StartsWith("- ", StringComparison.Ordinal))
+        {
+            own.Add(line);
+        }
+        else
+        {
+            own[^1] += " " + line;
+        }
     }
 
     private static string[] Cells(string line)

@@ -37,6 +37,14 @@ public sealed class RulePack
     /// <summary>Text of a file of the pack, empty where it is missing.</summary>
     internal string Text(string path) => _files.GetValueOrDefault(path, string.Empty);
 
+    /// <summary>The lessons, read anew at each call: only who teaches pays for them.</summary>
+    internal LessonTables Lessons()
+    {
+        List<PackFault> faults = [];
+        LessonTables tables = LessonTables.Read(_files, faults);
+        return faults.Count == 0 ? tables : throw new InvalidDataException("The lessons of the rule pack are broken: " + faults[0]);
+    }
+
     /// <summary>Reads a pack from a folder and validates it whole.</summary>
     /// <param name="folder">The folder that holds foods.csv and the card folders.</param>
     /// <param name="faults">What is wrong; empty where the pack was read.</param>
@@ -68,6 +76,7 @@ public sealed class RulePack
 
             // No verdict reads these, so only a validation pays for them before a lesson does.
             ChemistryTables.Read(name => files.GetValueOrDefault(name, string.Empty), found);
+            LessonTables.Read(files, found).Check(tables, found);
         }
 
         faults = [.. found];

@@ -102,6 +102,15 @@ internal sealed class TextPage(TextWriter output, TextStyle style)
         }
     }
 
+    /// <summary>A line of a drawing, whose blanks stand: it is neither wrapped nor coloured.</summary>
+    /// <param name="line">Built of the program's own marks and of inert text.</param>
+    public void Drawing(string line)
+    {
+        WriteGap();
+        output.Write(line);
+        output.Write('\n');
+    }
+
     private static int LineEnd(string text, int start, int room)
     {
         int columns = 0;
