@@ -20,7 +20,8 @@ public class RoomsTests
         ["Hazards"] = ["Core", "Pack", "Reading", "Foods", "Steps", "Measuring"],
         ["Candidates"] = ["Core", "Pack", "Reading", "Foods", "Steps", "Measuring", "Hazards"],
         ["Verdict"] = ["Core", "Pack", "Reading", "Foods", "Steps", "Measuring", "Hazards", "Candidates"],
-        ["Reports"] = ["Core", "Pack", "Verdict"],
+        ["Records"] = ["Core", "Pack", "Verdict"],
+        ["Reports"] = ["Core", "Pack", "Verdict", "Records"],
     };
 
     [Fact]
