@@ -39,7 +39,7 @@ internal static class BatchOptions
         CustomParser = result =>
         {
             string text = result.Tokens[0].Value;
-            if (double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value))
+            if (double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value) && double.IsFinite(value))
             {
                 return value;
             }

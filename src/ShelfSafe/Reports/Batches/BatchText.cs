@@ -40,7 +40,7 @@ public sealed class BatchText
             _page.Paragraph(_words[reason], 2, _words["label.why"] + ": ");
         }
 
-        if (batch.Sealed is null)
+        if (batch is { Published: true, Sealed: null })
         {
             _page.Paragraph(_words.With("batch.next-seal", batch.Lot), 2);
         }
@@ -92,7 +92,7 @@ public sealed class BatchText
         Field("batch.there", batch.InStock.ToString(CultureInfo.InvariantCulture));
         Field("batch.notes", batch.Notes);
         Field("label.file", batch.File);
-        Field("label.pack", _words.With("pack.line", batch.PackVersion, string.Empty, batch.PackSha256.Length > 12 ? batch.PackSha256[..12] : batch.PackSha256));
+        Field("label.pack", _words.With("batch.pack", batch.PackVersion, batch.PackSha256.Length > 12 ? batch.PackSha256[..12] : batch.PackSha256));
         _page.Heading(_words["batch.recipe"]);
         output.Write('\n');
         foreach (string line in batch.Recipe.ReplaceLineEndings("\n").TrimEnd('\n').Split('\n'))
@@ -110,7 +110,7 @@ public sealed class BatchText
         ArgumentNullException.ThrowIfNull(batch);
         _page.Paragraph(_words.With("batch.sealed", batch.Lot, batch.Sealed, batch.Failed), ink: TextPage.Ink.Bold);
         WriteStanding(batch, today, indent: 2);
-        if (batch.Failed > 0)
+        if (batch is { Published: true, Failed: > 0 })
         {
             _page.Paragraph(_words.With("batch.next-failed", batch.Lot), 2);
         }
