@@ -13,7 +13,8 @@ public sealed class BatchKillTests : IDisposable
     private const int Lanes = 4; // each with a log of its own, so that the test is not bound by the start of processes
     private const int RoundsOfALane = 50;
     private const int ImportSize = 20; // as in the writer
-    private const int LongestWaitMs = 40;
+    private const int LongestWaitMs = 20;
+    private const int MostAwaited = 5;
 
     private readonly Kitchenette _kitchen = new();
 
@@ -37,7 +38,7 @@ public sealed class BatchKillTests : IDisposable
         for (int round = 0; round < RoundsOfALane; round++)
         {
 #pragma warning disable CA5394 // A repeatable choice of moments; nothing secret hangs on it.
-            acknowledged.UnionWith(WriteAndKill(file, round, random.Next(LongestWaitMs)));
+            acknowledged.UnionWith(WriteAndKill(file, round, random.Next(MostAwaited), random.Next(LongestWaitMs)));
 #pragma warning restore CA5394
             cutShort += File.Exists(file + "-journal") ? 1 : 0;
             using BatchLog log = BatchLog.Open(file);
@@ -51,7 +52,8 @@ public sealed class BatchKillTests : IDisposable
         return cutShort;
     }
 
-    private static List<string> WriteAndKill(string file, int round, int waitMs)
+    // The moment is some acknowledged batches and some milliseconds after the start, so that a slow machine is killed in its writes too.
+    private static List<string> WriteAndKill(string file, int round, int awaited, int waitMs)
     {
         ProcessStartInfo start = new(Dotnet()) { RedirectStandardOutput = true, UseShellExecute = false };
         start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "ShelfSafe.BatchWriter.dll"));
@@ -59,11 +61,12 @@ public sealed class BatchKillTests : IDisposable
         start.ArgumentList.Add(round.ToString(CultureInfo.InvariantCulture));
         using Process writer = Process.Start(start)!;
         Assert.Equal("ready", writer.StandardOutput.ReadLine());
+        List<string> told = [.. Enumerable.Range(0, awaited).Select(_ => writer.StandardOutput.ReadLine()!)];
         Thread.Sleep(waitMs);
         writer.Kill(); // SIGKILL, or its like on Windows
         writer.WaitForExit();
         string[] lines = writer.StandardOutput.ReadToEnd().Split('\n');
-        return [.. lines[..^1]]; // what stands after the last line end was not said to its end
+        return [.. told, .. lines[..^1]]; // what stands after the last line end was not said to its end
     }
 
     private static string Dotnet()

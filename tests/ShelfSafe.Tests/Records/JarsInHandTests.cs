@@ -64,7 +64,7 @@ public class JarsInHandTests
         Assert.Contains("one part of household bleach in five parts of water", all, StringComparison.Ordinal);
         Assert.Contains("call the emergency number at once", all, StringComparison.Ordinal);
         Assert.Contains("double or blurred vision", all, StringComparison.Ordinal);
-        Assert.Contains("harmless first", string.Join(' ', answer.Cases.SelectMany(static one => one.Steps)), StringComparison.Ordinal);
+        Assert.Contains("harmless", string.Join(' ', answer.Cases.SelectMany(static one => one.Steps)), StringComparison.Ordinal);
     }
 
     // Source: USDA AIB 539 (rev. 2015) Guide 1 p. 1-27: a swollen jar that is still closed is not opened.
