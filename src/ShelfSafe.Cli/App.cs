@@ -55,6 +55,7 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal, Cancell
             new VetCommand(standardInput, terminal, stop).Build(),
             new TableCommand(terminal).Build(),
             new WhyCommand(standardInput, terminal).Build(),
+            new BatchCommand(standardInput, terminal).Build(),
             RulesCommand.Build(),
             SchemaCommand.Build(),
             CompletionCommand.BuildScripts(),

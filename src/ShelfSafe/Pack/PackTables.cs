@@ -11,6 +11,7 @@ internal sealed record PackTables(
     ImmutableArray<StorageRow> Storage,
     ImmutableArray<HazardCard> Hazards,
     ImmutableArray<CategoryCard> Categories,
+    ImmutableArray<JarSignCard> JarSigns,
     Limits Limits)
 {
     private static readonly string[] FoodColumns =
@@ -44,6 +45,7 @@ internal sealed record PackTables(
             Table(files, "storage.csv", ["id", "applies", "fridge", "freezer", "text", "source", "url", "status"], row => new StorageRow(row.Text("id"), row.Text("applies"), row.Text("fridge"), row.Text("freezer"), row.Text("text"), row.Text("source"), row.Text("url"), row.Text("status")), faults),
             [.. hazards],
             [.. categories],
+            JarSignReader.ReadAll(files, faults),
             Limits.Read(files.GetValueOrDefault("limits.csv", string.Empty), faults));
     }
 

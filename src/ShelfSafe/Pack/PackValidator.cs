@@ -57,11 +57,31 @@ internal static class PackValidator
             }
         }
 
+        CheckSigns(tables, known, faults);
         foreach (CategoryCard card in tables.Categories)
         {
             foreach (Gate gate in card.Gates)
             {
                 Known($"categories/{card.Id}.md", gate.Check.Line, gate.Sources, known, faults);
+            }
+        }
+    }
+
+    private static void CheckSigns(PackTables tables, HashSet<string> known, List<PackFault> faults)
+    {
+        if (tables.JarSigns.IsEmpty)
+        {
+            faults.Add(new(JarSignReader.Folder, 1, 1, "the cards of jars in hand are missing"));
+        }
+
+        HashSet<string> words = new(StringComparer.OrdinalIgnoreCase);
+        foreach (JarSignCard card in tables.JarSigns)
+        {
+            string file = $"{JarSignReader.Folder}{card.Id}.md";
+            Known(file, 1, card.Sources, known, faults);
+            foreach (string word in card.Words.Append(card.Id).Where(word => !words.Add(word)))
+            {
+                faults.Add(new(file, 1, 1, $"\"{word}\" tells another sign already; each word once"));
             }
         }
     }

@@ -21,7 +21,8 @@ public class RoomsTests
         ["Candidates"] = ["Core", "Pack", "Reading", "Foods", "Steps", "Measuring", "Hazards"],
         ["Verdict"] = ["Core", "Pack", "Reading", "Foods", "Steps", "Measuring", "Hazards", "Candidates"],
         ["Lessons"] = ["Core", "Pack", "Heat", "Equilibrium", "Verdict"],
-        ["Reports"] = ["Core", "Pack", "Verdict", "Lessons"],
+        ["Records"] = ["Core", "Pack", "Verdict"],
+        ["Reports"] = ["Core", "Pack", "Verdict", "Lessons", "Records"],
     };
 
     [Fact]

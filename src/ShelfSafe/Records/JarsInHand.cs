@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using ShelfSafe.Pack;
+
+namespace ShelfSafe.Records;
+
+/// <summary>The signs that a jar can show, and the answer to each. Of all cases that may hold, the stricter is given.</summary>
+/// <param name="pack">The rule pack.</param>
+public sealed class JarsInHand(RulePack pack)
+{
+    private const int HoursOfADay = 24;
+    private const int MostNear = 3;
+
+    /// <summary>All signs, by name.</summary>
+    public ImmutableArray<JarSignCard> Signs => pack.Tables.JarSigns;
+
+    /// <summary>The sign that the words name, by its id or by one of its other words.</summary>
+    /// <param name="words">What the cook calls it.</param>
+    public JarSignCard? Find(string words)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        string plain = Plain(words);
+        return Signs.FirstOrDefault(card => Names(card).Contains(plain, StringComparer.Ordinal));
+    }
+
+    /// <summary>The signs nearest to words that name none, best first.</summary>
+    /// <param name="words">What the cook calls it.</param>
+    public ImmutableArray<JarSignCard> Nearest(string words)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        string plain = Plain(words);
+        return [.. Signs.OrderBy(card => Names(card).Append(Plain(card.Title)).Min(name => Distance(plain, name))).ThenBy(static card => card.Id, StringComparer.Ordinal).Take(MostNear)];
+    }
+
+    /// <summary>Answers for a sign.</summary>
+    /// <param name="card">The sign.</param>
+    /// <param name="batch">The batch, or <see langword="null"/> where it is not known: every case is then given.</param>
+    /// <param name="today">The day on which the jar is looked at.</param>
+    public JarAnswer Answer(JarSignCard card, BatchRecord? batch, DateOnly today)
+    {
+        ArgumentNullException.ThrowIfNull(card);
+        ImmutableArray<JarCaution>.Builder cautions = ImmutableArray.CreateBuilder<JarCaution>();
+        List<string> keys = [.. card.Sources];
+        foreach (string name in card.Also)
+        {
+            string text = pack.Text($"cautions/{name}.md");
+            Dictionary<string, string> fields = CardText.Read(text).Rows
+                .Where(static row => row.Section.Length == 0 && row.Cells.Length == 2)
+                .ToDictionary(static row => row.Cells[0], static row => row.Cells[1], StringComparer.Ordinal);
+            cautions.Add(new(fields.GetValueOrDefault("title", name), CardList.Read(text, "Text")));
+            keys.AddRange(fields.GetValueOrDefault("source", string.Empty).Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries));
+        }
+
+        ImmutableArray<SourceRow> sources = [.. keys.Distinct(StringComparer.Ordinal).Select(key => pack.Tables.Sources.FirstOrDefault(row => row.Id == key)).OfType<SourceRow>()];
+        return new(card, batch, Cases(card, batch, today), cautions.ToImmutable(), sources);
+    }
+
+    private static ImmutableArray<JarCase> Cases(JarSignCard card, BatchRecord? batch, DateOnly today)
+    {
+        JarCase any = new("hand.any", card.Any);
+        JarCase hot = new("hand.hot", card.Hot);
+        JarCase raw = new("hand.raw", card.Raw);
+        JarCase late = new("hand.late", card.TooLate);
+        JarCase none = new("hand.not-published", card.NotPublished);
+        ImmutableArray<JarCase> cases = batch is null ? [any, hot, raw, late, none]
+            : !batch.Published ? [any, none]
+            : IsTooLate(card, batch, today) ? [any, late]
+            : [any, batch.Process.Pack == "hot" ? hot : raw];
+        return [.. cases.Where(static one => !one.Steps.IsEmpty)];
+    }
+
+    // Only days are known: a jar counts as late once the hours are over however late in the day it was put up.
+    private static bool IsTooLate(JarSignCard card, BatchRecord batch, DateOnly today) =>
+        card.Hours is { } hours && (today.DayNumber - batch.Date.DayNumber - 1) * HoursOfADay >= hours;
+
+    private static IEnumerable<string> Names(JarSignCard card) => card.Words.Append(card.Id).Select(Plain);
+
+    private static string Plain(string words) =>
+        string.Join(' ', words.ToLowerInvariant().Split([' ', '-', '_', '\t'], StringSplitOptions.RemoveEmptyEntries));
+
+    // Shared words count most, then the letters that must change.
+    private static int Distance(string one, string other)
+    {
+        string[] words = one.Split(' ');
+        int shared = words.Intersect(other.Split(' '), StringComparer.Ordinal).Count();
+        return Letters(one, other) - (shared * 10);
+    }
+
+    // The edit distance of Levenshtein, one row at a time.
+    private static int Letters(string one, string other)
+    {
+        int[] row = [.. Enumerable.Range(0, other.Length + 1)];
+        for (int i = 1; i <= one.Length; i++)
+        {
+            int before = row[0];
+            row[0] = i;
+            for (int j = 1; j <= other.Length; j++)
+            {
+                int above = row[j];
+                row[j] = Math.Min(Math.Min(row[j] + 1, row[j - 1] + 1), before + (one[i - 1] == other[j - 1] ? 0 : 1));
+                before = above;
+            }
+        }
+
+        return row[other.Length];
+    }
+}
