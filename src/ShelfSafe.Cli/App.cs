@@ -21,6 +21,7 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal, Cancell
             new VetCommand(standardInput, terminal, stop).Build(),
             RulesCommand.Build(),
             new TableCommand(terminal).Build(),
+            new CompareCommand(standardInput, terminal).Build(),
         };
         ParseResult result = root.Parse([.. arguments], new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (result.Action is ParseErrorAction || (result.Errors.Count > 0 && result.Action?.ClearsParseErrors != true))

@@ -20,7 +20,9 @@ public class RoomsTests
         ["Hazards"] = ["Core", "Pack", "Reading", "Foods", "Steps", "Measuring"],
         ["Candidates"] = ["Core", "Pack", "Reading", "Foods", "Steps", "Measuring", "Hazards"],
         ["Verdict"] = ["Core", "Pack", "Reading", "Foods", "Steps", "Measuring", "Hazards", "Candidates"],
-        ["Reports"] = ["Core", "Pack", "Verdict"],
+        ["Changes"] = ["Core", "Pack", "Reading", "Foods", "Steps", "Measuring", "Candidates", "Verdict"],
+        ["Plans"] = ["Core", "Pack", "Foods", "Verdict"],
+        ["Reports"] = ["Core", "Pack", "Verdict", "Changes", "Plans"],
     };
 
     [Fact]
