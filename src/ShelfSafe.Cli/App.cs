@@ -22,6 +22,7 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal, Cancell
             RulesCommand.Build(),
             new TableCommand(terminal).Build(),
             new CompareCommand(standardInput, terminal).Build(),
+            new AdaptCommand(standardInput).Build(),
         };
         ParseResult result = root.Parse([.. arguments], new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (result.Action is ParseErrorAction || (result.Errors.Count > 0 && result.Action?.ClearsParseErrors != true))

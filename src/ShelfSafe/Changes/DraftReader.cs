@@ -5,6 +5,8 @@ namespace ShelfSafe.Changes;
 /// <summary>Copies a recipe as it was read into a draft, word for word.</summary>
 internal static class DraftReader
 {
+    private static readonly string[] Labels = ["ingredients", "steps", "method", "directions", "instructions"];
+
     /// <summary>The draft of the first dish.</summary>
     /// <param name="recipe">The recipe as read.</param>
     /// <param name="untitled">Title of a recipe that has none.</param>
@@ -19,6 +21,13 @@ internal static class DraftReader
 
         foreach (StepSentence step in part.Steps)
         {
+            // A nested list is read both ways: its foods are lines already, its label is printed anew.
+            bool line = part.Ingredients.Any(other => !other.FromProse && other.Text.Span.Overlaps(step.Text.Span));
+            if (line || Labels.Contains(step.Text.Text.Trim().TrimEnd(':'), StringComparer.OrdinalIgnoreCase))
+            {
+                continue;
+            }
+
             draft.Steps.Add(new(step.Text.Text, Section(step.Role)));
         }
 
