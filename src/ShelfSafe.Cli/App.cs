@@ -23,6 +23,7 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal, Cancell
             new TableCommand(terminal).Build(),
             new CompareCommand(standardInput, terminal).Build(),
             new AdaptCommand(standardInput).Build(),
+            new PlanCommand(standardInput).Build(),
         };
         ParseResult result = root.Parse([.. arguments], new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (result.Action is ParseErrorAction || (result.Errors.Count > 0 && result.Action?.ClearsParseErrors != true))

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using ShelfSafe.Core;
 using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
@@ -11,10 +10,13 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
 {
     private readonly List<AdaptChange> _changes = [];
     private readonly Dictionary<DraftLine, ImmutableArray<IngredientReport>> _entries = [];
-    private DraftLine? _water;
+    private readonly HashSet<DraftLine> _ownServing = [];
 
     /// <summary>The recipe as it stands now.</summary>
     public Draft Draft { get; } = draft;
+
+    /// <summary>The steps and the water that this program adds.</summary>
+    public AddedSteps Added => field ??= new(rules, Draft, _changes);
 
     /// <summary>What the cook must say first.</summary>
     public List<AdaptNote> Questions { get; } = [];
@@ -26,7 +28,7 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
     public bool IsStuck => Questions.Count > 0 || Reasons.Count > 0;
 
     /// <summary>Every change so far.</summary>
-    public ImmutableArray<AdaptChange> Changes => [.. _changes, .. WaterChange()];
+    public ImmutableArray<AdaptChange> Changes => [.. _changes, .. Added.Water];
 
     /// <summary>Remembers which foods stand on which line, from the report on the untouched copy.</summary>
     public void Start(VettingReport copy)
@@ -35,13 +37,19 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
         {
             _entries[line] = [.. copy.Ingredients.Where(entry => entry.Line == at)];
             int serving = copy.Findings.Where(finding => finding.Rule == "at-serving").Sum(finding => finding.Places.Count(place => place.Line == at));
-            if (serving > 0 && serving == _entries[line].Length)
+            if (line.Place == DraftPlace.Serving || (serving > 0 && serving == _entries[line].Length))
             {
                 line.Place = DraftPlace.Serving; // the recipe itself keeps it for serving
+                _ownServing.Add(line);
             }
         }
 
-        RewriteSteps();
+        // Its steps go with it where they speak of nothing else; any other stays as the recipe has it.
+        Mentions own = new(_entries.Where(pair => _ownServing.Contains(pair.Key)).SelectMany(Foods), _entries.Where(pair => pair.Key.Place == DraftPlace.Kept).SelectMany(Foods));
+        foreach (DraftStep step in Draft.Steps.Where(step => step.Section == DraftSection.Method && own.NamesGone(step.Text) && !own.NamesKept(step.Text)))
+        {
+            step.Place = DraftPlace.Serving;
+        }
 
         // Steps that this program adds must never make up for steps that the recipe lacks.
         if (copy.Findings.Any(finding => finding.Rule == "no-steps"))
@@ -50,38 +58,15 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
         }
     }
 
-    /// <summary>Adds the steps that every jar version gets, and the cooking that the findings miss.</summary>
+    /// <summary>Adds the steps that every jar version gets; asks where the recipe names another headspace.</summary>
     public void AddSteps(VettingReport report)
     {
-        List<DraftStep> first = [];
-        foreach (Finding finding in report.Findings.Where(finding => finding.Rule is "raw-start" or "unsoaked-beans" && finding.Level >= FindingLevel.Caution))
+        foreach (DraftStep step in Added.OtherHeadspace(report))
         {
-            AdaptRow row = rules[finding.Rule];
-            string food = finding.Ingredient ?? Names(report, "meat");
-            DraftStep step = new(row.Step.Replace("{food}", food, StringComparison.Ordinal), DraftSection.Method, added: true);
-            if (!first.Exists(other => other.Text == step.Text))
-            {
-                first.Add(step);
-                _changes.Add(new("step", step.Text, string.Empty, row.Text, rules.Sources(row)));
-            }
+            Ask("@headspace", step.Text);
         }
 
-        int at = Draft.Steps.FindIndex(step => step.Section == DraftSection.Method);
-        Draft.Steps.InsertRange(Math.Max(at, 0), first);
-        bool pressure = report.Outcome is Outcome.Pressure or Outcome.PressureAfterChanges;
-        ImmutableArray<ProcessLine> lines = report.Process.IsEmpty ? report.ProcessAfterChanges : report.Process;
-        string headspace = Inches.Of(lines.IsEmpty ? 1 : lines[0].HeadspaceInches);
-        foreach (string id in (ReadOnlySpan<string>)[report.Category?.Id == "soup" ? "@soup-fill" : "@fill", "@close", pressure ? "@process-pressure" : "@process-boiling-water"])
-        {
-            AdaptRow row = rules[id];
-            string text = row.Step.Replace("{headspace}", headspace, StringComparison.Ordinal);
-            foreach (string sentence in text.Split(". ", StringSplitOptions.RemoveEmptyEntries))
-            {
-                Draft.Steps.Add(new(sentence.EndsWith('.') ? sentence : sentence + ".", DraftSection.Method, added: true));
-            }
-
-            _changes.Add(new("step", text, string.Empty, row.Text, rules.Sources(row)));
-        }
+        Added.Add(report);
     }
 
     /// <summary>Treats every finding that asks for a change.</summary>
@@ -156,21 +141,6 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
         return report.Ingredients.IsEmpty;
     }
 
-    /// <summary>Sets the added water, in quarter litres.</summary>
-    public void SetWater(int quarters)
-    {
-        string text = (quarters * 0.25).ToString("0.##", CultureInfo.InvariantCulture) + " litres water";
-        if (_water is null)
-        {
-            _water = new(text, null, -1);
-            Draft.Lines.Add(_water);
-            int fill = Draft.Steps.FindIndex(step => step.Added && step.Text.StartsWith(rules["@soup-fill"].Step[..10], StringComparison.Ordinal));
-            Draft.Steps.Insert(Math.Max(fill, 0), new(rules["@liquid"].Step, DraftSection.Method, added: true));
-        }
-
-        _water.Text = text;
-    }
-
     /// <summary>Brings the list to the amounts of a published recipe.</summary>
     public void BringTo(FormulaComparison comparison)
     {
@@ -216,65 +186,6 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
         RewriteSteps();
     }
 
-    /// <summary>Takes back an added step where the recipe itself says the same.</summary>
-    public void Tidy()
-    {
-        foreach ((string id, string[] words) in (ReadOnlySpan<(string, string[])>)[("@fill", ["fill", "jar"]), ("@close", ["headspace"]), ("@process-pressure", ["canner"]), ("@process-boiling-water", ["canner"])])
-        {
-            string start = rules[id].Step[..6];
-            DraftStep? added = Draft.Steps.Find(step => step.Added && step.Text.StartsWith(start, StringComparison.Ordinal));
-            if (added is not null && Draft.Steps.Exists(step => step is { Added: false, Place: DraftPlace.Kept, Section: DraftSection.Method } && Says(step, words)))
-            {
-                Draft.Steps.Remove(added);
-                _changes.RemoveAll(change => change.Kind == "step" && change.What == added.Text);
-            }
-        }
-    }
-
-    /// <summary>Notes with the published process for one jar and how many jars it fills; empty where the altitude is not known.</summary>
-    public ImmutableArray<DraftStep> ProcessNotes(VettingReport after)
-    {
-        string? jar = after.Measures.JarYield?.Jar;
-        ProcessLine[] lines = [.. after.Process.Where(line => line.Jar == jar)];
-        if (after.Kitchen.AltitudeFeet is null || lines.Select(line => (line.Minutes, line.Psi)).Distinct().Count() != 1)
-        {
-            return [];
-        }
-
-        string process = rules[lines[0].Psi is null ? "@note-boiling-water" : "@note-pressure"].Step
-            .Replace("{jar}", jar, StringComparison.Ordinal)
-            .Replace("{minutes}", lines[0].Minutes.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal)
-            .Replace("{psi}", lines[0].Psi?.ToString("0.##", CultureInfo.InvariantCulture), StringComparison.Ordinal);
-        Interval jars = after.Measures.JarYield!.Jars;
-        string count = rules["@note-jars"].Step
-            .Replace("{jar}", jar, StringComparison.Ordinal)
-            .Replace("{low}", jars.Low.ToString("0", CultureInfo.InvariantCulture), StringComparison.Ordinal)
-            .Replace("{high}", jars.High.ToString("0", CultureInfo.InvariantCulture), StringComparison.Ordinal);
-        DraftStep note = new(process, DraftSection.Notes, added: true);
-        return jars.IsBounded ? [note, new(count, DraftSection.Notes, added: true)] : [note];
-    }
-
-    private static bool Says(DraftStep step, params ReadOnlySpan<string> words)
-    {
-        string[] own = [.. Mentions.Words(step.Text)];
-        foreach (string word in words)
-        {
-            if (!own.Contains(word, StringComparer.Ordinal))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    private static string Names(VettingReport report, string trait) =>
-        report.Ingredients.FirstOrDefault(entry => entry.Traits.Contains(trait, StringComparer.Ordinal))?.Food ?? trait;
-
-    private ImmutableArray<AdaptChange> WaterChange() => _water is null
-        ? []
-        : [new("liquid", _water.Text, string.Empty, rules["@liquid"].Text, rules.Sources(rules["@liquid"]))];
-
     private void Ask(string rule, string what)
     {
         if (!Questions.Exists(note => note.What == what && note.Text == rules[rule].Text))
@@ -308,7 +219,7 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
         {
             Ask("@shared-line", line.Text);
         }
-        else if (!entries[0].Identified)
+        else if (!entries[0].Identified || entries[0].Alternatives.Any(other => other.FoodId is null && other.Traits.IsEmpty))
         {
             Ask("unidentified", line.Text);
         }
@@ -357,7 +268,7 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
     }
 
     private Mentions Mentioned(DraftPlace? only = null) => new(
-        _entries.Where(pair => only is null ? pair.Key.Place != DraftPlace.Kept : pair.Key.Place == only).SelectMany(Foods),
+        _entries.Where(pair => !_ownServing.Contains(pair.Key) && (only is null ? pair.Key.Place != DraftPlace.Kept : pair.Key.Place == only)).SelectMany(Foods),
         _entries.Where(pair => pair.Key.Place == DraftPlace.Kept).SelectMany(Foods));
 
     private static IEnumerable<string> Foods(KeyValuePair<DraftLine, ImmutableArray<IngredientReport>> pair) =>
@@ -379,7 +290,7 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
         }
 
         Draft.Lines.Add(new($"{acid[..end]} for each pint jar", null, -1));
-        int fill = Draft.Steps.FindIndex(step => step is { Section: DraftSection.Method, Place: DraftPlace.Kept } && Says(step, "fill", "jar"));
+        int fill = Draft.Steps.FindIndex(step => step is { Section: DraftSection.Method, Place: DraftPlace.Kept } && AddedSteps.Says(step, "fill", "jar"));
         Draft.Steps.Insert(Math.Max(fill, 0), new($"Put {acid[..end]} into each pint jar, and twice as much into each quart jar.", DraftSection.Method, added: true));
         _changes.Add(new("acid", $"{acid[..end]} for each pint jar", string.Empty, row.Text, [new(string.Empty, process.Source, string.Empty, string.Empty)]));
     }

@@ -9,6 +9,7 @@ internal sealed class Mentions
     private static readonly HashSet<string> Several = new(StringComparer.Ordinal)
     {
         "meat", "vegetable", "bean", "fish", "everything", "all", "rest", "remaining", "ingredient", "other", "bone", "piece",
+        "fat", "grease", "dripping", "liquid", "skin", "foam", "scum",
     };
 
     private readonly HashSet<string> _gone = new(StringComparer.Ordinal);

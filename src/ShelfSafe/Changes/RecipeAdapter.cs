@@ -65,7 +65,7 @@ public sealed class RecipeAdapter
 
         editor.Start(copy);
         VettingReport? after = Work(editor, copy, kitchen);
-        return after is null ? Freezer(report, editor.Questions, editor.Reasons) : Finish(editor, report, kitchen);
+        return after is null ? Freezer(report, [.. editor.Questions], [.. editor.Reasons]) : Finish(editor, report, kitchen);
     }
 
     /// <summary>Brings a recipe to the proportions of a published one.</summary>
@@ -89,14 +89,14 @@ public sealed class RecipeAdapter
         Adaptation done;
         if (editor.IsStuck)
         {
-            done = Freezer(report, editor.Questions, editor.Reasons);
+            done = Freezer(report, [.. editor.Questions], [.. editor.Reasons]);
         }
         else
         {
             VettingReport first = _vetter.Vet(editor.Draft.Print(), kitchen);
             bool covered = first.Category?.Id == formula && Method(first.Outcome).Length > 0;
             VettingReport? after = covered ? Work(editor, first, kitchen, first) : null;
-            done = after is null ? Freezer(report, editor.Questions, [.. editor.Reasons, Note("@no-promise")]) : Finish(editor, first with { Title = report.Title }, kitchen) with { Before = report };
+            done = after is null ? Freezer(report, [.. editor.Questions], [.. editor.Reasons, Note("@no-promise")]) : Finish(editor, first with { Title = report.Title }, kitchen) with { Before = report };
         }
 
         return done with { Formula = comparison, Changes = editor.Changes };
@@ -109,6 +109,11 @@ public sealed class RecipeAdapter
     {
         promised ??= report;
         editor.AddSteps(promised);
+        if (editor.IsStuck)
+        {
+            return null;
+        }
+
         VettingReport current = _vetter.Vet(editor.Draft.Print(), kitchen);
         for (int round = 0; round < 6 && !editor.IsStuck; round++)
         {
@@ -159,11 +164,11 @@ public sealed class RecipeAdapter
         while (high - low > 1)
         {
             int middle = (low + high) / 2;
-            editor.SetWater(middle);
+            editor.Added.SetWater(middle);
             (low, high) = IsTooThick(_vetter.Vet(editor.Draft.Print(), kitchen)) ? (middle, high) : (low, middle);
         }
 
-        editor.SetWater(high);
+        editor.Added.SetWater(high);
         return _vetter.Vet(editor.Draft.Print(), kitchen);
     }
 
@@ -173,7 +178,7 @@ public sealed class RecipeAdapter
     // The last word has the whole text as the cook gets it.
     private Adaptation Finish(DraftEditor editor, VettingReport promised, Kitchen kitchen)
     {
-        editor.Tidy();
+        editor.Added.Tidy();
         HashSet<DraftStep> shown = [];
         foreach (DraftStep step in editor.Draft.Steps.Where(step => step.Place == DraftPlace.Serving))
         {
@@ -184,7 +189,7 @@ public sealed class RecipeAdapter
             }
         }
 
-        ImmutableArray<DraftStep> notes = editor.ProcessNotes(_vetter.Vet(editor.Draft.Print(shown.Contains), kitchen));
+        ImmutableArray<DraftStep> notes = editor.Added.ProcessNotes(_vetter.Vet(editor.Draft.Print(shown.Contains), kitchen));
         editor.Draft.Steps.AddRange(notes);
         if (!Keeps(promised, _vetter.Vet(editor.Draft.Print(shown.Contains), kitchen)))
         {
@@ -247,20 +252,20 @@ public sealed class RecipeAdapter
     }
 
     // The reasons are the report's own: what stops it, or what would have to change.
-    private Adaptation Freezer(VettingReport report, IReadOnlyList<AdaptNote> questions, IReadOnlyList<AdaptNote> reasons)
+    private Adaptation Freezer(VettingReport report, ImmutableArray<AdaptNote> questions, ImmutableArray<AdaptNote> reasons)
     {
         FindingLevel least = report.Findings.Any(finding => finding.Level == FindingLevel.Stop) ? FindingLevel.Stop : FindingLevel.Change;
-        ImmutableArray<AdaptNote> own = questions.Count > 0 || reasons.Count > 0
+        ImmutableArray<AdaptNote> own = questions.Length > 0 || reasons.Length > 0
             ? []
             : [.. report.Findings.Where(finding => finding.Level >= least).Select(finding => new AdaptNote(string.Empty, finding.Message, finding.Sources))];
         return new(
-            questions.Count > 0 ? AdaptationKind.Question : AdaptationKind.Freezer,
+            questions.Length > 0 ? AdaptationKind.Question : AdaptationKind.Freezer,
             report,
             null,
             string.Empty,
             [],
             [],
-            [.. questions],
+            questions,
             [.. reasons, .. own],
             _rules.Freezing(report),
             null);
