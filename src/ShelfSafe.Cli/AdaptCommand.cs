@@ -1,7 +1,6 @@
 using System.CommandLine;
 using ShelfSafe.Changes;
 using ShelfSafe.Reports;
-using ShelfSafe.Verdict;
 
 namespace ShelfSafe.Cli;
 

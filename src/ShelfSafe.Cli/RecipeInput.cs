@@ -1,5 +1,4 @@
 using System.CommandLine;
-using ShelfSafe.Core;
 
 namespace ShelfSafe.Cli;
 
