@@ -1,7 +1,6 @@
 using ShelfSafe.Core;
 using ShelfSafe.Pack;
 using ShelfSafe.Plans;
-using ShelfSafe.Verdict;
 using Xunit;
 using static ShelfSafe.Tests.Changes.WorkFixture;
 
