@@ -12,6 +12,7 @@ internal sealed class AdaptRules
     private readonly Dictionary<string, SourceRow> _sources;
     private readonly Dictionary<string, FoodRow> _foods;
     private readonly AdaptRow _other;
+    private readonly ILookup<string, string> _names;
 
     /// <summary>Reads the tables of a pack.</summary>
     /// <exception cref="InvalidDataException">A table is wrong.</exception>
@@ -23,6 +24,10 @@ internal sealed class AdaptRules
         _sources = pack.Tables.Sources.ToDictionary(row => row.Id, StringComparer.Ordinal);
         _foods = pack.Tables.Foods.ToDictionary(food => food.Id, StringComparer.Ordinal);
         _other = _rows["proportions"];
+        _names = pack.Tables.Aliases.Select(alias => (alias.Food, Words: alias.Alias))
+            .Concat(pack.Tables.Foods.Select(food => (Food: food.Id, Words: food.Name)))
+            .Where(name => !name.Words.Contains(' ', StringComparison.Ordinal))
+            .ToLookup(name => name.Food, name => name.Words, StringComparer.Ordinal);
         LargestShareOut = pack.Tables.Limits["largest-share-left-out"];
     }
 
@@ -42,8 +47,25 @@ internal sealed class AdaptRules
         return [.. _freezing.Where(row => row.Foods.Any(test => Passes(test, foods))).Select(row => new FreezingStep(row.Part, row.Text, Sources(row.Sources)))];
     }
 
-    /// <summary>Whether food words are identified by the report's own entry.</summary>
-    public FoodRow? Food(IngredientReport entry) => entry.FoodId is { } id ? _foods.GetValueOrDefault(id) : null;
+    /// <summary>
+    /// Other words by which a step may call food that goes: "pasta" for the spaghetti. They are the one-word names of every food of
+    /// its kitchen group, or with one of its traits, where no food that stays is of that group or has that trait.
+    /// </summary>
+    public IEnumerable<string> Kin(IEnumerable<IngredientReport> gone, IEnumerable<IngredientReport> stays)
+    {
+        FoodRow[] kept = [.. Rows(stays)];
+        HashSet<string> groups = [.. Rows(gone).Select(food => food.Group)];
+        HashSet<string> traits = [.. Rows(gone).SelectMany(food => food.Traits)];
+        groups.ExceptWith(kept.Select(food => food.Group));
+        traits.ExceptWith(kept.SelectMany(food => food.Traits));
+        return _foods.Values
+            .Where(food => !kept.Contains(food) && (groups.Contains(food.Group) || food.Traits.Any(traits.Contains)))
+            .SelectMany(food => _names[food.Id])
+            .Concat(groups.SelectMany(group => group.Split('-')).Where(word => word is not ("fresh" or "dried" or "other")));
+    }
+
+    private IEnumerable<FoodRow> Rows(IEnumerable<IngredientReport> entries) =>
+        entries.Select(entry => entry.FoodId is { } id ? _foods.GetValueOrDefault(id) : null).OfType<FoodRow>();
 
     private static bool Passes(string test, FoodRow[] foods) => test == "any" || Array.Exists(foods, food => test switch
     {

@@ -12,7 +12,7 @@ internal sealed class AddedSteps(AdaptRules rules, Draft draft, List<AdaptChange
     private DraftLine? _water;
 
     /// <summary>Steps of the recipe that name another headspace than the published process.</summary>
-    public IEnumerable<DraftStep> OtherHeadspace(VettingReport report)
+    public List<DraftStep> OtherHeadspace(VettingReport report)
     {
         string headspace = Headspace(report);
         return [.. draft.Steps.Where(step => step.Place == DraftPlace.Kept && Says(step, "headspace") && !NamesInches(step.Text, headspace))];

@@ -61,11 +61,7 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
     /// <summary>Adds the steps that every jar version gets; asks where the recipe names another headspace.</summary>
     public void AddSteps(VettingReport report)
     {
-        foreach (DraftStep step in Added.OtherHeadspace(report))
-        {
-            Ask("@headspace", step.Text);
-        }
-
+        Added.OtherHeadspace(report).ForEach(step => Ask("@headspace", step.Text));
         Added.Add(report);
     }
 
@@ -265,11 +261,17 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
                 Ask("@mixed", step.Text);
             }
         }
+
+        Draft.Steps.FindAll(step => step is { Place: DraftPlace.Kept, Added: false, Section: DraftSection.Method } && mentions.AddsUnnamed(step.Text)).ForEach(step => Ask("@unnamed", step.Text));
     }
 
-    private Mentions Mentioned(DraftPlace? only = null) => new(
-        _entries.Where(pair => !_ownServing.Contains(pair.Key) && (only is null ? pair.Key.Place != DraftPlace.Kept : pair.Key.Place == only)).SelectMany(Foods),
-        _entries.Where(pair => pair.Key.Place == DraftPlace.Kept).SelectMany(Foods));
+    private Mentions Mentioned(DraftPlace? only = null)
+    {
+        KeyValuePair<DraftLine, ImmutableArray<IngredientReport>>[] gone = [.. _entries.Where(pair => !_ownServing.Contains(pair.Key) && (only is null ? pair.Key.Place != DraftPlace.Kept : pair.Key.Place == only))];
+        KeyValuePair<DraftLine, ImmutableArray<IngredientReport>>[] stays = [.. _entries.Where(pair => pair.Key.Place == DraftPlace.Kept)];
+        string[] kin = [.. rules.Kin(gone.SelectMany(pair => pair.Value), stays.SelectMany(pair => pair.Value))];
+        return new(gone.SelectMany(Foods).Concat(kin), stays.SelectMany(Foods));
+    }
 
     private static IEnumerable<string> Foods(KeyValuePair<DraftLine, ImmutableArray<IngredientReport>> pair) =>
         pair.Value.SelectMany(entry => entry.Alternatives.Select(other => other.Food).Append(entry.Food));

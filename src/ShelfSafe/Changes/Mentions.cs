@@ -12,6 +12,15 @@ internal sealed class Mentions
         "fat", "grease", "dripping", "liquid", "skin", "foam", "scum",
     };
 
+    private static readonly HashSet<string> Adding = new(StringComparer.Ordinal) { "add", "tip", "drop", "fold", "sprinkle", "scatter" };
+    private static readonly HashSet<string> AddingIn = new(StringComparer.Ordinal) { "stir", "whisk", "mix", "beat", "pour", "put" };
+
+    // What may be added without standing in the list: it is no food of its own, or the jar holds it anyway.
+    private static readonly HashSet<string> Free = new(StringComparer.Ordinal)
+    {
+        "water", "salt", "pepper", "seasoning", "spice", "herb", "broth", "stock", "lid", "heat",
+    };
+
     private readonly HashSet<string> _gone = new(StringComparer.Ordinal);
     private readonly HashSet<string> _stays = new(StringComparer.Ordinal);
 
@@ -42,6 +51,14 @@ internal sealed class Mentions
 
     /// <summary>Whether the sentence names food that stays, or may; a word of both sides counts.</summary>
     public bool NamesKept(string sentence) => Words(sentence).Any(IsKept);
+
+    /// <summary>Whether the sentence adds something that is none of the foods that stay: perhaps food that goes, by another name.</summary>
+    public bool AddsUnnamed(string sentence)
+    {
+        string[] words = [.. Words(sentence)];
+        bool adds = words.Any(Adding.Contains) || words.Zip(words.Skip(1)).Any(pair => AddingIn.Contains(pair.First) && pair.Second == "in");
+        return _gone.Count > 0 && adds && !words.Any(word => IsKept(word) || Free.Contains(word));
+    }
 
     /// <summary>Folded singular words of a sentence.</summary>
     public static IEnumerable<string> Words(string sentence) => WordFolding.Words(sentence).Select(WordFolding.Singular);

@@ -80,6 +80,21 @@ public class RecipeAdapterTests
         Assert.Equal(Outcome.Pressure, Vet(done.Recipe).Outcome);
     }
 
+    // A step may call the food by the name of its kind.
+    [Theory]
+    [InlineData("- 200 g spaghetti", "Add the pasta and cook until soft.")]
+    [InlineData("- 200 g penne", "Tip in the noodles.")]
+    [InlineData("- 100 g cheddar", "Stir in the cheese.")]
+    [InlineData("- 3 tbsp cornflour", "Stir in the starch.")]
+    [InlineData("- 200 g cabbage, shredded", "Add the leaves.")]
+    public void Adapt_AFoodUnderAnotherName_NeverStaysInTheSteps(string line, string step)
+    {
+        Adaptation done = Adapter.Adapt(Stew.Replace("- 3 tbsp flour", line, StringComparison.Ordinal).Replace("Stir in the flour.", step, StringComparison.Ordinal), Hall);
+
+        string method = done.Recipe.Contains("## Method", StringComparison.Ordinal) ? done.Recipe.Split("## Method")[1].Split("## ")[0] : string.Empty;
+        Assert.DoesNotContain(step, method, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Adapt_TwoFoodsOnOneLine_AsksAndDoesNotSplit()
     {
