@@ -51,7 +51,7 @@ internal sealed class AdaptRules
     /// Other words by which a step may call food that goes: "pasta" for the spaghetti. They are the one-word names of every food of
     /// its kitchen group, or with one of its traits, where no food that stays is of that group or has that trait.
     /// </summary>
-    public IEnumerable<string> Kin(IEnumerable<IngredientReport> gone, IEnumerable<IngredientReport> stays)
+    public IEnumerable<string> Kin(IEnumerable<IngredientReport> gone, IReadOnlyList<IngredientReport> stays)
     {
         FoodRow[] kept = [.. Rows(stays)];
         HashSet<string> groups = [.. Rows(gone).Select(food => food.Group)];
@@ -61,7 +61,8 @@ internal sealed class AdaptRules
         return _foods.Values
             .Where(food => !kept.Contains(food) && (groups.Contains(food.Group) || food.Traits.Any(traits.Contains)))
             .SelectMany(food => _names[food.Id])
-            .Concat(groups.SelectMany(group => group.Split('-')).Where(word => word is not ("fresh" or "dried" or "other")));
+            .Concat(groups.SelectMany(group => group.Split('-')).Where(word => word is not ("fresh" or "dried" or "other")))
+            .Except(stays.SelectMany(entry => Mentions.Words(entry.Food)), StringComparer.Ordinal);
     }
 
     private IEnumerable<FoodRow> Rows(IEnumerable<IngredientReport> entries) =>

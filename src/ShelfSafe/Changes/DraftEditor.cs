@@ -269,7 +269,7 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
     {
         KeyValuePair<DraftLine, ImmutableArray<IngredientReport>>[] gone = [.. _entries.Where(pair => !_ownServing.Contains(pair.Key) && (only is null ? pair.Key.Place != DraftPlace.Kept : pair.Key.Place == only))];
         KeyValuePair<DraftLine, ImmutableArray<IngredientReport>>[] stays = [.. _entries.Where(pair => pair.Key.Place == DraftPlace.Kept)];
-        string[] kin = [.. rules.Kin(gone.SelectMany(pair => pair.Value), stays.SelectMany(pair => pair.Value))];
+        string[] kin = [.. rules.Kin(gone.SelectMany(pair => pair.Value), [.. stays.SelectMany(pair => pair.Value)])];
         return new(gone.SelectMany(Foods).Concat(kin), stays.SelectMany(Foods));
     }
 
