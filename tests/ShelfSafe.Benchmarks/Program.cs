@@ -4,6 +4,7 @@ using ShelfSafe.Benchmarks;
 return args switch
 {
     ["corpus", string path, ..] => CorpusRun.Run(path, Console.Out),
+    ["adapt", string path, ..] => AdaptRun.Run(path, Console.Out),
     ["folder", string path, ..] => FolderRun.Run(path, Console.Out),
     ["parse", string path, ..] => FolderRun.ParseOnly(path, Console.Out),
     ["heat"] => HeatRun.Run(Console.Out),
@@ -19,6 +20,6 @@ static int Bench(string[] rest)
 
 static int Usage()
 {
-    Console.Error.WriteLine("use: corpus PATH | folder PATH | parse PATH | heat | bench [options]");
+    Console.Error.WriteLine("use: corpus PATH | adapt PATH | folder PATH | parse PATH | heat | bench [options]");
     return 2;
 }

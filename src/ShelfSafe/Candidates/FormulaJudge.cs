@@ -29,6 +29,9 @@ internal sealed class FormulaJudge
         _thickeners = [.. tables.Foods.Where(food => food.Has("thickener")).Select(food => food.Id)];
     }
 
+    /// <summary>All formulas, in the order of the table.</summary>
+    public ImmutableArray<FormulaRow> Formulas => _formulas;
+
     /// <summary>The formulas that cover the batch, as written or once a label is named; else the nearest one of the dish's kind, which refuses.</summary>
     public ImmutableArray<FormulaVerdict> Judge(Batch batch)
     {

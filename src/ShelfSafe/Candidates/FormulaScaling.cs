@@ -16,6 +16,22 @@ internal static class FormulaScaling
         return new(formula, Swap(formula, lines), foods);
     }
 
+    /// <summary>The formula at the cook's scale, slot by slot, with the lines of the recipe that fill each.</summary>
+    public static FormulaTarget Target(FormulaRow formula, Batch batch)
+    {
+        List<FormulaLine> lines = FormulaSorter.Lines(formula, batch);
+        double scale = Scale(formula, lines);
+        return new(
+            [
+                .. formula.Slots.Select((slot, at) => new FormulaTargetSlot(
+                    slot.Name,
+                    Print(slot, scale),
+                    [.. lines.Where(line => !line.Options.IsEmpty && line.Options[0] == at).Select(line => line.Item.Ingredient.Line.Text.Span).Distinct()],
+                    slot.Presence == FormulaPresence.Required && slot.Role != FormulaRole.Free)),
+            ],
+            [.. lines.Where(line => line.Options.IsEmpty && !line.Item.Has("dry-spice") && !line.Item.Has("salt")).Select(line => line.Item.Ingredient.Line.Text.Span).Distinct()]);
+    }
+
     // By the heaviest food that both have; the tested batch itself where they share none that can be measured.
     private static double Scale(FormulaRow formula, List<FormulaLine> lines)
     {

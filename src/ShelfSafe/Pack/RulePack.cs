@@ -77,6 +77,7 @@ public sealed class RulePack
             // No verdict reads these, so only a validation pays for them before a lesson does.
             ChemistryTables.Read(name => files.GetValueOrDefault(name, string.Empty), found);
             LessonTables.Read(files, found).Check(tables, found);
+            WorkTables.Read(name => files.GetValueOrDefault(name, string.Empty), found).CheckSources(tables.Sources, found);
         }
 
         faults = [.. found];

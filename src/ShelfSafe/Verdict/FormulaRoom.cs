@@ -45,6 +45,31 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits)
     public ImmutableArray<NearestFormula> Nearest(Batch batch) =>
         [.. judge.Nearest(batch, (int)limits["nearest-formulas"]).Select(near => new NearestFormula(near.Formula.Id, near.Formula.Name, near.Swap, near.Ingredients, near.Formula.Source))];
 
+    /// <summary>Every formula by id and name.</summary>
+    public ImmutableArray<FormulaName> Names => [.. judge.Formulas.Select(formula => new FormulaName(formula.Id, formula.Name))];
+
+    /// <summary>The batch beside one formula, food by food; <see langword="null"/> where no formula has the id.</summary>
+    public FormulaComparison? Compare(string id, Batch batch)
+    {
+        if (judge.Formulas.FirstOrDefault(formula => formula.Id == id) is not { } formula)
+        {
+            return null;
+        }
+
+        FormulaVerdict verdict = judge.Of(formula, batch);
+        FormulaTarget target = FormulaScaling.Target(formula, batch);
+        return new(
+            formula.Id,
+            formula.Name,
+            formula.Source,
+            formula.Url,
+            verdict.Candidate.Judgement != Judgement.Refuses,
+            [.. verdict.Differences.Select(own => new Difference(own.What, own.Unit, own.Yours, own.Tested, own.Allowed))],
+            [.. verdict.Candidate.Findings.Select(finding => new FormulaPoint(finding.Rule, finding.Ingredient, finding.Message, finding.Instead))],
+            [.. target.Slots.Select(slot => new FormulaAmount(slot.Name, slot.Amount, [.. slot.Spans.Select(span => span.Start)], slot.Required))],
+            [.. target.Extra.Select(span => span.Start)]);
+    }
+
     private static FormulaAnswer Settle(FormulaVerdict verdict, Batch batch, List<RawFinding> found)
     {
         List<RawFinding> rest = [.. found.Where(finding => !verdict.Answers(finding))];

@@ -78,6 +78,21 @@ public sealed class RecipeVetter
         return _reports.Build(recipe, dishes, kitchen);
     }
 
+    /// <summary>The published formulas that a recipe can be compared with.</summary>
+    public ImmutableArray<FormulaName> Formulas => _formulas.Names;
+
+    /// <summary>The first dish of a text beside one published formula; <see langword="null"/> where no formula has the id.</summary>
+    /// <param name="text">The recipe as it stands in the file.</param>
+    /// <param name="formula">Id of the formula.</param>
+    public FormulaComparison? Against(string text, string formula)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        Recipe recipe = _reader.Read(text);
+        RecipePart part = recipe.Parts.FirstOrDefault(one => !one.Ingredients.IsEmpty) ?? recipe.Parts[0];
+        List<Ingredient> ingredients = [.. part.Ingredients.SelectMany(line => _ingredients.Read(line)).Take((int)_pack.Tables.Limits["most-ingredients"])];
+        return _formulas.Compare(formula, _batches.Make(recipe, part, ingredients));
+    }
+
     private Dish Judge(Recipe recipe, RecipePart part, Kitchen kitchen)
     {
         double most = _pack.Tables.Limits["most-ingredients"];

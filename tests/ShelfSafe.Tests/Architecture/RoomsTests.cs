@@ -22,7 +22,9 @@ public class RoomsTests
         ["Verdict"] = ["Core", "Pack", "Reading", "Foods", "Steps", "Measuring", "Hazards", "Candidates"],
         ["Lessons"] = ["Core", "Pack", "Heat", "Equilibrium", "Verdict"],
         ["Records"] = ["Core", "Pack", "Verdict"],
-        ["Reports"] = ["Core", "Pack", "Verdict", "Lessons", "Records"],
+        ["Changes"] = ["Core", "Pack", "Reading", "Foods", "Steps", "Measuring", "Candidates", "Verdict"],
+        ["Plans"] = ["Core", "Pack", "Foods", "Verdict"],
+        ["Reports"] = ["Core", "Pack", "Verdict", "Changes", "Plans", "Lessons", "Records"],
     };
 
     [Fact]

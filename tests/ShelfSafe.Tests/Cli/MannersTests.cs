@@ -35,7 +35,7 @@ public sealed class MannersTests
     }
 
     [Theory]
-    [InlineData("\"vte\" is not known; known: vet, table, why, batch, rules, schema, completion; nearest: vet", "vte")]
+    [InlineData("\"vte\" is not known; known: vet, table, compare, adapt, plan, why, batch, rules, schema, completion; nearest: vet", "vte")]
     [InlineData("\"--frmat\" is no option of vet; nearest: --format", "vet", "--frmat", "x", "y.md")]
     [InlineData("\"--jra\" is no option of table; nearest: --jar", "table", "--jra", "pint", "beans")]
     [InlineData("\"chek\" is not known; known: check; nearest: check", "rules", "chek", "x")]
@@ -83,7 +83,7 @@ public sealed class MannersTests
     });
 
     [Theory]
-    [InlineData("batch completion rules schema table vet why", "")]
+    [InlineData("adapt batch compare completion plan rules schema table vet why", "")]
     [InlineData("vet", "v")]
     [InlineData("", "vet", "")]
     [InlineData("", "vet", "sample")]

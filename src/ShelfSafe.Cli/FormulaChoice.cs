@@ -1,0 +1,21 @@
+using ShelfSafe.Changes;
+using ShelfSafe.Verdict;
+
+namespace ShelfSafe.Cli;
+
+/// <summary>Finds the published recipe that a cook names.</summary>
+internal static class FormulaChoice
+{
+    /// <summary>The formula; complains with the nearest name and returns <see langword="null"/> where there is none of that name.</summary>
+    public static FormulaName? Of(RecipeVetter vetter, string words, Action<string> complain)
+    {
+        FormulaName? exact = NearestName.Exact(vetter.Formulas, words);
+        if (exact is null)
+        {
+            string nearest = NearestName.Nearest(vetter.Formulas, words) is { } name ? $"; nearest: \"{name.Name}\" ({name.Id})" : string.Empty;
+            complain($"no published recipe is called \"{words}\"{nearest}");
+        }
+
+        return exact;
+    }
+}

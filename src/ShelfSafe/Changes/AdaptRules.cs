@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using ShelfSafe.Pack;
+using ShelfSafe.Verdict;
+
+namespace ShelfSafe.Changes;
+
+/// <summary>What the pack says about changing a recipe: treatments, freezing, limits, foods and sources.</summary>
+internal sealed class AdaptRules
+{
+    private readonly Dictionary<string, AdaptRow> _rows;
+    private readonly ImmutableArray<FreezingRow> _freezing;
+    private readonly Dictionary<string, SourceRow> _sources;
+    private readonly Dictionary<string, FoodRow> _foods;
+    private readonly AdaptRow _other;
+    private readonly ILookup<string, string> _names;
+
+    /// <summary>Reads the tables of a pack.</summary>
+    /// <exception cref="InvalidDataException">A table is wrong.</exception>
+    public AdaptRules(RulePack pack)
+    {
+        WorkTables tables = WorkTables.Of(pack);
+        _rows = tables.Adaptations.ToDictionary(row => row.Rule, StringComparer.Ordinal);
+        _freezing = tables.Freezing;
+        _sources = pack.Tables.Sources.ToDictionary(row => row.Id, StringComparer.Ordinal);
+        _foods = pack.Tables.Foods.ToDictionary(food => food.Id, StringComparer.Ordinal);
+        _other = _rows["proportions"];
+        _names = pack.Tables.Aliases.Select(alias => (alias.Food, Words: alias.Alias))
+            .Concat(pack.Tables.Foods.Select(food => (Food: food.Id, Words: food.Name)))
+            .Where(name => !name.Words.Contains(' ', StringComparison.Ordinal))
+            .ToLookup(name => name.Food, name => name.Words, StringComparer.Ordinal);
+        LargestShareOut = pack.Tables.Limits["largest-share-left-out"];
+    }
+
+    /// <summary>Above this share of the batch, 0 to 1, what is left is another dish.</summary>
+    public double LargestShareOut { get; }
+
+    /// <summary>What to do about a rule; a rule without a row leads to the freezer.</summary>
+    public AdaptRow this[string rule] => _rows.GetValueOrDefault(rule, _other);
+
+    /// <summary>The sources of a row.</summary>
+    public ImmutableArray<SourceReference> Sources(AdaptRow row) => Sources(row.Sources);
+
+    /// <summary>The freezer version for the foods of a report, months from the storage table last.</summary>
+    public ImmutableArray<FreezingStep> Freezing(VettingReport report)
+    {
+        FoodRow[] foods = [.. report.Ingredients.Where(entry => entry.FoodId is not null && _foods.ContainsKey(entry.FoodId)).Select(entry => _foods[entry.FoodId!])];
+        return [.. _freezing.Where(row => row.Foods.Any(test => Passes(test, foods))).Select(row => new FreezingStep(row.Part, row.Text, Sources(row.Sources)))];
+    }
+
+    /// <summary>
+    /// Other words by which a step may call food that goes: "pasta" for the spaghetti. They are the one-word names of every food of
+    /// its kitchen group, or with one of its traits, where no food that stays is of that group or has that trait.
+    /// </summary>
+    public IEnumerable<string> Kin(IEnumerable<IngredientReport> gone, IReadOnlyList<IngredientReport> stays)
+    {
+        FoodRow[] kept = [.. Rows(stays)];
+        HashSet<string> groups = [.. Rows(gone).Select(food => food.Group)];
+        HashSet<string> traits = [.. Rows(gone).SelectMany(food => food.Traits)];
+        groups.ExceptWith(kept.Select(food => food.Group));
+        traits.ExceptWith(kept.SelectMany(food => food.Traits));
+        return _foods.Values
+            .Where(food => !kept.Contains(food) && (groups.Contains(food.Group) || food.Traits.Any(traits.Contains)))
+            .SelectMany(food => _names[food.Id])
+            .Concat(groups.SelectMany(group => group.Split('-')).Where(word => word is not ("fresh" or "dried" or "other")))
+            .Except(stays.SelectMany(entry => Mentions.Words(entry.Food)), StringComparer.Ordinal);
+    }
+
+    private IEnumerable<FoodRow> Rows(IEnumerable<IngredientReport> entries) =>
+        entries.Select(entry => entry.FoodId is { } id ? _foods.GetValueOrDefault(id) : null).OfType<FoodRow>();
+
+    private static bool Passes(string test, FoodRow[] foods) => test == "any" || Array.Exists(foods, food => test switch
+    {
+        ['t', 'r', 'a', 'i', 't', ' ', .. string trait] => food.Has(trait),
+        ['g', 'r', 'o', 'u', 'p', ' ', .. string group] => food.Group == group,
+        ['f', 'o', 'o', 'd', ' ', .. string id] => food.Id == id,
+        _ => false,
+    });
+
+    private ImmutableArray<SourceReference> Sources(ImmutableArray<string> keys) =>
+        [.. keys.Where(_sources.ContainsKey).Select(key => _sources[key]).Select(row => new SourceReference(row.Id, row.Title, row.Locator, row.Url))];
+}

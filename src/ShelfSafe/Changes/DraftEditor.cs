@@ -1,0 +1,299 @@
+using System.Collections.Immutable;
+using ShelfSafe.Core;
+using ShelfSafe.Pack;
+using ShelfSafe.Verdict;
+
+namespace ShelfSafe.Changes;
+
+/// <summary>Makes the changes that findings ask for, each with its reason, and stops at the first that it may not decide.</summary>
+internal sealed class DraftEditor(AdaptRules rules, Draft draft)
+{
+    private readonly List<AdaptChange> _changes = [];
+    private readonly Dictionary<DraftLine, ImmutableArray<IngredientReport>> _entries = [];
+    private readonly HashSet<DraftLine> _ownServing = [];
+
+    /// <summary>The recipe as it stands now.</summary>
+    public Draft Draft { get; } = draft;
+
+    /// <summary>The steps and the water that this program adds.</summary>
+    public AddedSteps Added => field ??= new(rules, Draft, _changes);
+
+    /// <summary>What the cook must say first.</summary>
+    public List<AdaptNote> Questions { get; } = [];
+
+    /// <summary>Why it cannot be done.</summary>
+    public List<AdaptNote> Reasons { get; } = [];
+
+    /// <summary>Whether a question or a reason stands in the way.</summary>
+    public bool IsStuck => Questions.Count > 0 || Reasons.Count > 0;
+
+    /// <summary>Every change so far.</summary>
+    public ImmutableArray<AdaptChange> Changes => [.. _changes, .. Added.Water];
+
+    /// <summary>Remembers which foods stand on which line, from the report on the untouched copy.</summary>
+    public void Start(VettingReport copy)
+    {
+        foreach ((int at, DraftLine line) in Draft.LineAt)
+        {
+            _entries[line] = [.. copy.Ingredients.Where(entry => entry.Line == at)];
+            int serving = copy.Findings.Where(finding => finding.Rule == "at-serving").Sum(finding => finding.Places.Count(place => place.Line == at));
+            if (line.Place == DraftPlace.Serving || (serving > 0 && serving == _entries[line].Length))
+            {
+                line.Place = DraftPlace.Serving; // the recipe itself keeps it for serving
+                _ownServing.Add(line);
+            }
+        }
+
+        // Its steps go with it where they speak of nothing else; any other stays as the recipe has it.
+        Mentions own = new(_entries.Where(pair => _ownServing.Contains(pair.Key)).SelectMany(Foods), _entries.Where(pair => pair.Key.Place == DraftPlace.Kept).SelectMany(Foods));
+        foreach (DraftStep step in Draft.Steps.Where(step => step.Section == DraftSection.Method && own.NamesGone(step.Text) && !own.NamesKept(step.Text)))
+        {
+            step.Place = DraftPlace.Serving;
+        }
+
+        // Steps that this program adds must never make up for steps that the recipe lacks.
+        if (copy.Findings.Any(finding => finding.Rule == "no-steps"))
+        {
+            Ask("no-steps", string.Empty);
+        }
+    }
+
+    /// <summary>Adds the steps that every jar version gets; asks where the recipe names another headspace.</summary>
+    public void AddSteps(VettingReport report)
+    {
+        Added.OtherHeadspace(report).ForEach(step => Ask("@headspace", step.Text));
+        Added.Add(report);
+    }
+
+    /// <summary>Treats every finding that asks for a change.</summary>
+    /// <returns>Whether anything was changed.</returns>
+    public bool Treat(VettingReport report)
+    {
+        int before = _changes.Count;
+        Dictionary<int, DraftLine> lines = new(Draft.LineAt);
+        Dictionary<int, DraftStep> steps = new(Draft.StepAt);
+        foreach (Finding finding in report.Findings.Where(finding => finding.Level >= FindingLevel.Change).OrderBy(finding => finding.Rule == "thickener" ? 0 : 1))
+        {
+            AdaptRow row = finding.Level == FindingLevel.Stop ? rules["proportions"] : rules[finding.Rule];
+            switch (row.Treatment)
+            {
+                case "ask":
+                    Ask(finding.Rule, finding.Ingredient ?? string.Empty);
+                    break;
+                case "freeze":
+                    Reasons.Add(new(finding.Ingredient ?? string.Empty, finding.Message, finding.Sources));
+                    break;
+                case "acid":
+                    AddAcid(report, finding, row);
+                    break;
+                case "step" or "liquid":
+                    break; // their steps stand in already; water is measured out at the end
+                default:
+                    foreach (Place place in finding.Places)
+                    {
+                        Move(finding, row, lines.GetValueOrDefault(place.Line), steps.GetValueOrDefault(place.Line));
+                    }
+
+                    break;
+            }
+        }
+
+        RewriteSteps();
+        return _changes.Count > before;
+    }
+
+    /// <summary>Says why there is no jar version, in the words of a row.</summary>
+    public void Give(string rule) => Reasons.Add(new(string.Empty, rules[rule].Text, rules.Sources(rules[rule])));
+
+    /// <summary>Whether so much would have to go that another dish is left.</summary>
+    public bool TooMuchOut(VettingReport report)
+    {
+        double gone = 0;
+        double all = 0;
+        foreach ((DraftLine line, ImmutableArray<IngredientReport> entries) in _entries)
+        {
+            foreach (IngredientReport entry in entries)
+            {
+                if (entry.Grams is { IsBounded: true } grams)
+                {
+                    double middle = (grams.Low + grams.High) / 2;
+                    all += middle;
+                    gone += line.Place == DraftPlace.Kept ? 0 : middle;
+                }
+                else if (line.Place != DraftPlace.Kept && entry is { ToTaste: false, Optional: false } && _changes.Exists(change => change.What == line.Text))
+                {
+                    Ask("@amount-out", line.Text);
+                    return true;
+                }
+            }
+        }
+
+        if (gone > rules.LargestShareOut * all)
+        {
+            Give("@main-food");
+            return true;
+        }
+
+        return report.Ingredients.IsEmpty;
+    }
+
+    /// <summary>Brings the list to the amounts of a published recipe.</summary>
+    public void BringTo(FormulaComparison comparison)
+    {
+        AdaptRow row = rules["@formula"];
+        ImmutableArray<SourceReference> source = [new(string.Empty, comparison.Source, string.Empty, comparison.Url)];
+        foreach (FormulaAmount amount in comparison.Amounts)
+        {
+            DraftLine[] own = [.. Draft.Lines.Where(line => amount.Offsets.Contains(line.Offset))];
+            if (own.Any(IsShared))
+            {
+                Ask("@shared-line", own.First(IsShared).Text);
+                return;
+            }
+
+            if (own.Length == 0 && !amount.Required)
+            {
+                continue;
+            }
+
+            string before = string.Join("; ", own.Select(line => line.Text));
+            if (own.Length == 0)
+            {
+                Draft.Lines.Add(new(amount.Line, null, -1));
+            }
+            else
+            {
+                own[0].Text = amount.Line;
+                own[0].Place = DraftPlace.Kept;
+                foreach (DraftLine line in own.Skip(1))
+                {
+                    line.Place = DraftPlace.Out;
+                }
+            }
+
+            _changes.Add(new("amount", before, amount.Line, row.Text, source));
+        }
+
+        foreach (DraftLine line in Draft.Lines.Where(line => comparison.Extra.Contains(line.Offset)).ToArray())
+        {
+            MoveLine(line, rules["@formula-extra"], "leave-out", source);
+        }
+
+        RewriteSteps();
+    }
+
+    private void Ask(string rule, string what)
+    {
+        if (!Questions.Exists(note => note.What == what && note.Text == rules[rule].Text))
+        {
+            Questions.Add(new(what, rules[rule].Text, rules.Sources(rules[rule])));
+        }
+    }
+
+    private bool IsShared(DraftLine line) => _entries.TryGetValue(line, out ImmutableArray<IngredientReport> entries) && entries.Length != 1;
+
+    private void Move(Finding finding, AdaptRow row, DraftLine? line, DraftStep? step)
+    {
+        if (line is { Place: DraftPlace.Kept } && finding.Ingredient is not null && row.Treatment != "method")
+        {
+            MoveLine(line, row, row.Treatment, [.. finding.Sources]);
+        }
+        else if (step is { Place: DraftPlace.Kept, Added: false } && finding.Ingredient is null or { Length: > 0 })
+        {
+            MoveStep(step!, row, finding.Sources);
+        }
+        else if (line is null && step is null)
+        {
+            Reasons.Add(new(finding.Ingredient ?? string.Empty, finding.Message, finding.Sources));
+        }
+    }
+
+    // A line with more than one food, or with one that was not read, is never split or dropped by guess.
+    private void MoveLine(DraftLine line, AdaptRow row, string treatment, ImmutableArray<SourceReference> sources)
+    {
+        if (!_entries.TryGetValue(line, out ImmutableArray<IngredientReport> entries) || entries.Length != 1)
+        {
+            Ask("@shared-line", line.Text);
+        }
+        else if (!entries[0].Identified || entries[0].Alternatives.Any(other => other.FoodId is null && other.Traits.IsEmpty))
+        {
+            Ask("unidentified", line.Text);
+        }
+        else
+        {
+            line.Place = treatment == "leave-out" ? DraftPlace.Out : DraftPlace.Serving;
+            _changes.Add(new(treatment, line.Text, string.Empty, row.Text, sources));
+        }
+    }
+
+    private void MoveStep(DraftStep step, AdaptRow row, ImmutableArray<SourceReference> sources)
+    {
+        if (Mentioned().NamesKept(step.Text))
+        {
+            Ask("@mixed", step.Text);
+            return;
+        }
+
+        step.Place = row.Treatment == "serve" ? DraftPlace.Serving : DraftPlace.Out;
+        _changes.Add(new(row.Treatment, step.Text, string.Empty, row.Text, sources));
+    }
+
+    // Sentences follow the foods they speak of.
+    private void RewriteSteps()
+    {
+        Mentions mentions = Mentioned();
+        foreach (DraftStep step in Draft.Steps.Where(step => step is { Place: DraftPlace.Kept, Added: false, Section: not DraftSection.Serving } && mentions.NamesGone(step.Text)))
+        {
+            if (!mentions.NamesKept(step.Text))
+            {
+                bool serve = Mentioned(DraftPlace.Serving).NamesGone(step.Text);
+                AdaptRow row = rules[serve ? "@sentence" : "@sentence-out"];
+                step.Place = serve ? DraftPlace.Serving : DraftPlace.Out;
+                _changes.Add(new(row.Treatment, step.Text, string.Empty, row.Text, rules.Sources(row)));
+            }
+            else if (SentenceCut.Without(step.Text, mentions) is { } shorter)
+            {
+                _changes.Add(new("reworded", step.Text, shorter, rules["@sentence"].Text, rules.Sources(rules["@sentence"])));
+                step.Text = shorter;
+            }
+            else
+            {
+                Ask("@mixed", step.Text);
+            }
+        }
+
+        Draft.Steps.FindAll(step => step is { Place: DraftPlace.Kept, Added: false, Section: DraftSection.Method } && mentions.AddsUnnamed(step.Text)).ForEach(step => Ask("@unnamed", step.Text));
+    }
+
+    private Mentions Mentioned(DraftPlace? only = null)
+    {
+        KeyValuePair<DraftLine, ImmutableArray<IngredientReport>>[] gone = [.. _entries.Where(pair => !_ownServing.Contains(pair.Key) && (only is null ? pair.Key.Place != DraftPlace.Kept : pair.Key.Place == only))];
+        KeyValuePair<DraftLine, ImmutableArray<IngredientReport>>[] stays = [.. _entries.Where(pair => pair.Key.Place == DraftPlace.Kept)];
+        string[] kin = [.. rules.Kin(gone.SelectMany(pair => pair.Value), [.. stays.SelectMany(pair => pair.Value)])];
+        return new(gone.SelectMany(Foods).Concat(kin), stays.SelectMany(Foods));
+    }
+
+    private static IEnumerable<string> Foods(KeyValuePair<DraftLine, ImmutableArray<IngredientReport>> pair) =>
+        pair.Value.SelectMany(entry => entry.Alternatives.Select(other => other.Food).Append(entry.Food));
+
+    // Published acid goes into a plain pack alone, in the words of its own row; never into a mixture.
+    private void AddAcid(VettingReport report, Finding finding, AdaptRow row)
+    {
+        if (_changes.Exists(change => change.Kind == "acid"))
+        {
+            return;
+        }
+
+        ProcessLine? process = report.ProcessAfterChanges.FirstOrDefault(line => line.Jar == "pint" && line.AcidAddition is { Length: > 0 } && !line.AcidAddition.StartsWith("recipe", StringComparison.Ordinal));
+        if (report.Category?.Kind != "category" || process?.AcidAddition is not { } acid || acid.IndexOf(" or ", StringComparison.Ordinal) is not (> 0 and var end))
+        {
+            Reasons.Add(new(finding.Ingredient ?? string.Empty, finding.Message, finding.Sources));
+            return;
+        }
+
+        Draft.Lines.Add(new($"{acid[..end]} for each pint jar", null, -1));
+        int fill = Draft.Steps.FindIndex(step => step is { Section: DraftSection.Method, Place: DraftPlace.Kept } && AddedSteps.Says(step, "fill", "jar"));
+        Draft.Steps.Insert(Math.Max(fill, 0), new($"Put {acid[..end]} into each pint jar, and twice as much into each quart jar.", DraftSection.Method, added: true));
+        _changes.Add(new("acid", $"{acid[..end]} for each pint jar", string.Empty, row.Text, [new(string.Empty, process.Source, string.Empty, string.Empty)]));
+    }
+}

@@ -1,0 +1,67 @@
+using ShelfSafe.Foods;
+
+namespace ShelfSafe.Changes;
+
+/// <summary>Whether a sentence speaks of food that goes, of food that stays, or of both.</summary>
+internal sealed class Mentions
+{
+    // Words for several foods at once: they may mean one that stays.
+    private static readonly HashSet<string> Several = new(StringComparer.Ordinal)
+    {
+        "meat", "vegetable", "bean", "fish", "everything", "all", "rest", "remaining", "ingredient", "other", "bone", "piece",
+        "fat", "grease", "dripping", "liquid", "skin", "foam", "scum",
+    };
+
+    private static readonly HashSet<string> Adding = new(StringComparer.Ordinal) { "add", "tip", "drop", "fold", "sprinkle", "scatter" };
+    private static readonly HashSet<string> AddingIn = new(StringComparer.Ordinal) { "stir", "whisk", "mix", "beat", "pour", "put" };
+
+    // What may be added without standing in the list: it is no food of its own, or the jar holds it anyway.
+    private static readonly HashSet<string> Free = new(StringComparer.Ordinal)
+    {
+        "water", "salt", "pepper", "seasoning", "spice", "herb", "broth", "stock", "lid", "heat",
+    };
+
+    private readonly HashSet<string> _gone = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _stays = new(StringComparer.Ordinal);
+
+    /// <summary>Collects the words of both sides.</summary>
+    /// <param name="gone">Plain food words of what goes.</param>
+    /// <param name="stays">Plain food words of what stays.</param>
+    public Mentions(IEnumerable<string> gone, IEnumerable<string> stays)
+    {
+        foreach (string food in stays)
+        {
+            _stays.Add(Head(food));
+        }
+
+        foreach (string food in gone)
+        {
+            _gone.Add(Head(food));
+        }
+    }
+
+    /// <summary>Whether the word names food that goes.</summary>
+    public bool IsGone(string word) => _gone.Contains(word);
+
+    /// <summary>Whether the word names food that stays, or may.</summary>
+    public bool IsKept(string word) => _stays.Contains(word) || Several.Contains(word);
+
+    /// <summary>Whether the sentence names food that goes; a word of both sides counts.</summary>
+    public bool NamesGone(string sentence) => Words(sentence).Any(IsGone);
+
+    /// <summary>Whether the sentence names food that stays, or may; a word of both sides counts.</summary>
+    public bool NamesKept(string sentence) => Words(sentence).Any(IsKept);
+
+    /// <summary>Whether the sentence adds something that is none of the foods that stay: perhaps food that goes, by another name.</summary>
+    public bool AddsUnnamed(string sentence)
+    {
+        string[] words = [.. Words(sentence)];
+        bool adds = words.Any(Adding.Contains) || words.Zip(words.Skip(1)).Any(pair => AddingIn.Contains(pair.First) && pair.Second == "in");
+        return _gone.Count > 0 && adds && !words.Any(word => IsKept(word) || Free.Contains(word));
+    }
+
+    /// <summary>Folded singular words of a sentence.</summary>
+    public static IEnumerable<string> Words(string sentence) => WordFolding.Words(sentence).Select(WordFolding.Singular);
+
+    private static string Head(string food) => Words(food).LastOrDefault() ?? string.Empty;
+}

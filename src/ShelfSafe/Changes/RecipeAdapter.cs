@@ -1,0 +1,273 @@
+using System.Collections.Immutable;
+using ShelfSafe.Core;
+using ShelfSafe.Pack;
+using ShelfSafe.Reading;
+using ShelfSafe.Verdict;
+
+namespace ShelfSafe.Changes;
+
+/// <summary>Writes the jar version of a recipe, or the freezer version where no change leads to a published process.</summary>
+/// <remarks>
+/// It only removes, moves to serving day, precooks, drains, adds water, or adds the published acid of a plain row. Each draft is
+/// vetted by the same vetter as any recipe; a draft that does not come out as the first report said is not given to the cook.
+/// </remarks>
+public sealed class RecipeAdapter
+{
+    private const string Untitled = "Recipe";
+
+    private readonly RecipeVetter _vetter;
+    private readonly AdaptRules _rules;
+    private readonly RecipeReader _reader = new();
+
+    private RecipeAdapter(RecipeVetter vetter, RulePack pack) => (_vetter, _rules) = (vetter, new(pack));
+
+    /// <summary>Prepares an adapter.</summary>
+    /// <param name="vetter">The vetter that judges every draft.</param>
+    /// <param name="pack">The pack it judges by.</param>
+    /// <exception cref="InvalidDataException">A table of the pack is wrong.</exception>
+    public static RecipeAdapter Create(RecipeVetter vetter, RulePack pack)
+    {
+        ArgumentNullException.ThrowIfNull(vetter);
+        ArgumentNullException.ThrowIfNull(pack);
+        return new(vetter, pack);
+    }
+
+    /// <summary>Adapts a recipe. Text never causes an exception.</summary>
+    /// <param name="text">The recipe as it stands in the file.</param>
+    /// <param name="kitchen">The kitchen it is for.</param>
+    public Adaptation Adapt(string text, Kitchen kitchen)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        VettingReport report = _vetter.Vet(text, kitchen);
+        switch (report.Outcome)
+        {
+            case Outcome.Pressure or Outcome.BoilingWater:
+                return Plain(AdaptationKind.AsWritten, report);
+            case Outcome.DryStorage or Outcome.NotAJarFood:
+                return Plain(AdaptationKind.Nothing, report);
+            case Outcome.PressureAfterChanges or Outcome.BoilingWaterAfterChanges:
+                break;
+            default:
+                return NoProcess(report);
+        }
+
+        if (!report.Parts.IsEmpty)
+        {
+            return Freezer(report, [Note("@several")], []);
+        }
+
+        DraftEditor editor = new(_rules, DraftReader.Read(_reader.Read(text), Untitled));
+        VettingReport copy = _vetter.Vet(editor.Draft.Print(), kitchen);
+        if (!IsAlike(report, copy))
+        {
+            return Freezer(report, [Note("@copy")], []);
+        }
+
+        editor.Start(copy);
+        VettingReport? after = Work(editor, copy, kitchen);
+        return after is null ? Freezer(report, [.. editor.Questions], [.. editor.Reasons]) : Finish(editor, report, kitchen);
+    }
+
+    /// <summary>Brings a recipe to the proportions of a published one.</summary>
+    /// <param name="text">The recipe as it stands in the file.</param>
+    /// <param name="kitchen">The kitchen it is for.</param>
+    /// <param name="formula">Id of the formula.</param>
+    /// <exception cref="ArgumentException">No formula has the id.</exception>
+    public Adaptation AdaptTo(string text, Kitchen kitchen, string formula)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        VettingReport report = _vetter.Vet(text, kitchen);
+        FormulaComparison comparison = _vetter.Against(text, formula) ?? throw new ArgumentException($"no formula is called {formula}", nameof(formula));
+        if (!report.Parts.IsEmpty)
+        {
+            return Freezer(report, [Note("@several")], []) with { Formula = comparison };
+        }
+
+        DraftEditor editor = new(_rules, DraftReader.Read(_reader.Read(text), Untitled));
+        editor.Start(_vetter.Vet(editor.Draft.Print(), kitchen));
+        editor.BringTo(comparison);
+        Adaptation done;
+        if (editor.IsStuck)
+        {
+            done = Freezer(report, [.. editor.Questions], [.. editor.Reasons]);
+        }
+        else
+        {
+            VettingReport first = _vetter.Vet(editor.Draft.Print(), kitchen);
+            bool covered = first.Category?.Id == formula && Method(first.Outcome).Length > 0;
+            VettingReport? after = covered ? Work(editor, first, kitchen, first) : null;
+            done = after is null ? Freezer(report, [.. editor.Questions], [.. editor.Reasons, Note("@no-promise")]) : Finish(editor, first with { Title = report.Title }, kitchen) with { Before = report };
+        }
+
+        return done with { Formula = comparison, Changes = editor.Changes };
+    }
+
+    private static Adaptation Plain(AdaptationKind kind, VettingReport report) => new(kind, report, null, string.Empty, [], [], [], [], [], null);
+
+    // Rounds of changes until nothing must change any more; null where that cannot be reached.
+    private VettingReport? Work(DraftEditor editor, VettingReport report, Kitchen kitchen, VettingReport? promised = null)
+    {
+        promised ??= report;
+        editor.AddSteps(promised);
+        if (editor.IsStuck)
+        {
+            return null;
+        }
+
+        VettingReport current = _vetter.Vet(editor.Draft.Print(), kitchen);
+        for (int round = 0; round < 6 && !editor.IsStuck; round++)
+        {
+            if (Method(current.Outcome).Length == 0)
+            {
+                editor.Give("@no-promise");
+                return null;
+            }
+
+            bool moved = editor.Treat(current);
+            if (editor.IsStuck)
+            {
+                return null;
+            }
+
+            current = _vetter.Vet(editor.Draft.Print(), kitchen);
+            if (!moved)
+            {
+                break;
+            }
+        }
+
+        if (editor.TooMuchOut(promised))
+        {
+            return null;
+        }
+
+        current = Thin(editor, current, kitchen);
+        if (!Keeps(promised, current))
+        {
+            editor.Give("@no-promise");
+            return null;
+        }
+
+        return current;
+    }
+
+    // The least water, in quarter litres, with which the jars are half liquid.
+    private VettingReport Thin(DraftEditor editor, VettingReport current, Kitchen kitchen)
+    {
+        if (!IsTooThick(current) || current.Measures.TotalMillilitres is not { IsBounded: true } total)
+        {
+            return current;
+        }
+
+        int low = 0;
+        int high = (int)Math.Ceiling(total.High / 250) + 4;
+        while (high - low > 1)
+        {
+            int middle = (low + high) / 2;
+            editor.Added.SetWater(middle);
+            (low, high) = IsTooThick(_vetter.Vet(editor.Draft.Print(), kitchen)) ? (middle, high) : (low, middle);
+        }
+
+        editor.Added.SetWater(high);
+        return _vetter.Vet(editor.Draft.Print(), kitchen);
+    }
+
+    private static bool IsTooThick(VettingReport report) =>
+        report.Category is { Id: "soup" } soup && soup.Differences.Any(row => row.What == "solids share" && !row.Allowed);
+
+    // The last word has the whole text as the cook gets it.
+    private Adaptation Finish(DraftEditor editor, VettingReport promised, Kitchen kitchen)
+    {
+        editor.Added.Tidy();
+        HashSet<DraftStep> shown = [];
+        foreach (DraftStep step in editor.Draft.Steps.Where(step => step.Place == DraftPlace.Serving))
+        {
+            shown.Add(step);
+            if (!Keeps(promised, _vetter.Vet(editor.Draft.Print(shown.Contains), kitchen)))
+            {
+                shown.Remove(step);
+            }
+        }
+
+        ImmutableArray<DraftStep> notes = editor.Added.ProcessNotes(_vetter.Vet(editor.Draft.Print(shown.Contains), kitchen));
+        editor.Draft.Steps.AddRange(notes);
+        if (!Keeps(promised, _vetter.Vet(editor.Draft.Print(shown.Contains), kitchen)))
+        {
+            editor.Draft.Steps.RemoveAll(notes.Contains); // the list of changes holds them all the same
+        }
+
+        string recipe = editor.Draft.Print(shown.Contains);
+        VettingReport after = _vetter.Vet(recipe, kitchen);
+        if (!Keeps(promised, after))
+        {
+            return Freezer(promised, [], [Note("@no-promise")]);
+        }
+
+        ImmutableArray<string> hidden = [.. editor.Draft.Steps.Where(step => step.Place == DraftPlace.Serving && !shown.Contains(step)).Select(step => step.Text)];
+        return new(AdaptationKind.Jar, promised, after, recipe, editor.Changes, hidden, [], [], [], null);
+    }
+
+    // As promised: the same way of canning, covered as written, and only by rows that the first report named.
+    private static bool Keeps(VettingReport promised, VettingReport after)
+    {
+        Outcome wanted = Method(promised.Outcome) == "pressure" ? Outcome.Pressure : Outcome.BoilingWater;
+        HashSet<string> rows = [.. promised.ProcessAfterChanges.Concat(promised.Process).Select(line => line.RowId)];
+        return after.Outcome == wanted
+            && !after.Process.IsEmpty
+            && after.Process.All(line => rows.Contains(line.RowId))
+            && after.Findings.All(finding => finding.Level < FindingLevel.Change)
+            && after.Ingredients.All(entry => entry.Identified);
+    }
+
+    private static string Method(Outcome outcome) => outcome switch
+    {
+        Outcome.Pressure or Outcome.PressureAfterChanges => "pressure",
+        Outcome.BoilingWater or Outcome.BoilingWaterAfterChanges => "boiling-water",
+        Outcome.TestedRecipeOnly or Outcome.FreezeOrChill or Outcome.DryStorage or Outcome.NotAJarFood or Outcome.CannotTell => string.Empty,
+    };
+
+    // The copy must be read as the original was: same verdict, same foods, same findings that count.
+    private static bool IsAlike(VettingReport report, VettingReport copy) =>
+        report.Outcome == copy.Outcome
+        && report.Acidity == copy.Acidity
+        && report.Category?.Id == copy.Category?.Id
+        && copy.Parts.IsEmpty
+        && report.Ingredients.Select(entry => entry.FoodId ?? entry.Food).SequenceEqual(copy.Ingredients.Select(entry => entry.FoodId ?? entry.Food), StringComparer.Ordinal)
+        && Counting(report).SetEquals(Counting(copy));
+
+    private static HashSet<(string, FindingLevel)> Counting(VettingReport report) =>
+        [.. report.Findings.Where(finding => finding.Level >= FindingLevel.Change).Select(finding => (finding.Rule, finding.Level))];
+
+    private AdaptNote Note(string rule) => new(string.Empty, _rules[rule].Text, _rules.Sources(_rules[rule]));
+
+    private Adaptation NoProcess(VettingReport report)
+    {
+        ImmutableArray<AdaptNote> questions =
+        [
+            .. report.Findings
+                .Where(finding => finding.Level >= FindingLevel.Change && report.Outcome == Outcome.CannotTell && _rules[finding.Rule].Treatment == "ask")
+                .Select(finding => new AdaptNote(finding.Ingredient ?? string.Empty, _rules[finding.Rule].Text, finding.Sources)),
+        ];
+        return Freezer(report, questions, []);
+    }
+
+    // The reasons are the report's own: what stops it, or what would have to change.
+    private Adaptation Freezer(VettingReport report, ImmutableArray<AdaptNote> questions, ImmutableArray<AdaptNote> reasons)
+    {
+        FindingLevel least = report.Findings.Any(finding => finding.Level == FindingLevel.Stop) ? FindingLevel.Stop : FindingLevel.Change;
+        ImmutableArray<AdaptNote> own = questions.Length > 0 || reasons.Length > 0
+            ? []
+            : [.. report.Findings.Where(finding => finding.Level >= least).Select(finding => new AdaptNote(string.Empty, finding.Message, finding.Sources))];
+        return new(
+            questions.Length > 0 ? AdaptationKind.Question : AdaptationKind.Freezer,
+            report,
+            null,
+            string.Empty,
+            [],
+            [],
+            questions,
+            [.. reasons, .. own],
+            _rules.Freezing(report),
+            null);
+    }
+}

@@ -1,0 +1,136 @@
+using ShelfSafe.Foods;
+
+namespace ShelfSafe.Changes;
+
+/// <summary>Takes the words of one food out of a sentence that also speaks of food that stays.</summary>
+/// <remarks>
+/// Only two shapes are cut: "in the oil" or "with the oil" as a phrase of its own, and one item of a plain list ("the carrots,
+/// onions and garlic"). Anything else is left to the cook.
+/// </remarks>
+internal static class SentenceCut
+{
+    private static readonly HashSet<string> Describing = new(StringComparer.Ordinal)
+    {
+        "the", "a", "an", "some", "little", "your", "of", "chopped", "diced", "sliced", "crushed", "minced", "grated", "dried", "fresh", "large", "small",
+        "medium", "plain", "olive", "vegetable", "sunflower", "hot", "cold", "cooked", "uncooked", "remaining", "half", "rest",
+    };
+
+    private static readonly HashSet<string> Leads = new(StringComparer.Ordinal) { "in", "with", "using" };
+    private static readonly HashSet<string> Follows = new(StringComparer.Ordinal) { "until", "for", "over", "in", "on", "then", "to", "at", "while", "till" };
+
+    /// <summary>The sentence without the food, or <see langword="null"/> where it cannot be told apart word by word.</summary>
+    public static string? Without(string sentence, Mentions mentions)
+    {
+        string text = sentence;
+        for (int i = 0; i < 12; i++)
+        {
+            List<Token> tokens = Cut(text);
+            int at = tokens.FindIndex(token => mentions.IsGone(token.Word));
+            if (at < 0)
+            {
+                return mentions.NamesKept(text) ? text : null;
+            }
+
+            // A word that stands for both sides cannot be cut.
+            if (mentions.IsKept(tokens[at].Word) || Once(text, tokens, at, mentions) is not { } shorter)
+            {
+                return null;
+            }
+
+            text = shorter;
+        }
+
+        return null;
+    }
+
+    private static string? Once(string text, List<Token> tokens, int at, Mentions mentions)
+    {
+        int first = at;
+        while (first > 0 && Gap(text, tokens, first) == " " && Describing.Contains(tokens[first - 1].Word))
+        {
+            first--;
+        }
+
+        string before = first > 0 ? Gap(text, tokens, first) : string.Empty;
+        string after = at + 1 < tokens.Count ? Gap(text, tokens, at + 1) : text[tokens[at].End..];
+        string next = at + 1 < tokens.Count ? tokens[at + 1].Word : string.Empty;
+        if (first > 0 && before == " " && Leads.Contains(tokens[first - 1].Word) && (after.Length == 0 || after[0] is '.' or ',' or ';' || Follows.Contains(next)))
+        {
+            return Joined(text[..tokens[first - 1].Start], text[tokens[at].End..]);
+        }
+
+        bool listBefore = first > 0 && (IsComma(before) || (before == " " && tokens[first - 1].Word == "and"));
+        int previous = listBefore && tokens[first - 1].Word == "and" ? first - 2 : first - 1;
+        bool ends = after.Length == 0 || after[0] is '.' or ',' or ';' || next is "and" || Follows.Contains(next);
+        if (listBefore && ends && previous >= 0 && mentions.IsKept(tokens[previous].Word))
+        {
+            return Joined(text[..tokens[previous].End], text[tokens[at].End..]);
+        }
+
+        bool listAfter = IsComma(after) || (after == " " && next == "and");
+        int item = next == "and" ? at + 2 : at + 1;
+        if (listAfter && item < tokens.Count && NextIsKept(text, tokens, item, mentions))
+        {
+            return Joined(text[..tokens[first].Start], text[tokens[item].Start..]);
+        }
+
+        return null;
+    }
+
+    // The next item of the list: at most two describing words and then a food that stays.
+    private static bool NextIsKept(string text, List<Token> tokens, int item, Mentions mentions)
+    {
+        for (int i = item; i < tokens.Count && i < item + 3; i++)
+        {
+            if (mentions.IsKept(tokens[i].Word))
+            {
+                return true;
+            }
+
+            if (!Describing.Contains(tokens[i].Word) || (i + 1 < tokens.Count && Gap(text, tokens, i + 1) != " "))
+            {
+                return false;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool IsComma(string gap) => gap.Trim() == ",";
+
+    private static string Gap(string text, List<Token> tokens, int at) => text[tokens[at - 1].End..tokens[at].Start];
+
+    private static string Joined(string left, string right)
+    {
+        string tail = right.TrimStart();
+        string head = left.TrimEnd();
+        return tail.Length == 0 || tail[0] is '.' or ',' or ';' ? head + tail : head.Length == 0 ? char.ToUpperInvariant(tail[0]) + tail[1..] : $"{head} {tail}";
+    }
+
+    private static List<Token> Cut(string text)
+    {
+        List<Token> tokens = [];
+        int at = 0;
+        while (at < text.Length)
+        {
+            int start = at;
+            while (at < text.Length && (char.IsLetterOrDigit(text[at]) || text[at] is '\'' or '’' or '-'))
+            {
+                at++;
+            }
+
+            if (at > start)
+            {
+                tokens.Add(new(start, at, string.Concat(WordFolding.Words(text[start..at]).Select(WordFolding.Singular))));
+            }
+            else
+            {
+                at++;
+            }
+        }
+
+        return tokens;
+    }
+
+    private readonly record struct Token(int Start, int End, string Word);
+}

@@ -1,0 +1,213 @@
+using ShelfSafe.Changes;
+using ShelfSafe.Core;
+using ShelfSafe.Verdict;
+using Xunit;
+using static ShelfSafe.Tests.Changes.WorkFixture;
+
+namespace ShelfSafe.Tests.Changes;
+
+/// <summary>A jar version comes out as promised, or there is none.</summary>
+public class RecipeAdapterTests
+{
+    private const string Stew = """
+        # Beef and carrot stew
+
+        ## Ingredients
+
+        - 500 g beef, cubed
+        - 400 g carrots, sliced
+        - 2 litres beef broth
+        - 1 tsp salt
+        - 3 tbsp flour
+
+        ## Steps
+
+        1. Brown the beef in a dry pan and drain it.
+        2. Boil the beef and carrots in the beef broth for 20 minutes.
+        3. Stir in the flour.
+        """;
+
+    public static TheoryData<string> Samples => [.. SampleNames];
+
+    [Theory]
+    [MemberData(nameof(Samples))]
+    public void Adapt_ASample_KeepsItsPromise(string name)
+    {
+        Adaptation done = Adapter.Adapt(Sample(name), Hall);
+
+        if (done.Kind == AdaptationKind.Jar)
+        {
+            Assert.Contains(done.Before.Outcome, (Outcome[])[Outcome.PressureAfterChanges, Outcome.BoilingWaterAfterChanges]);
+            VettingReport again = Vet(done.Recipe);
+            Assert.Equal(done.Before.Outcome == Outcome.PressureAfterChanges ? Outcome.Pressure : Outcome.BoilingWater, again.Outcome);
+            Assert.All(again.Findings, finding => Assert.True(finding.Level < FindingLevel.Change));
+            Assert.Subset(done.Before.ProcessAfterChanges.Select(line => line.RowId).ToHashSet(), again.Process.Select(line => line.RowId).ToHashSet());
+            Assert.All(done.Changes, change => Assert.NotEmpty(change.Sources));
+        }
+        else
+        {
+            Assert.Empty(done.Recipe);
+            Assert.Null(done.After);
+        }
+    }
+
+    // The rule of the house: these outcomes never get a jar version by themselves.
+    [Theory]
+    [MemberData(nameof(Samples))]
+    public void Adapt_AnOutcomeWithoutProcess_NeverGivesAJarVersion(string name)
+    {
+        Adaptation done = Adapter.Adapt(Sample(name), Hall);
+
+        if (done.Before.Outcome is Outcome.FreezeOrChill or Outcome.TestedRecipeOnly or Outcome.CannotTell)
+        {
+            Assert.Contains(done.Kind, (AdaptationKind[])[AdaptationKind.Freezer, AdaptationKind.Question]);
+            Assert.NotEmpty(done.Freezing);
+            Assert.NotEmpty(done.Reasons.Concat(done.Questions));
+        }
+    }
+
+    // Source: USDA Guide 4, p. 4-18 (no flour in soups; jars half full of solids).
+    [Fact]
+    public void Adapt_FlourInAStew_GoesToServingWithItsStep()
+    {
+        Adaptation done = Adapter.Adapt(Stew, Hall);
+
+        Assert.Equal(AdaptationKind.Jar, done.Kind);
+        Assert.Contains("### To serve\n\n- 3 tbsp flour\n", done.Recipe, StringComparison.Ordinal);
+        Assert.Contains("Stir in the flour.", done.Serving);
+        Assert.DoesNotContain("Stir in the flour", done.Recipe, StringComparison.Ordinal);
+        Assert.Contains("half full", done.Recipe, StringComparison.Ordinal);
+        Assert.Equal(Outcome.Pressure, Vet(done.Recipe).Outcome);
+    }
+
+    // A step may call the food by the name of its kind.
+    [Theory]
+    [InlineData("- 200 g spaghetti", "Add the pasta and cook until soft.")]
+    [InlineData("- 200 g penne", "Tip in the noodles.")]
+    [InlineData("- 100 g cheddar", "Stir in the cheese.")]
+    [InlineData("- 3 tbsp cornflour", "Stir in the starch.")]
+    [InlineData("- 200 g cabbage, shredded", "Add the leaves.")]
+    public void Adapt_AFoodUnderAnotherName_NeverStaysInTheSteps(string line, string step)
+    {
+        Adaptation done = Adapter.Adapt(Stew.Replace("- 3 tbsp flour", line, StringComparison.Ordinal).Replace("Stir in the flour.", step, StringComparison.Ordinal), Hall);
+
+        string method = done.Recipe.Contains("## Method", StringComparison.Ordinal) ? done.Recipe.Split("## Method")[1].Split("## ")[0] : string.Empty;
+        Assert.DoesNotContain(step, method, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Adapt_TwoFoodsOnOneLine_AsksAndDoesNotSplit()
+    {
+        Adaptation done = Adapter.Adapt(Stew.Replace("- 3 tbsp flour", "- 3 tbsp flour and butter", StringComparison.Ordinal), Hall);
+
+        Assert.NotEqual(AdaptationKind.Jar, done.Kind);
+        Assert.Contains(done.Questions, note => note.What == "3 tbsp flour and butter");
+    }
+
+    [Fact]
+    public void Adapt_AMixedSentence_AsksAndDoesNotPromise()
+    {
+        Adaptation done = Adapter.Adapt(Stew.Replace("3. Stir in the flour.", "3. Toss the beef in the flour and turn it well.", StringComparison.Ordinal), Hall);
+
+        Assert.Equal(AdaptationKind.Question, done.Kind);
+        Assert.Contains(done.Questions, note => note.What.StartsWith("Toss the beef", StringComparison.Ordinal));
+        Assert.Empty(done.Recipe);
+    }
+
+    [Fact]
+    public void Adapt_AnUnknownFood_IsNeverDroppedToEarnAProcess()
+    {
+        Adaptation done = Adapter.Adapt(Stew.Replace("- 3 tbsp flour", "- 3 tbsp flour\n- 40 g blorfwurzel", StringComparison.Ordinal), Hall);
+
+        Assert.NotEqual(AdaptationKind.Jar, done.Kind);
+    }
+
+    // A recipe without steps never gets a process, and added steps must not make up for them.
+    [Fact]
+    public void Adapt_NoSteps_AsksForThem()
+    {
+        string list = Stew[..Stew.IndexOf("## Steps", StringComparison.Ordinal)];
+
+        Adaptation done = Adapter.Adapt(list, Hall);
+
+        Assert.NotEqual(AdaptationKind.Jar, done.Kind);
+    }
+
+    [Theory]
+    [InlineData("3. Stir in the flour.", "3. Stir in the flour. Blend the soup until smooth.")]
+    [InlineData("3. Stir in the flour.", "3. Stir in the flour. Mash everything to a thick puree.")]
+    [InlineData("- 500 g beef, cubed", "- 500 g cod fillet")]
+    [InlineData("- 1 tsp salt", "- 1 tsp salt\n- 500 ml vinegar")]
+    [InlineData("3. Stir in the flour.", "3. Pour off the fat and stir in the flour.")]
+    [InlineData("- 3 tbsp flour", "- 3 tbsp flour or blorfwurzel")]
+    [InlineData("3. Stir in the flour.", "3. Stir in the flour. Fill the jars and leave 1/4 inch of headspace.")]
+    [InlineData("3. Stir in the flour.", "3. Stir in the flour and my white sauce.")]
+    public void Adapt_WhatNoChangeMends_GivesTheFreezerVersion(string words, string now)
+    {
+        Adaptation done = Adapter.Adapt(Stew.Replace(words, now, StringComparison.Ordinal), Hall);
+
+        Assert.NotEqual(AdaptationKind.Jar, done.Kind);
+        Assert.NotEmpty(done.Freezing);
+    }
+
+    // Source: USDA Guide 4, p. 4-18: each jar half solids, half liquid.
+    [Fact]
+    public void Adapt_TooLittleLiquid_AddsWaterUpToHalf()
+    {
+        Adaptation done = Adapter.Adapt(Stew.Replace("2 litres", "300 ml", StringComparison.Ordinal), Hall);
+
+        Assert.Equal(AdaptationKind.Jar, done.Kind);
+        Assert.Contains(done.Changes, change => change.Kind == "liquid" && change.What.EndsWith("litres water", StringComparison.Ordinal));
+        Assert.True(Vet(done.Recipe).Measures.SolidsShare!.Value.High <= 0.5);
+    }
+
+    // Source: USDA Guide 3, p. 3-5: 1 tablespoon of bottled lemon juice a pint, 2 a quart.
+    [Fact]
+    public void Adapt_PlainTomatoes_GetThePublishedAcid()
+    {
+        Adaptation done = Adapter.Adapt(Sample("tomatoes-in-water.md"), Hall);
+
+        Assert.Equal(AdaptationKind.Jar, done.Kind);
+        Assert.Contains("1 tbsp bottled lemon juice for each pint jar", done.Recipe, StringComparison.Ordinal);
+        Assert.Equal(Outcome.BoilingWater, Vet(done.Recipe).Outcome);
+    }
+
+    [Fact]
+    public void Adapt_AnyRecipe_NeverAddsAcidToAMixture()
+    {
+        Adaptation done = Adapter.Adapt(Sample("green-tomato-chutney.md"), Hall);
+
+        Assert.DoesNotContain(done.Changes, change => change.Kind == "acid");
+        Assert.NotEqual(AdaptationKind.Jar, done.Kind);
+    }
+
+    [Fact]
+    public void AdaptTo_AFormula_ShowsEveryAmountThatMoves()
+    {
+        Adaptation done = Adapter.AdaptTo(Sample("cucumber-pickle.md"), Hall, "bread-and-butter-pickles");
+
+        Assert.NotNull(done.Formula);
+        Assert.All(done.Formula!.Amounts.Where(amount => amount.Required), amount => Assert.Contains(done.Changes, change => change.Now == amount.Line));
+        Assert.True(done.Kind != AdaptationKind.Jar || Vet(done.Recipe).Outcome == Outcome.BoilingWater);
+    }
+
+    [Fact]
+    public void AdaptTo_AnUnknownFormula_IsMisuse() =>
+        Assert.Throws<ArgumentException>(() => Adapter.AdaptTo(Stew, Hall, "no-such-formula"));
+
+    [Fact]
+    public void Without_AFoodInAList_LeavesTheOthers() =>
+        Assert.Equal(
+            "Add the carrots and garlic and cook for ten minutes.",
+            SentenceCut.Without("Add the carrots, onions and garlic and cook for ten minutes.", new(["onion"], ["carrot", "garlic"])));
+
+    [Theory]
+    [InlineData("Brown the beef in the oil in small lots.", "Brown the beef in small lots.")]
+    [InlineData("Fry the carrots with the oil, then drain.", "Fry the carrots, then drain.")]
+    [InlineData("Toss the beef in the oil and the carrots.", "Toss the beef in the carrots.")]
+    [InlineData("Drain the fat and stir in the oil.", "Drain the fat and stir.")]
+    [InlineData("Add the oil to the beef until it shines.", null)]
+    [InlineData("Pour the oil over the beef.", null)]
+    public void Without_OilInAPhrase_IsCutOnlyWhereItStandsAlone(string sentence, string? expected) =>
+        Assert.Equal(expected, SentenceCut.Without(sentence, new(["oil"], ["beef", "carrot"])));
+}

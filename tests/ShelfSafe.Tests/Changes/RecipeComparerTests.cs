@@ -1,0 +1,189 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using ShelfSafe.Changes;
+using ShelfSafe.Core;
+using ShelfSafe.Verdict;
+using Xunit;
+using static ShelfSafe.Tests.Changes.WorkFixture;
+
+namespace ShelfSafe.Tests.Changes;
+
+/// <summary>The same recipe in other clothes is the same; each single dangerous change is found, and nothing else.</summary>
+public class RecipeComparerTests
+{
+    private const string Soup = """
+        # Bean and carrot soup
+
+        ## Ingredients
+
+        - 4 cups sliced carrots
+        - 2 cups cooked kidney beans
+        - 3 litres vegetable broth
+        - 1 tsp salt
+        - 1 tsp dried thyme
+
+        ## Steps
+
+        1. Boil the carrots and the kidney beans in the vegetable broth for 10 minutes.
+        2. Season with the salt and the dried thyme.
+        3. Fill hot jars half full with the drained pieces and top up with the broth.
+        """;
+
+    private const string Salsa = """
+        # Tomato salsa
+
+        ## Ingredients
+
+        - 7 lb tomatoes, chopped
+        - 2 cups chopped onions
+        - 1 cup chopped bell peppers
+        - 2 cups cider vinegar (5 percent)
+        - 1 tsp salt
+
+        ## Steps
+
+        1. Simmer the tomatoes, onions, bell peppers, vinegar and salt for 20 minutes.
+        2. Fill hot pint jars.
+        """;
+
+    public static TheoryData<string> Samples => [.. SampleNames];
+
+    [Theory]
+    [MemberData(nameof(Samples))]
+    public void Compare_ASampleWithItselfInOtherClothes_FindsNothing(string name)
+    {
+        string text = Sample(name).ReplaceLineEndings("\n");
+
+        Assert.True(Compare(text, text).IsSame);
+        Assert.True(Compare(text, text.ReplaceLineEndings("\r\n")).IsSame);
+        Assert.True(Compare(text, Regex.Replace(text, "^- (?!\\[)", "* ", RegexOptions.Multiline)).IsSame);
+        Assert.True(Compare(text, Reordered(text)).IsSame);
+        Assert.True(Compare(text, Weighed(text)).IsSame);
+    }
+
+    [Theory]
+    [InlineData(Soup)]
+    [InlineData(Salsa)]
+    public void Compare_CupsWeighedOut_FindsNothing(string recipe)
+    {
+        string weighed = Weighed(recipe);
+
+        Assert.NotEqual(recipe, weighed);
+        RecipeComparison comparison = Compare(recipe, weighed);
+        Assert.Empty(comparison.Changes);
+        Assert.True(comparison.IsSame);
+    }
+
+    // Source: University of Wisconsin-Madison Extension, Substitutions when canning (2020); USDA Guide 4, p. 4-18 to 4-19.
+    [Theory]
+    [InlineData("4 cups sliced carrots", "6 cups sliced carrots", "raised", "low-acid-more")]
+    [InlineData("3 litres vegetable broth", "1.5 litres vegetable broth", "cut", "liquid-less")]
+    [InlineData("- 1 tsp salt", "- 1 tsp salt\n- 3 tbsp flour", "added", "thickener")]
+    [InlineData("- 1 tsp salt", "- 1 tsp salt\n- 4 tbsp olive oil", "added", "fat")]
+    [InlineData("- 1 tsp salt", "- 1 tsp salt\n- 200 g macaroni", "added", "pasta")]
+    [InlineData("- 1 tsp salt", "- 1 tsp salt\n- 200 g rice", "added", "pasta")]
+    [InlineData("- 1 tsp salt", "- 1 tsp salt\n- 250 ml cream", "added", "dairy")]
+    [InlineData("- 1 tsp salt", "- 1 tsp salt\n- 500 g beef, cubed", "added", "meat")]
+    [InlineData("cooked kidney beans", "cooked black beans", "swapped", "low-acid-swap")]
+    public void Compare_OneDangerousChangeOfASoup_FindsExactlyThat(string words, string now, string kind, string row)
+    {
+        RecipeComparison comparison = Compare(Soup, Soup.Replace(words, now, StringComparison.Ordinal));
+
+        IngredientChange change = Assert.Single(comparison.Changes);
+        Assert.Equal((kind, row, true), (change.Kind, change.RowId, change.Matters));
+        Assert.NotEmpty(change.Sources);
+        Assert.True(comparison.Matters);
+    }
+
+    // Source: USDA Guide 3, p. 3-19 to 3-26 (salsas: amounts of acid, tomatoes, peppers and onions are fixed).
+    [Theory]
+    [InlineData("2 cups cider vinegar", "1 cup cider vinegar", "cut", "acid-less")]
+    [InlineData("(5 percent)", "(4 percent)", "label", "label")]
+    [InlineData("cider vinegar (5 percent)", "cider vinegar", "label", "label")]
+    [InlineData("- 2 cups cider vinegar (5 percent)\n", "", "left-out", "acid-less")]
+    [InlineData("cider vinegar (5 percent)", "white vinegar (5 percent)", "swapped", "acid-less")]
+    [InlineData("7 lb tomatoes", "4 lb tomatoes", "cut", "tomato-less")]
+    [InlineData("2 cups chopped onions", "3 cups chopped onions", "raised", "low-acid-more")]
+    public void Compare_OneDangerousChangeOfASalsa_FindsExactlyThat(string words, string now, string kind, string row)
+    {
+        string salsa = Salsa.ReplaceLineEndings("\n");
+
+        RecipeComparison comparison = Compare(salsa, salsa.Replace(words, now, StringComparison.Ordinal));
+
+        IngredientChange change = Assert.Single(comparison.Changes);
+        Assert.Equal((kind, row, true), (change.Kind, change.RowId, change.Matters));
+        Assert.True(comparison.Matters);
+    }
+
+    [Fact]
+    public void Compare_HalfAsMuchMore_SaysByHowMuch()
+    {
+        IngredientChange change = Assert.Single(Compare(Soup, Soup.Replace("4 cups", "6 cups", StringComparison.Ordinal)).Changes);
+
+        Assert.Equal(new Interval(1.5, 1.5), change.Factor);
+    }
+
+    // Source: University of Wisconsin-Madison Extension, Substitutions when canning (2020): dry seasonings may vary.
+    [Fact]
+    public void Compare_OneDryHerbForAnother_IsHarmless()
+    {
+        RecipeComparison comparison = Compare(Soup, Soup.Replace("dried thyme", "dried oregano", StringComparison.Ordinal));
+
+        Assert.Equal(("swapped", false), (Assert.Single(comparison.Changes).Kind, comparison.Matters));
+    }
+
+    [Fact]
+    public void Compare_AFoodKeptForServing_IsNamedWhenItGoesIntoTheJar()
+    {
+        string serving = Soup + "\n\n## To serve\n\n- 100 g cream\n";
+        string inside = Soup.Replace("- 1 tsp salt", "- 1 tsp salt\n- 100 g cream", StringComparison.Ordinal);
+
+        Assert.Contains(Compare(serving, inside).Changes, change => change.Matters);
+    }
+
+    [Fact]
+    public void Compare_AThickeningStepAlone_IsANewWarning()
+    {
+        RecipeComparison comparison = Compare(Soup, Soup.Replace("2. Season", "2. Blend until smooth. Season", StringComparison.Ordinal));
+
+        Assert.Empty(comparison.Changes);
+        Assert.Contains(comparison.NewFindings, finding => finding.Rule == "dense");
+        Assert.True(comparison.Matters);
+    }
+
+    // Runs of list lines that are all ingredients are turned upside down.
+    private static string Reordered(string text)
+    {
+        HashSet<int> ingredients = [.. Vet(text).Ingredients.Select(entry => entry.Line)];
+        string[] lines = text.Split('\n');
+        for (int i = 0; i < lines.Length; i++)
+        {
+            int end = i;
+            while (end < lines.Length && ingredients.Contains(end + 1) && lines[end].StartsWith("- ", StringComparison.Ordinal))
+            {
+                end++;
+            }
+
+            Array.Reverse(lines, i, end - i);
+            i = Math.Max(i, end - 1);
+        }
+
+        return string.Join('\n', lines);
+    }
+
+    // Cups become the grams that the measures table has for them, as a cook with a scale would write.
+    private static string Weighed(string text)
+    {
+        string[] lines = text.ReplaceLineEndings("\n").Split('\n');
+        foreach (IngredientReport entry in Vet(text).Ingredients)
+        {
+            if (entry is { Amount.Unit: "cup", Measures.Length: 1, Package: null, Grams: { IsBounded: true } grams })
+            {
+                string middle = ((grams.Low + grams.High) / 2).ToString("0", CultureInfo.InvariantCulture);
+                lines[entry.Line - 1] = Regex.Replace(lines[entry.Line - 1], "[0-9][0-9 /½¼¾]*cups?", middle + " g");
+            }
+        }
+
+        return string.Join('\n', lines);
+    }
+}

@@ -1,0 +1,137 @@
+using ShelfSafe.Core;
+using ShelfSafe.Pack;
+using ShelfSafe.Plans;
+using Xunit;
+using static ShelfSafe.Tests.Changes.WorkFixture;
+
+namespace ShelfSafe.Tests.Plans;
+
+/// <summary>Each line of the run sheet stands in the guide's procedure, on the page that it names.</summary>
+public class RunSheetBuilderTests
+{
+    private static readonly RunSheetBuilder _builder = RunSheetBuilder.Create(RulePack.Default);
+
+    private const string Beans = """
+        # Beans in water
+
+        - 1 kg dried kidney beans
+        - 4 litres water
+        - 1 tbsp salt
+
+        1. Soak the kidney beans overnight in cold water and drain them.
+        2. Boil the kidney beans in fresh water for 30 minutes.
+        """;
+
+    // Source: USDA Complete Guide to Home Canning, AIB 539 (rev. 2015), Guide 1, p. 1-13 to 1-26 and Guide 4, p. 4-18.
+    [Theory]
+    [InlineData("gauge", null, null)] // p. 1-20; a weighted gauge needs no check
+    [InlineData("canner", "at least 4 quart jars", "p. 1-19 to 1-21")]
+    [InlineData("meat-soup", "cook until tender", "Guide 4, p. 4-18")]
+    [InlineData("boil-soup", "Boil for 5 minutes", "Guide 4, p. 4-18")]
+    [InlineData("soup-half", "half full with the drained pieces", "Guide 4, p. 4-18")]
+    [InlineData("headspace", "Leave 1 inch of headspace", "Guide 1, p. 1-13")]
+    [InlineData("bubbles", "air bubbles", "Guide 1, p. 1-13 to 1-14")]
+    [InlineData("rims", "Wipe the rims", "Guide 1, p. 1-16")]
+    [InlineData("water", "2 to 3 inches of hot water", "Guide 1, p. 1-21")]
+    [InlineData("vent", "flow for 10 minutes", "Guide 1, p. 1-20 to 1-22")]
+    [InlineData("start", "Start to count when the gauge shows 15 pounds", "Guide 1, p. 1-22")]
+    [InlineData("hold", "Hold 15 pounds for 75 minutes", "Guide 1, p. 1-22")]
+    [InlineData("fall", "start the full 75 minutes again", "Guide 1, p. 1-22")]
+    [InlineData("cool", "Let the pressure fall by itself", "Guide 1, p. 1-22")]
+    [InlineData("wait", "Wait 10 minutes, then lift the lid", "Guide 1, p. 1-22")]
+    [InlineData("rest", "12 to 24 hours", "Guide 1, p. 1-25")]
+    [InlineData("seal", "check each seal", "Guide 1, p. 1-25")]
+    [InlineData("unsealed", "within 24 hours, with a new lid and the full time", "Guide 1, p. 1-26")]
+    public void Build_ASoup_FollowsTheGuideLineByLine(string id, string? words, string? page) =>
+        Holds(Sheet(Sample("vegetable-beef-soup.md")), id, words, page);
+
+    // Source: the same guide, Guide 1, p. 1-14 to 1-18; Guide 2, p. 2-19.
+    [Theory]
+    [InlineData("canner-bw", "1 inch of boiling water over the jars", "Guide 1, p. 1-17 to 1-18")]
+    [InlineData("water-bw", "180 F (82 C)", "Guide 1, p. 1-18")]
+    [InlineData("start-bw", "boils hard all over", "Guide 1, p. 1-18")]
+    [InlineData("hold-bw", "Keep the water over the jars", "Guide 1, p. 1-18")]
+    [InlineData("fall-bw", "bring it back to a hard boil and start the full", "Guide 1, p. 1-18")]
+    [InlineData("wait-bw", "wait 5 minutes", "Guide 1, p. 1-18")]
+    [InlineData("vent", null, null)]
+    [InlineData("sterile", null, null)] // p. 1-14 to 1-15: only under 10 minutes
+    public void Build_Peaches_FollowTheGuideLineByLine(string id, string? words, string? page) =>
+        Holds(Sheet(Sample("peach-halves.md")), id, words, page);
+
+    // Source: the same guide, Guide 4, p. 4-5 (soak 12 to 18 hours, boil 30 minutes).
+    [Theory]
+    [InlineData("soak", "soak for 12 to 18 hours", "Guide 4, p. 4-5")]
+    [InlineData("beans", "boil for 30 minutes", "Guide 4, p. 4-5")]
+    [InlineData("hold", "for 75 minutes", "Guide 1, p. 1-22")]
+    [InlineData("meat-soup", null, null)]
+    public void Build_DriedBeans_SoakThemFirst(string id, string? words, string? page) => Holds(Sheet(Beans), id, words, page);
+
+    [Fact]
+    public void Build_DriedBeans_SoakBeforeTheStart()
+    {
+        TimetableEntry soak = Sheet(Beans).Timetable.First();
+
+        Assert.True(soak.Start < 0);
+        Assert.Equal(18 * 60, soak.Minutes);
+    }
+
+    [Fact]
+    public void Build_SeveralRecipes_NeverMixesThemInALoad()
+    {
+        RunSheet sheet = _builder.Build([("soup", Vet(Sample("vegetable-beef-soup.md"))), ("beans", Vet(Beans)), ("peaches", Vet(Sample("peach-halves.md")))]);
+
+        // Each canner has one load at a time: no two holds of one method overlap.
+        foreach (IGrouping<string, (TimetableEntry Entry, string Method)> canner in sheet.Timetable
+            .Where(entry => sheet.Recipes.Any(recipe => recipe.Title == entry.Recipe && recipe.Canner.Any(step => step.Text == entry.Text)))
+            .Select(entry => (entry, sheet.Recipes.First(recipe => recipe.Title == entry.Recipe).Process.Method))
+            .GroupBy(pair => pair.Method, StringComparer.Ordinal))
+        {
+            int free = int.MinValue;
+            foreach ((TimetableEntry entry, _) in canner.OrderBy(pair => pair.Entry.Start))
+            {
+                Assert.True(entry.Start >= free, $"{entry.Recipe}: {entry.Text}");
+                free = entry.Start + entry.Minutes;
+            }
+        }
+
+        Assert.Equal(3, sheet.Recipes.Length);
+        Assert.All(sheet.Recipes, recipe => Assert.Contains(sheet.Timetable, entry => entry.Recipe == recipe.Title && entry.Minutes == recipe.Process.Minutes));
+    }
+
+    [Theory]
+    [InlineData("venison-and-chickpea-stew.md", "no-process")]
+    [InlineData("green-tomato-chutney.md", "no-process")]
+    public void Of_WithoutAProcessAsWritten_IsSentToAdapt(string name, string problem) =>
+        Assert.Equal(problem, PlanChoice.Of(Vet(Sample(name))).Problem);
+
+    [Fact]
+    public void Of_WithoutAltitudeOrGauge_GivesNoRow()
+    {
+        string soup = Sample("vegetable-beef-soup.md");
+
+        Assert.Equal("altitude", PlanChoice.Of(Vetter.Vet(soup, Kitchen.Unknown)).Problem);
+        Assert.Equal("gauge", PlanChoice.Of(Vetter.Vet(soup, new(AltitudeFeet: 500))).Problem);
+        Assert.Null(PlanChoice.Of(Vetter.Vet(soup, new(AltitudeFeet: 500, Gauge: "dial", Jar: "half-gallon"))).Process);
+    }
+
+    [Fact]
+    public void Build_ADialGauge_AsksForItsYearlyCheck() =>
+        Assert.Contains(_builder.Build([("soup", Vetter.Vet(Sample("vegetable-beef-soup.md"), new(AltitudeFeet: 500, Gauge: "dial")))]).Before, step => step.Id == "gauge");
+
+    private static RunSheet Sheet(string text) => _builder.Build([("recipe", Vet(text))]);
+
+    private static void Holds(RunSheet sheet, string id, string? words, string? page)
+    {
+        PlannedRecipe recipe = sheet.Recipes[0];
+        RunSheetStep? step = sheet.Before.Concat(recipe.Prepare).Concat(recipe.Fill).Concat(recipe.Canner).Concat(recipe.Trouble).Concat(sheet.After).FirstOrDefault(step => step.Id == id);
+        if (words is null)
+        {
+            Assert.Null(step);
+            return;
+        }
+
+        Assert.NotNull(step);
+        Assert.Contains(words, step.Text, StringComparison.Ordinal);
+        Assert.EndsWith(page!, step.Source, StringComparison.Ordinal);
+    }
+}
