@@ -67,7 +67,7 @@ internal sealed class FormulaScale(FormulaRow formula, double leastGrams, Limits
 
     private void Label(FormulaSlot slot, FormulaLine line)
     {
-        if (slot.Label == "bottled" && line.Items.Any(item => item.Has("fresh-citrus")) && !FormulaText.HasAny(line.Text, ["bottled"]))
+        if (slot.Label == "bottled" && line.Items.Any(item => item.Has("fresh-citrus")) && (!FormulaText.HasAny(line.Text, ["bottled"]) || FormulaText.HasAny(line.Text, ["fresh", "squeezed", "than bottled", "of bottled"])))
         {
             _faults.Add(new(FormulaFaultKind.Fresh, slot, line, string.Empty));
         }

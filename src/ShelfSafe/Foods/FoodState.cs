@@ -66,7 +66,7 @@ internal sealed class FoodState(FoodCatalogue catalogue)
     public static string Name(string kind, string food) => kind == "powder" ? WordFolding.Key(food) + " powder" : kind + " " + WordFolding.Key(food);
 
     private static bool IsDenied(string line, string word) =>
-        (word == "dried" && IsWiped(line)) || line.Contains("not " + word, StringComparison.Ordinal) || line.Contains("no " + word, StringComparison.Ordinal) || line.Contains("non-" + word, StringComparison.Ordinal) || line.Contains("un" + word, StringComparison.Ordinal);
+        (word == "dried" && IsWiped(line)) || (word == "bottled" && IsFresh(line)) || line.Contains("not " + word, StringComparison.Ordinal) || line.Contains("no " + word, StringComparison.Ordinal) || line.Contains("non-" + word, StringComparison.Ordinal) || line.Contains("un" + word, StringComparison.Ordinal);
 
     // "Washed and dried" is still fresh.
     private static bool IsWiped(string line)
@@ -74,6 +74,20 @@ internal sealed class FoodState(FoodCatalogue catalogue)
         foreach (string wiped in (ReadOnlySpan<string>)["and dried", "& dried", "washed", "rinsed", "patted", "pat dry", "wiped", "scrubbed", "dried well", "dried off", "dried thoroughly", "dried with"])
         {
             if (line.Contains(wiped, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // "Fresh squeezed, so much nicer than bottled": the word is only named beside.
+    private static bool IsFresh(string line)
+    {
+        foreach (string fresh in (ReadOnlySpan<string>)["fresh", "squeezed", "homemade", "home-made", "than bottled", "of bottled", "of the bottled", "if bottled"])
+        {
+            if (line.Contains(fresh, StringComparison.Ordinal))
             {
                 return true;
             }

@@ -20,6 +20,11 @@ internal sealed class OwnProcess(HazardRoom hazards)
     public IEnumerable<RawFinding> Find(Recipe recipe, Batch batch, Candidate? lead, Kitchen kitchen)
     {
         ImmutableArray<ProcessRow> rows = lead is { Judgement: not Judgement.Refuses } ? lead.Processes : [];
+        if (RawInHotOnly(rows, batch) is { } raw)
+        {
+            yield return raw;
+        }
+
         foreach (PrintedProcess printed in batch.Printed)
         {
             string words = recipe.Text[printed.Span.Start..printed.Span.End].ReplaceLineEndings(" ");
@@ -45,6 +50,12 @@ internal sealed class OwnProcess(HazardRoom hazards)
             }
         }
     }
+
+    // A raw pack where only a hot pack was tested: the food starts colder than the time was set for.
+    private RawFinding? RawInHotOnly(ImmutableArray<ProcessRow> rows, Batch batch) =>
+        batch.Fact("raw-pack") is { } raw && !batch.Says("hot-pack") && !rows.IsEmpty && rows.All(row => row.Pack == "hot")
+            ? hazards.Raise("raw-start", null, batch, raw.Span, raw.Words, FindingLevel.Change)
+            : null;
 
     private RawFinding Compare(PrintedProcess printed, ImmutableArray<ProcessRow> rows, ImmutableArray<ProcessRow> overruled, Batch batch, Kitchen kitchen, string words)
     {

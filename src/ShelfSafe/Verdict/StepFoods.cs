@@ -34,7 +34,8 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
                     && HazardTraits.FromSteps.Any(food.Has)
                     && !words.Is("step-not-food", mention.Words)
                     && !IsVerb(sentence.Text.Text, mention)
-                    && !Covered(food, mention, listed)
+                    && !IsLeftOut(sentence.Text.Text, mention)
+                    && !Covered(food, mention, listed, IsAdded(sentence.Text.Text, mention))
                     && seen.Add(food.Id))
                 {
                     yield return Item(sentence, mention, line++);
@@ -118,7 +119,8 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
                     && !words.Is("step-verb", mention.Words)
                     && !words.Is("step-not-food", mention.Words)
                     && !IsVerb(sentence.Text.Text, mention)
-                    && !Covered(food, mention, listed)
+                    && !IsLeftOut(sentence.Text.Text, mention)
+                    && !Covered(food, mention, listed, IsAdded(sentence.Text.Text, mention))
                     && !(IsGeneric(mention.Words) && listed.Any(item => item.Food is null || Kindred(item.Food.Group, food.Group)))
                     && seen.Add(food.Id))
                 {
@@ -200,11 +202,46 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
         return text[start..].ToString().ToLowerInvariant();
     }
 
-    private static bool Covered(Pack.FoodRow food, FoodMention mention, ImmutableArray<BatchItem> listed)
+    // "Add the pasta": what a step puts in is in the jar, though a line of the list keeps its like for serving.
+    private bool IsAdded(string text, FoodMention mention)
+    {
+        string[] before = WordFolding.Words(text[..mention.Start]);
+        return before.Any(word => words.Is("step-return", word) || words.Is("step-add", word));
+    }
+
+    // "No bacon, no lard", "don't add the noodles": named to be left out. "Not until the end" puts it in.
+    private bool IsLeftOut(string text, FoodMention mention)
+    {
+        string[] before = WordFolding.Words(text[..mention.Start]);
+        if (before.Length == 0 || WordFolding.Words(text).Any(word => words.Is("step-late", word)))
+        {
+            return false;
+        }
+
+        if (before[^1] is "no")
+        {
+            return true;
+        }
+
+        int at = before.Length - 1;
+        while (at > 0 && before[at] is "the" or "any" or "in")
+        {
+            at--;
+        }
+
+        return words.Is("step-add", before[at]) && at > 0 && before[at - 1] is "don't" or "dont" or "never" or "not" or "don’t";
+    }
+
+    private static bool Covered(Pack.FoodRow food, FoodMention mention, ImmutableArray<BatchItem> listed, bool added)
     {
         string[] words = mention.Words.Split(' ');
         foreach (BatchItem item in listed)
         {
+            if (added && item.Presence == Presence.AtServing)
+            {
+                continue;
+            }
+
             if (item.Food is { } own && (own.Id == food.Id || HazardTraits.FromSteps.Any(trait => food.Has(trait) && own.Has(trait))))
             {
                 return true;
