@@ -66,7 +66,7 @@ internal sealed class FoodState(FoodCatalogue catalogue)
     public static string Name(string kind, string food) => kind == "powder" ? WordFolding.Key(food) + " powder" : kind + " " + WordFolding.Key(food);
 
     private static bool IsDenied(string line, string word) =>
-        (word == "dried" && IsWiped(line)) || (word == "bottled" && IsFresh(line)) || line.Contains("not " + word, StringComparison.Ordinal) || line.Contains("no " + word, StringComparison.Ordinal) || line.Contains("non-" + word, StringComparison.Ordinal) || line.Contains("un" + word, StringComparison.Ordinal);
+        (word == "dried" && IsWiped(line)) || (word == "bottled" && IsFresh(line) && !IsChoice(line, word)) || line.Contains("not " + word, StringComparison.Ordinal) || line.Contains("no " + word, StringComparison.Ordinal) || line.Contains("non-" + word, StringComparison.Ordinal) || line.Contains("un" + word, StringComparison.Ordinal);
 
     // "Washed and dried" is still fresh.
     private static bool IsWiped(string line)

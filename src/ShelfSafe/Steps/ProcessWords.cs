@@ -22,12 +22,14 @@ internal sealed class ProcessWords
         Say("boil ..3 jar", mark => mark with { Method = "boiling-water" });
         Say("steam canner|can", mark => mark with { Method = "atmospheric-steam" });
         Say("pressure can|canner|process*", mark => mark with { Method = "pressure" });
+        Say("pressure ..2 # minute|min|mins|hour|hr", mark => mark with { Method = "pressure" });
         Say("process|reprocess ..8 minute|min|mins|hour|hr|pound|lb|lbs|psi|canner", mark => mark with { Says = true });
         Say("process ..2 jar|pint|quart", mark => mark with { Says = true });
         Say("vent|vented|venting|exhaust|exhausted ..8 # minute|min|mins", mark => mark with { Vents = true });
         Say("# minute|min|mins ..4 vent|venting", mark => mark with { Vents = true });
         Say("stand|rest|wait|cool ..3 # minute|min|mins", mark => mark with { Vents = true });
         Say("fill|pack|ladle|pour|spoon|put|funnel ..8 jar|pint|quart|gallon", mark => mark with { Fills = true });
+        Say("jar|pint|quart|gallon ..2 inch|headspace", mark => mark with { Fills = true });
         Say("food|blender|stick processor|process", mark => mark with { Cooking = true });
         Say("half pint", mark => mark with { Jar = "half-pint" });
         Say("half gallon", mark => mark with { Jar = "half-gallon" });

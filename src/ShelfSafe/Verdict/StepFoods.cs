@@ -35,6 +35,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
                     && !words.Is("step-not-food", mention.Words)
                     && !IsVerb(sentence.Text.Text, mention)
                     && !IsLeftOut(sentence.Text.Text, mention)
+                    && !(food.Has("fat") && IsSetAside(sentence)) // "trim off all the tallow"
                     && !Covered(food, mention, listed, IsAdded(sentence.Text.Text, mention))
                     && seen.Add(food.Id))
                 {
