@@ -75,6 +75,15 @@ public sealed class RecipeVetter
             dishes.Add(Judge(recipe, part, kitchen));
         }
 
+        if (SeveralDishes.AreMixed(dishes))
+        {
+            // Told at each dish after the first, so that the cook sees where to cut.
+            for (int i = 1; i < dishes.Count; i++)
+            {
+                dishes[i] = dishes[i] with { Findings = [.. dishes[i].Findings, _hazards.Raise("several-methods", null, dishes[i].Batch, level: FindingLevel.Change)] };
+            }
+        }
+
         return _reports.Build(recipe, dishes, kitchen);
     }
 

@@ -18,7 +18,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
     {
         LineTable lines = new(recipe.Text);
         bool several = dishes.Count > 1;
-        (Dish lead, Outcome outcome) = Lead(dishes);
+        (Dish lead, Outcome outcome) = SeveralDishes.Lead(dishes);
         bool permits = outcome is Outcome.Pressure or Outcome.BoilingWater;
         bool after = outcome is Outcome.PressureAfterChanges or Outcome.BoilingWaterAfterChanges;
         ImmutableArray<ProcessLine> process = (permits || after) && lead.Outcome.Lead is { } candidate
@@ -41,38 +41,6 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
             new(pack.Version, pack.Date, pack.Sha256),
             kitchen);
     }
-
-    private static (Dish Dish, Outcome Outcome) Lead(IReadOnlyList<Dish> dishes)
-    {
-        List<Dish> jars = [.. dishes.Where(dish => dish.Outcome.Outcome != Outcome.NotAJarFood)];
-        if (jars.Count == 0)
-        {
-            return (dishes[0], dishes[0].Outcome.Outcome);
-        }
-
-        Dish worst = jars.OrderBy(dish => Permits(dish.Outcome.Outcome)).First();
-        bool mixed = jars.Select(dish => Method(dish.Outcome.Outcome)).Where(method => method.Length > 0).Distinct(StringComparer.Ordinal).Count() > 1;
-        return (worst, mixed ? Outcome.CannotTell : worst.Outcome.Outcome);
-    }
-
-    private static int Permits(Outcome outcome) => outcome switch
-    {
-        Outcome.CannotTell => 0,
-        Outcome.FreezeOrChill => 1,
-        Outcome.TestedRecipeOnly => 2,
-        Outcome.NotAJarFood => 3,
-        Outcome.PressureAfterChanges or Outcome.BoilingWaterAfterChanges => 4,
-        Outcome.DryStorage => 5,
-        Outcome.Pressure or Outcome.BoilingWater => 6,
-    };
-
-    private static string Method(Outcome outcome) => outcome switch
-    {
-        Outcome.Pressure or Outcome.PressureAfterChanges => "pressure",
-        Outcome.BoilingWater or Outcome.BoilingWaterAfterChanges => "boiling-water",
-        Outcome.DryStorage => "dry",
-        Outcome.CannotTell or Outcome.TestedRecipeOnly or Outcome.FreezeOrChill or Outcome.NotAJarFood => string.Empty,
-    };
 
     private static CategoryReport? Category(Dish dish)
     {
