@@ -116,13 +116,15 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
 
             foreach (FoodMention mention in catalogue.Mentions(sentence.Text.Text))
             {
-                if (mention.Match is Identified { Food: { Group: "vegetable" or "fruit" or "meat" or "poultry" or "seafood" or "mushroom" or "legume-dried" or "legume-fresh" } food }
+                // Several peppers are the vegetable, whatever one pepper is.
+                bool peppers = mention.Words.EndsWith("pepper", StringComparison.Ordinal) && !mention.Match.Candidates.Any(food => food.Group == "vegetable") && sentence.Text.Text[mention.Start..mention.End].EndsWith('s');
+                if ((peppers ? catalogue.Find("bell pepper") : mention.Match) is Identified { Food: { Group: "vegetable" or "fruit" or "meat" or "poultry" or "seafood" or "mushroom" or "legume-dried" or "legume-fresh" } food }
                     && !words.Is("step-verb", mention.Words)
                     && !words.Is("step-not-food", mention.Words)
                     && !IsVerb(sentence.Text.Text, mention)
                     && !IsLeftOut(sentence.Text.Text, mention)
                     && !Covered(food, mention, listed, IsAdded(sentence.Text.Text, mention))
-                    && !(IsGeneric(mention.Words) && listed.Any(item => item.Food is null || Kindred(item.Food.Group, food.Group)))
+                    && !(IsGeneric(mention.Words) && listed.Any(item => item.Food is null || (peppers ? item.Food.Group == food.Group : Kindred(item.Food.Group, food.Group))))
                     && seen.Add(food.Id))
                 {
                     yield return (sentence.Text.Map(mention.Start, mention.End), sentence.Text.Text[mention.Start..mention.End]);
