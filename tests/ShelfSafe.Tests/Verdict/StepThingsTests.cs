@@ -19,7 +19,7 @@ public sealed class StepThingsTests
     [InlineData("Tip in 2 handfuls of wobbles.", "wobbles")]
     [InlineData("Boil, adding some more of the grumbles.", "grumbles")]
     [InlineData("Pour in 1/2 cup wobblesauce.", "wobblesauce")]
-    [InlineData("Mix in your favourite wobble dots.", "wobble dots")]
+    [InlineData("Mix in your favourite wobble dots.", "favourite wobble dots")]
     public void Vet_AThingNobodyKnows_IsAsked(string step, string words)
     {
         VettingReport report = Vet(step);
