@@ -173,7 +173,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
     private static bool Plant(string group) => group is "vegetable" or "fruit" or "tomato" or "mushroom" or "legume-dried" or "legume-fresh" or "herb-spice-dried";
 
     // What is only served beside, or added when serving, is no part of the jar.
-    private static bool Outside(StepSentence sentence, ImmutableArray<StepFact> facts)
+    internal static bool Outside(StepSentence sentence, ImmutableArray<StepFact> facts)
     {
         foreach (StepFact fact in facts)
         {
