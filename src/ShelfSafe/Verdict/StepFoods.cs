@@ -144,7 +144,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
     }
 
     // What the recipe names itself: "add the roux" where a group of the list is the roux.
-    private static HashSet<string> Known(RecipePart part)
+    internal static HashSet<string> Known(RecipePart part)
     {
         HashSet<string> known = new(StringComparer.Ordinal);
         foreach (string? text in part.Ingredients.SelectMany(line => new[] { line.Text.Text, line.Group }))
