@@ -33,8 +33,10 @@ internal sealed class TextProcesses(TextPage page, Words words, SourceList sourc
             WriteGroup(group);
         }
 
-        bool pressure = lines.Any(static line => line.Psi is not null);
-        page.Paragraph(words[pressure ? "process.follow" : "process.follow-boiling"], 2);
+        foreach (string follow in ReportHead.Follow(words, lines))
+        {
+            page.Paragraph(follow, 2);
+        }
     }
 
     private void WriteGroup(ImmutableArray<ProcessLine> lines)
