@@ -8,7 +8,7 @@ using ShelfSafe.Verdict;
 namespace ShelfSafe.Cli;
 
 /// <summary>The command <c>batch add</c>: records a batch with its recipe and verdict as they are now.</summary>
-internal sealed class BatchAddCommand(Func<Stream> standardInput, Terminal terminal, Func<DateOnly> today)
+internal sealed class BatchAddCommand(Func<Stream> standardInput, Terminal terminal, Surroundings around, Func<DateOnly> today)
 {
     private readonly Argument<string> _recipe = new("RECIPE") { Description = "The recipe, Markdown or plain text, or - for standard input." };
     private readonly Option<int?> _jars = BatchOptions.Whole("--jars", "Jars that went into the canner.");
@@ -22,7 +22,7 @@ internal sealed class BatchAddCommand(Func<Stream> standardInput, Terminal termi
     private readonly Option<int?> _failed = BatchOptions.Whole("--failed", "Jars that did not seal or broke.");
     private readonly Option<DateOnly?> _date = BatchOptions.Date("Day on which it was put up; today without it.");
     private readonly Option<string?> _notes = new("--notes") { HelpName = "TEXT", Description = "Whatever you want to remember." };
-    private readonly Option<string?> _kitchen = new("--kitchen") { HelpName = "FILE", Description = "Kitchen profile: a JSON file with altitude, gauge, jar, region, aliases." };
+    private readonly Option<string?> _kitchen = new("--kitchen") { HelpName = "FILE", Description = KitchenWords.FileHelp };
     private readonly Option<string?> _altitude = KitchenOptions.Altitude();
     private readonly Option<string?> _region = KitchenOptions.Region();
     private readonly Option<string?> _rules = new("--rules") { HelpName = "FOLDER", Description = "Rule pack to judge by, in place of the built-in one." };
@@ -48,7 +48,7 @@ internal sealed class BatchAddCommand(Func<Stream> standardInput, Terminal termi
         VetRequest request = new(
             [path], "text", result.GetValue(_kitchen), result.GetValue(_altitude), result.GetValue(_gauge), result.GetValue(_jar), result.GetValue(_region),
             result.GetValue(_rules), result.GetValue(_aliases), null, Quiet: false, RecipeKinds.Auto, [], [], null, Summary: false);
-        if (VetSetup.Read(request, message => App.Complain(error, message)) is not { } setup)
+        if (VetSetup.Read(request, around, message => App.Complain(error, message)) is not { } setup)
         {
             return ExitCode.Trouble;
         }

@@ -75,7 +75,7 @@ public sealed class PlanReport(Words words)
             : words.With("plan.jars-unknown", words.Named("jar", recipe.Process.Jar));
         string process = recipe.Process.Psi is { } psi
             ? words.With("plan.pressure", recipe.Process.Minutes, TextNumbers.Short(psi), words.Named("gauge", recipe.Process.Gauge ?? string.Empty))
-            : words.With("plan.boiling", recipe.Process.Minutes);
+            : words.With(recipe.Process.Method == "atmospheric-steam" ? "plan.steam" : "plan.boiling", recipe.Process.Minutes);
         return $"{recipe.Title}: {words.Named("pack", recipe.Process.Pack)}, {process} {count} ({recipe.Process.Source})";
     }
 
