@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using ShelfSafe.Core;
 using ShelfSafe.Records;
@@ -10,10 +11,12 @@ namespace ShelfSafe.Cli;
 /// <summary>The command <c>batch add</c>: records a batch with its recipe and verdict as they are now.</summary>
 internal sealed class BatchAddCommand(Func<Stream> standardInput, Terminal terminal, Surroundings around, Func<DateOnly> today)
 {
+    private const string Steam = "atmospheric-steam";
+
     private readonly Argument<string> _recipe = new("RECIPE") { Description = "The recipe, Markdown or plain text, or - for standard input." };
     private readonly Option<int?> _jars = BatchOptions.Whole("--jars", "Jars that went into the canner.");
     private readonly Option<string?> _jar = KitchenOptions.Jar();
-    private readonly Option<string?> _method = KitchenOptions.OneOf("--method", "boiling-water|pressure", "How the jars were processed.", BatchChecks.Methods);
+    private readonly Option<string?> _method = KitchenOptions.OneOf("--method", "boiling-water|atmospheric-steam|pressure", "How the jars were processed.", BatchChecks.Methods);
     private readonly Option<string?> _packing = KitchenOptions.OneOf("--pack", "hot|raw", "How the jars were filled.", BatchChecks.Packs);
     private readonly Option<int?> _minutes = BatchOptions.Whole("--minutes", "Full minutes at a boil or at pressure.");
     private readonly Option<double?> _psi = BatchOptions.Number("--psi", "Gauge pressure in pounds.");
@@ -73,7 +76,7 @@ internal sealed class BatchAddCommand(Func<Stream> standardInput, Terminal termi
             throw new BatchLogException(wrong);
         }
 
-        Kitchen kitchen = setup.Kitchen with { Jar = told.Jar, Gauge = told.Gauge };
+        Kitchen kitchen = setup.Kitchen with { Jar = told.Jar, Gauge = told.Gauge, Canners = CannersOf(told, setup.Kitchen.Canners) };
         VettingReport report = setup.Vetter.Vet(text, kitchen, plain);
         PublishedAnswer answer = PublishedJudge.Judge(report, told, setup.Rules);
         reason = answer.Reason;
@@ -88,6 +91,9 @@ internal sealed class BatchAddCommand(Func<Stream> standardInput, Terminal termi
             : date > today() ? throw new BatchLogException("--date: the day is still to come; write the day on which it was put up")
             : batch;
     }
+
+    // A steam canner opens its own lines, within its limits alone; an electric appliance of the profile still closes all others.
+    internal static ImmutableArray<string> CannersOf(ProcessUsed used, ImmutableArray<string> own) => used.Method == Steam ? [Steam] : own;
 
     private ProcessUsed Told(ParseResult result, Kitchen kitchen)
     {

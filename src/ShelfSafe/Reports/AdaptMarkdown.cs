@@ -92,6 +92,11 @@ public sealed class AdaptMarkdown(Words words)
             yield return words["process.ask-altitude"];
         }
 
+        foreach (KitchenNote note in report.KitchenNotes.Where(static note => note.Id != "altitude-missing"))
+        {
+            yield return $"{note.Text} {note.Instead}{sources.Mark(note.Sources)}";
+        }
+
         foreach (ImmutableArray<ProcessLine> group in ReportHead.Groups(report.Process))
         {
             yield return ReportHead.Process(words, group[0]) + sources.Mark(group[0].Source);

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Net;
 using System.Text;
 using ShelfSafe.Plans;
+using ShelfSafe.Verdict;
 
 namespace ShelfSafe.Reports;
 
@@ -35,6 +36,11 @@ public sealed class PlanReport(Words words)
         foreach (PlannedRecipe recipe in sheet.Recipes)
         {
             page.Line(Summary(recipe));
+        }
+
+        foreach (KitchenNote note in sheet.KitchenNotes)
+        {
+            page.Line($"{note.Text} {note.Instead}{sources.Mark(note.Sources)}");
         }
 
         page.Line(words["plan.one-recipe"]);

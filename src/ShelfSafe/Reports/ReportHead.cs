@@ -39,7 +39,15 @@ internal static class ReportHead
     /// <summary>How the directions of some processes end: what must be followed for each method among them.</summary>
     public static IEnumerable<string> Follow(Words words, ImmutableArray<ProcessLine> lines)
     {
-        yield return words[lines.Any(static line => line.Psi is not null) ? "process.follow" : "process.follow-boiling"];
+        if (lines.Any(static line => line.Psi is not null))
+        {
+            yield return words["process.follow"];
+        }
+        else if (lines.Any(static line => line.Method == "boiling-water"))
+        {
+            yield return words["process.follow-boiling"];
+        }
+
         if (lines.Any(static line => line.Method == "atmospheric-steam"))
         {
             yield return words["process.follow-steam"];

@@ -17,6 +17,11 @@ public sealed record KitchenNote(string Id, string Text, string Instead, Immutab
 /// <param name="FreezerFirst">Whether the freezer plan goes before the times.</param>
 internal sealed record KitchenReading(ImmutableArray<ProcessLine> Lines, ImmutableArray<KitchenNote> Notes, ImmutableArray<string> Methods, bool FreezerFirst);
 
+/// <summary>What an atmospheric steam canner may take.</summary>
+/// <param name="Row">Longest process and largest jar.</param>
+/// <param name="Note">The limits in words, shown with each line.</param>
+internal sealed record SteamRule(CannerRow Row, string Note);
+
 /// <summary>Holds published processes against the canners, the gauge and the country of a kitchen. It takes away or warns, and never adds a time.</summary>
 /// <param name="tables">The tables about the kitchen.</param>
 /// <param name="source">Looks a source up by its key.</param>
@@ -25,11 +30,21 @@ internal sealed class KitchenAdvice(KitchenTables tables, Func<string, SourceRef
     private const string Steam = "atmospheric-steam";
     private const string Pressure = "pressure";
 
-    /// <summary>The canner row that allows steam in this kitchen, or <see langword="null"/>.</summary>
+    /// <summary>What a steam canner may take in this kitchen, or <see langword="null"/> where it has none.</summary>
     /// <param name="kitchen">The kitchen.</param>
     /// <param name="asked">Whether steam was asked for by name.</param>
-    public CannerRow? SteamFor(Kitchen kitchen, bool asked = false) =>
-        (asked || kitchen.Canners.Contains(Steam)) && tables.Row(Steam, Steam) is { Does: "yes" } row ? row : null;
+    public SteamRule? SteamFor(Kitchen kitchen, bool asked = false)
+    {
+        if (!(asked || kitchen.Canners.Contains(Steam)) || tables.Row(Steam, Steam) is not { Does: "yes" } row)
+        {
+            return null;
+        }
+
+        KitchenNote limit = Note("steam-limit");
+        return new(row, $"{limit.Text} {limit.Instead}"
+            .Replace("{most}", row.MostMinutes.ToString("0", CultureInfo.InvariantCulture), StringComparison.Ordinal)
+            .Replace("{jar}", row.LargestJar, StringComparison.Ordinal));
+    }
 
     /// <summary>Reads the kitchen for the lines that its altitude, gauge and jar left.</summary>
     /// <param name="kitchen">The kitchen.</param>
@@ -62,7 +77,7 @@ internal sealed class KitchenAdvice(KitchenTables tables, Func<string, SourceRef
 
         if (kitchen.Canners.Contains(Steam) && needed.Contains("boiling-water") && !(lacks && untested))
         {
-            notes.Add(SteamNote(needed.Contains(Steam)));
+            notes.Add(Note(needed.Contains(Steam) ? "steam" : "no-steam"));
         }
 
         bool pressure = needed.Contains(Pressure);
@@ -79,13 +94,6 @@ internal sealed class KitchenAdvice(KitchenTables tables, Func<string, SourceRef
         }
 
         return new(lacks && untested ? [] : lines, [.. notes], able, lacks || (lowAcid && country is { LowAcid: "against" }));
-    }
-
-    private KitchenNote SteamNote(bool allowed)
-    {
-        KitchenNote note = Note(allowed ? "steam" : "no-steam");
-        double most = tables.Row(Steam, Steam)?.MostMinutes ?? 0;
-        return note with { Text = note.Text.Replace("{most}", most.ToString("0", CultureInfo.InvariantCulture), StringComparison.Ordinal) };
     }
 
     // A weight needs no test; a gauge that was not told is asked for elsewhere.

@@ -13,7 +13,7 @@ internal static class ProcessSelector
     /// <param name="overruled">Rows that a longer time of a single food overrules; named beside it.</param>
     /// <param name="kitchen">The kitchen; without an altitude every band is given.</param>
     /// <param name="steam">What an atmospheric steam canner may take, or <see langword="null"/> where none was asked for.</param>
-    public static ImmutableArray<ProcessLine> Lines(IEnumerable<ProcessRow> rows, Kitchen kitchen, IReadOnlyList<ProcessRow>? overruled = null, CannerRow? steam = null)
+    public static ImmutableArray<ProcessLine> Lines(IEnumerable<ProcessRow> rows, Kitchen kitchen, IReadOnlyList<ProcessRow>? overruled = null, SteamRule? steam = null)
     {
         List<ProcessLine> lines = [];
         List<ProcessRow> all = [.. rows];
@@ -34,13 +34,13 @@ internal static class ProcessSelector
     }
 
     // The very minutes of the boiling-water row at this altitude, and only within the limits of the research: acid or acidified rows alone.
-    private static List<ProcessLine> Steamed(IReadOnlyList<ProcessLine> lines, List<ProcessRow> rows, CannerRow? steam)
+    private static List<ProcessLine> Steamed(IReadOnlyList<ProcessLine> lines, List<ProcessRow> rows, SteamRule? steam)
     {
-        HashSet<string> acid = [.. rows.Where(row => row is { Method: "boiling-water", Acidity: "acid" or "acidified" } && steam is not null && Small(row.Jar, steam)).Select(row => row.Id)];
+        HashSet<string> acid = [.. rows.Where(row => row is { Method: "boiling-water", Acidity: "acid" or "acidified" } && steam is not null && Small(row.Jar, steam.Row)).Select(row => row.Id)];
         return
         [
-            .. lines.Where(line => line.Method == "boiling-water" && acid.Contains(line.RowId) && line.Minutes <= steam!.MostMinutes)
-                .Select(line => line with { Method = steam!.Method, Source = $"{line.Source}; {steam.Source}", Overruled = [] }),
+            .. lines.Where(line => line.Method == "boiling-water" && acid.Contains(line.RowId) && line.Minutes <= steam!.Row.MostMinutes)
+                .Select(line => line with { Method = steam!.Row.Method, Source = $"{line.Source}; {steam.Row.Source}", Note = line.Note is { } note ? $"{note}; {steam.Note}" : steam.Note, Overruled = [] }),
         ];
     }
 
