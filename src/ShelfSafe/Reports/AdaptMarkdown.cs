@@ -102,7 +102,7 @@ public sealed class AdaptMarkdown(Words words)
             yield return ReportHead.Process(words, group[0]) + sources.Mark(group[0].Source);
             ReportTables tables = new(words);
             ImmutableArray<string> header = tables.ProcessHeader(group[0].Psi is not null);
-            foreach (ImmutableArray<string> row in tables.ProcessRows(group))
+            foreach (ImmutableArray<string> row in tables.ProcessRows(group, report.Kitchen.Metric))
             {
                 yield return "- " + string.Join(", ", row.Select((cell, at) => at == 0 ? cell : $"{header[at]} {cell}"));
             }

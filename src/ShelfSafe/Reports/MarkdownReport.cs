@@ -181,14 +181,14 @@ internal sealed class MarkdownReport(Words words) : ReportFormat
         {
             IEnumerable<int> numbers = group.SelectMany(line => sources.Numbers(line.Source)).Distinct();
             page.Append("**").Append(Of(ReportHead.Process(words, group[0]))).Append("**").Append(Marks([.. numbers])).Append("\n\n");
-            Table(page, _tables.ProcessHeader(group[0].Psi is not null), _tables.ProcessRows(group));
+            Table(page, _tables.ProcessHeader(group[0].Psi is not null), _tables.ProcessRows(group, report.Kitchen.Metric));
             foreach (string note in ReportHead.Notes(words, group))
             {
                 page.Append(Of(note)).Append("\n\n");
             }
         }
 
-        foreach (string follow in ReportHead.Follow(words, lines))
+        foreach (string follow in ReportHead.Follow(words, lines, report.Kitchen.Metric))
         {
             page.Append(Of(follow)).Append("\n\n");
         }

@@ -37,8 +37,13 @@ internal static class ReportHead
     };
 
     /// <summary>How the directions of some processes end: what must be followed for each method among them.</summary>
-    public static IEnumerable<string> Follow(Words words, ImmutableArray<ProcessLine> lines)
+    public static IEnumerable<string> Follow(Words words, ImmutableArray<ProcessLine> lines, bool metric)
     {
+        if (metric)
+        {
+            yield return words["metric.note"];
+        }
+
         if (lines.Any(static line => line.Psi is not null))
         {
             yield return words["process.follow"];

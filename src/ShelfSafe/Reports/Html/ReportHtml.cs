@@ -142,14 +142,14 @@ internal sealed class ReportHtml(Words words) : ReportFormat
         foreach (ImmutableArray<ProcessLine> group in ReportHead.Groups(lines))
         {
             string title = ReportHead.Process(words, group[0]) + Marks([.. group.SelectMany(line => sources.Numbers(line.Source)).Distinct()]);
-            page.Table(title, _tables.ProcessHeader(group[0].Psi is not null), _tables.ProcessRows(group));
+            page.Table(title, _tables.ProcessHeader(group[0].Psi is not null), _tables.ProcessRows(group, report.Kitchen.Metric));
             foreach (string note in ReportHead.Notes(words, group))
             {
                 page.Element("p", note);
             }
         }
 
-        foreach (string follow in ReportHead.Follow(words, lines))
+        foreach (string follow in ReportHead.Follow(words, lines, report.Kitchen.Metric))
         {
             page.Element("p", follow);
         }
