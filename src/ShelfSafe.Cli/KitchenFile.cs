@@ -65,6 +65,12 @@ internal sealed record KitchenFile
             return null;
         }
 
+        catch (InvalidOperationException)
+        {
+            // Half of a surrogate pair, written as an escape: JSON in form, but no text.
+            problem = "these words hold an escape that is no letter";
+        }
+
         wrong = problem is null ? string.Empty : FormattableString.Invariant($"{path}:{LineAt(bytes, reader.TokenStartIndex)}: {problem}");
         return problem is null ? profile : null;
     }

@@ -23,10 +23,13 @@ internal sealed record KitchenReading(ImmutableArray<ProcessLine> Lines, Immutab
 internal sealed record SteamRule(CannerRow Row, string Note);
 
 /// <summary>Holds published processes against the canners, the gauge and the country of a kitchen. It takes away or warns, and never adds a time.</summary>
-/// <param name="tables">The tables about the kitchen.</param>
+/// <param name="pack">The tables of the pack.</param>
 /// <param name="source">Looks a source up by its key.</param>
-internal sealed class KitchenAdvice(KitchenTables tables, Func<string, SourceReference> source)
+internal sealed class KitchenAdvice(PackTables pack, Func<string, SourceReference> source)
 {
+    private readonly KitchenTables _tables = pack.Kitchen;
+
+    private const string BoilingWater = "boiling-water";
     private const string Steam = "atmospheric-steam";
     private const string Pressure = "pressure";
 
@@ -35,7 +38,7 @@ internal sealed class KitchenAdvice(KitchenTables tables, Func<string, SourceRef
     /// <param name="asked">Whether steam was asked for by name.</param>
     public SteamRule? SteamFor(Kitchen kitchen, bool asked = false)
     {
-        if (!(asked || kitchen.Canners.Contains(Steam)) || tables.Row(Steam, Steam) is not { Does: "yes" } row)
+        if (!(asked || kitchen.Canners.Contains(Steam)) || _tables.Row(Steam, Steam) is not { Does: "yes" } row)
         {
             return null;
         }
@@ -49,45 +52,45 @@ internal sealed class KitchenAdvice(KitchenTables tables, Func<string, SourceRef
     /// <summary>Reads the kitchen for the lines that its altitude, gauge and jar left.</summary>
     /// <param name="kitchen">The kitchen.</param>
     /// <param name="lines">The lines.</param>
-    /// <param name="anyRow">Whether rows cover the product at all.</param>
-    public KitchenReading Of(Kitchen kitchen, ImmutableArray<ProcessLine> lines, bool anyRow)
+    /// <param name="methods">Methods of the rows that cover the product, whether a line is left of them or not.</param>
+    public KitchenReading Of(Kitchen kitchen, ImmutableArray<ProcessLine> lines, IEnumerable<string> methods)
     {
-        List<KitchenNote> notes = [];
-        if (anyRow && kitchen.AltitudeFeet is null)
+        ImmutableArray<string> needed = [.. (lines.IsEmpty ? methods : lines.Select(line => line.Method)).Distinct(StringComparer.Ordinal)];
+        if (needed.IsEmpty)
         {
-            notes.Add(Note("altitude-missing"));
-        }
-        else if (anyRow && lines.IsEmpty)
-        {
-            notes.Add(Note("beyond-table"));
+            return new(lines, [], [], FreezerFirst: false);
         }
 
-        ImmutableArray<string> needed = [.. lines.Select(line => line.Method).Distinct(StringComparer.Ordinal)];
-        ImmutableArray<string> able = [.. needed.Where(method => kitchen.Canners.Any(canner => tables.Row(canner, method) is { Does: "yes" }))];
-        bool lacks = !kitchen.Canners.IsEmpty && !needed.IsEmpty && able.IsEmpty;
-        bool untested = kitchen.Canners.Any(canner => needed.Any(method => tables.Row(canner, method) is { Does: "untested" }));
+        List<KitchenNote> notes = [];
+        if (AltitudeNote(kitchen, lines) is { } altitude)
+        {
+            notes.Add(altitude);
+        }
+
+        ImmutableArray<string> able = [.. needed.Where(method => kitchen.Canners.Any(canner => _tables.Row(canner, method) is { Does: "yes" }))];
+        bool lacks = !kitchen.Canners.IsEmpty && able.IsEmpty;
+        bool untested = kitchen.Canners.Any(canner => needed.Any(method => _tables.Row(canner, method) is { Does: "untested" }));
         if (lacks)
         {
-            notes.Add(Note(untested ? "electric" : needed.Contains("boiling-water") ? "no-boiling-water-canner" : "no-pressure-canner"));
+            notes.Add(Note(untested ? "electric" : needed.Contains(BoilingWater) ? "no-boiling-water-canner" : "no-pressure-canner"));
         }
         else if (untested)
         {
             notes.Add(Note("electric-beside"));
         }
 
-        if (kitchen.Canners.Contains(Steam) && needed.Contains("boiling-water") && !(lacks && untested))
+        if (kitchen.Canners.Contains(Steam) && needed.Contains(BoilingWater) && !(lacks && untested))
         {
             notes.Add(Note(needed.Contains(Steam) ? "steam" : "no-steam"));
         }
 
-        bool pressure = needed.Contains(Pressure);
-        if (pressure && (kitchen.Canners.IsEmpty || able.Contains(Pressure)) && GaugeNote(kitchen) is { } gauge)
+        if (needed.Contains(Pressure) && (kitchen.Canners.IsEmpty || able.Contains(Pressure)) && GaugeNote(kitchen) is { } gauge)
         {
             notes.Add(gauge);
         }
 
-        bool lowAcid = pressure && !needed.Contains("boiling-water");
-        CountryRow? country = tables.Countries.FirstOrDefault(row => row.Code == kitchen.Region);
+        bool lowAcid = needed.Contains(Pressure) && !needed.Contains(BoilingWater);
+        CountryRow? country = _tables.Countries.FirstOrDefault(row => row.Code == kitchen.Region);
         if (lowAcid && kitchen.Region.Length > 0 && country is not { LowAcid: "pressure-canner" })
         {
             notes.Add(country is null ? Note("country-unknown") : new("country", country.Text, country.Instead, [.. country.Sources.Select(source)]));
@@ -95,6 +98,12 @@ internal sealed class KitchenAdvice(KitchenTables tables, Func<string, SourceRef
 
         return new(lacks && untested ? [] : lines, [.. notes], able, lacks || (lowAcid && country is { LowAcid: "against" }));
     }
+
+    private KitchenNote? AltitudeNote(Kitchen kitchen, ImmutableArray<ProcessLine> lines) =>
+        kitchen.AltitudeFeet is not { } feet ? Note("altitude-missing")
+        : lines.IsEmpty ? Note("beyond-table")
+        : Math.Ceiling(feet) > pack.Limits["table-top-feet"] ? Note("very-high")
+        : null;
 
     // A weight needs no test; a gauge that was not told is asked for elsewhere.
     private KitchenNote? GaugeNote(Kitchen kitchen)
@@ -118,7 +127,7 @@ internal sealed class KitchenAdvice(KitchenTables tables, Func<string, SourceRef
 
     private KitchenNote Note(string id)
     {
-        KitchenNoteRow row = tables.Notes.FirstOrDefault(row => row.Id == id)
+        KitchenNoteRow row = _tables.Notes.FirstOrDefault(row => row.Id == id)
             ?? throw new InvalidDataException($"kitchen-notes.csv: the row \"{id}\" is missing");
         return new(id, row.Text, row.Instead, [.. row.Sources.Select(source)]);
     }

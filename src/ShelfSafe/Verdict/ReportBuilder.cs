@@ -23,12 +23,12 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
         (Dish lead, Outcome outcome) = SeveralDishes.Lead(dishes);
         bool permits = outcome is Outcome.Pressure or Outcome.BoilingWater;
         bool after = outcome is Outcome.PressureAfterChanges or Outcome.BoilingWaterAfterChanges;
-        KitchenAdvice advice = new(pack.Tables.Kitchen, Source);
+        KitchenAdvice advice = new(pack.Tables, Source);
         Candidate? candidate = permits || after ? lead.Outcome.Lead : null;
         KitchenReading reading = advice.Of(
             kitchen,
             candidate is null ? [] : ProcessSelector.Lines(candidate.Processes, kitchen, candidate.Overruled, advice.SteamFor(kitchen)),
-            candidate is { Processes.IsEmpty: false });
+            candidate is null ? [] : candidate.Processes.Select(row => row.Method));
         ImmutableArray<ProcessLine> process = reading.Lines;
         return new(
             recipe.Title,

@@ -65,6 +65,7 @@ public sealed class KitchenFileTests
     [InlineData("{\"jar\": \"pint\",\n\"jar\": \"quart\"}", ":2: \"jar\" stands twice", "twice")]
     [InlineData("{\"jar\": \"pint\"", ":1: this is not JSON", "write")]
     [InlineData("{}x", ":1: this is not JSON", "write")]
+    [InlineData("{\n\"jar\": \"\\ud800\"}", ":2: these words hold an escape", "no letter")]
     [InlineData("[]", ":1: a profile is one JSON object", "braces")]
     [InlineData("", ":1: this is not JSON", "write")]
     [InlineData("{\"canner\": [\"pressure\"", ":1: this is not JSON", "write")]

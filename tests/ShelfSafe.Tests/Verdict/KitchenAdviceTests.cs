@@ -106,11 +106,22 @@ public sealed class KitchenAdviceTests
     [Fact]
     public void Vet_AboveTheDialTable_SaysThatNoRowReaches()
     {
-        VettingReport report = Vet(Soup, new(AltitudeFeet: 8_001, Gauge: "dial") { Canners = ["pressure"] });
+        VettingReport report = Vet(Soup, new(AltitudeFeet: 8_001, Gauge: "dial") { Canners = ["pressure"], GaugeTested = new(2026, 1, 1) });
 
         Assert.Empty(report.Process);
         Assert.Equal("beyond-table", Assert.Single(report.KitchenNotes).Id);
     }
+
+    [Fact]
+    public void Vet_AboveTheDialTable_StillTellsTheCountry() =>
+        Assert.Contains("country", Vet(Soup, new(AltitudeFeet: 8_001, Gauge: "dial", Region: "au")).KitchenNotes.Select(note => note.Id));
+
+    // Source: the same; the boiling-water tables print "above 6,000 ft" and no end.
+    [Theory]
+    [InlineData(8_000, false)]
+    [InlineData(8_000.5, true)]
+    public void Vet_AboveEightThousandFeet_IsWarnedOfTheOpenBand(double feet, bool expected) =>
+        Assert.Equal(expected, Vet(Peaches, new(AltitudeFeet: feet)).KitchenNotes.Any(note => note.Id == "very-high"));
 
     // Source: USDA Complete Guide, Guide 1, p. 1-20: dial gauges are checked each year; weights need no test.
     [Theory]
@@ -176,7 +187,7 @@ public sealed class KitchenAdviceTests
     public void Lines_OfAllRowsInASteamCanner_StayWithinTheLimits()
     {
         PackTables tables = RulePack.Default.Tables;
-        SteamRule steam = new KitchenAdvice(tables.Kitchen, static key => new(key, key, string.Empty, string.Empty)).SteamFor(new() { Canners = ["atmospheric-steam"] })!;
+        SteamRule steam = new KitchenAdvice(tables, static key => new(key, key, string.Empty, string.Empty)).SteamFor(new() { Canners = ["atmospheric-steam"] })!;
         Dictionary<string, ProcessRow> rows = tables.Processes.ToDictionary(row => row.Id, StringComparer.Ordinal);
 
         ProcessLine[] lines = [.. ProcessSelector.Lines(tables.Processes, Kitchen.Unknown, steam: steam).Where(line => line.Method == "atmospheric-steam")];
