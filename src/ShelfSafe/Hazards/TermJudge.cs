@@ -49,6 +49,7 @@ internal static class TermJudge
         TermKind.BatchHasTrait => batch.InJar.Any(item => AnyTrait(term, item)),
         TermKind.BatchHasFood => batch.InJar.Any(item => item.Food is not null && term.Values.Contains(item.Food.Id, StringComparer.Ordinal)),
         TermKind.BatchHasGroup => batch.InJar.Any(item => item.Food is not null && term.Values.Contains(item.Food.Group, StringComparer.Ordinal)),
+        TermKind.BatchFoodsAbove => FoodsOf(term, batch) > term.Threshold,
         TermKind.BatchShareOfTrait => batch.ShareOf(item => AnyTrait(term, item)).High > term.Threshold,
         TermKind.BatchShareBelow => batch.ShareOf(item => AnyTrait(term, item)).Low < term.Threshold,
         TermKind.BatchShareOfAcidity => batch.ShareOf(item => term.Values.Contains(Word(item.Acidity), StringComparer.Ordinal)).High > term.Threshold,
@@ -77,6 +78,13 @@ internal static class TermJudge
 
         return false;
     }
+
+    // Carrots whole and carrots sliced are one food; each process of its own makes another. A choice counts by its worst food.
+    private static int FoodsOf(Term term, Batch batch) => batch.InJar
+        .Where(item => item.Food is { } food && FirstWord(food.Process) == "yes" && term.Values.Contains(food.Group, StringComparer.Ordinal))
+        .Select(item => item.Food!.Process)
+        .Distinct(StringComparer.Ordinal)
+        .Count();
 
     private static bool AboveSeasoning(BatchItem item, Batch batch) =>
         item.Food?.MinorGramsPerKilogram is not { } limit

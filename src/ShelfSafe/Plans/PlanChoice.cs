@@ -10,7 +10,7 @@ public sealed record PlanChoice(ProcessLine? Process, string Problem)
 {
     private const string Steam = "atmospheric-steam";
 
-    /// <summary>Chooses the one row for a kitchen and its canners; of several for the same jar the hot pack, then the longest time, steam last.</summary>
+    /// <summary>Chooses the one row for a kitchen and its canners; of several for the same jar the longest time, then the hot pack, steam last.</summary>
     public static PlanChoice Of(VettingReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
@@ -41,10 +41,12 @@ public sealed record PlanChoice(ProcessLine? Process, string Problem)
             return new(null, "gauge");
         }
 
-        string? jar = report.Kitchen.Jar ?? report.Measures.JarYield?.Jar ?? lines[0].Jar;
+        // No jar is taken for granted where the sizes have rows of their own: the cook names the one that stands on the table.
+        string[] jars = [.. lines.Select(line => line.Jar).Distinct(StringComparer.Ordinal)];
+        string? jar = report.Kitchen.Jar ?? (jars.Length == 1 ? jars[0] : null);
         ProcessLine? line = lines.Where(line => line.Jar == jar)
-            .OrderByDescending(line => line.Pack == "hot")
-            .ThenByDescending(line => line.Minutes)
+            .OrderByDescending(line => line.Minutes)
+            .ThenByDescending(line => line.Pack == "hot")
             .ThenBy(line => line.Method == Steam)
             .FirstOrDefault();
         return line is null ? new(null, "jar") : new(line, string.Empty);
