@@ -175,7 +175,7 @@ public sealed class KitchenAdviceTests
         Assert.Equal(water.Select(line => (line.RowId, line.Minutes)), steam.Select(line => (line.RowId, line.Minutes)));
         Assert.All(steam, line => Assert.Contains("45 minutes", line.Note, StringComparison.Ordinal));
         Assert.Contains("steam", report.KitchenNotes.Select(note => note.Id));
-        Assert.Equal("atmospheric-steam", PlanChoice.Of(report).Process!.Method);
+        Assert.Equal("atmospheric-steam", PlanChoice.Of(Vet(Peaches, new(AltitudeFeet: feet, Jar: "quart") { Canners = ["atmospheric-steam"] })).Process!.Method);
     }
 
     [Fact]
