@@ -70,13 +70,9 @@ internal sealed class KitchenAdvice(PackTables pack, Func<string, SourceReferenc
         ImmutableArray<string> able = [.. needed.Where(method => kitchen.Canners.Any(canner => _tables.Row(canner, method) is { Does: "yes" }))];
         bool lacks = !kitchen.Canners.IsEmpty && able.IsEmpty;
         bool untested = kitchen.Canners.Any(canner => needed.Any(method => _tables.Row(canner, method) is { Does: "untested" }));
-        if (lacks)
+        if (CannerNote(needed, lacks, untested) is { } canner)
         {
-            notes.Add(Note(untested ? "electric" : needed.Contains(BoilingWater) ? "no-boiling-water-canner" : "no-pressure-canner"));
-        }
-        else if (untested)
-        {
-            notes.Add(Note("electric-beside"));
+            notes.Add(canner);
         }
 
         if (kitchen.Canners.Contains(Steam) && needed.Contains(BoilingWater) && !(lacks && untested))
@@ -98,6 +94,16 @@ internal sealed class KitchenAdvice(PackTables pack, Func<string, SourceReferenc
 
         return new(lacks && untested ? [] : lines, [.. notes], able, lacks || (lowAcid && country is { LowAcid: "against" }));
     }
+
+    // Who asks for steam by name and lists no steam canner only looks it up: nothing is missing.
+    private KitchenNote? CannerNote(ImmutableArray<string> needed, bool lacks, bool untested) => (lacks, untested) switch
+    {
+        (true, true) => Note("electric"),
+        (false, true) => Note("electric-beside"),
+        (true, false) when needed.Contains(BoilingWater) => Note("no-boiling-water-canner"),
+        (true, false) when needed.Contains(Pressure) => Note("no-pressure-canner"),
+        _ => null,
+    };
 
     private KitchenNote? AltitudeNote(Kitchen kitchen, ImmutableArray<ProcessLine> lines) =>
         kitchen.AltitudeFeet is not { } feet ? Note("altitude-missing")

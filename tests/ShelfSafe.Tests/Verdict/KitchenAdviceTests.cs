@@ -216,6 +216,16 @@ public sealed class KitchenAdviceTests
     }
 
     [Fact]
+    public void Find_SteamAskedForByName_IsLookedUpInAnyKitchen()
+    {
+        ProcessAnswer answer = ProcessTable.Create(RulePack.Default).Find("peaches", _hall with { Canners = ["pressure"] }, "atmospheric-steam");
+
+        Assert.NotEmpty(answer.Lines);
+        Assert.Empty(answer.Notes);
+        Assert.Empty(ProcessTable.Create(RulePack.Default).Find("peaches", _hall with { Canners = ["electric"] }, "atmospheric-steam").Lines);
+    }
+
+    [Fact]
     public void Vet_TheKitchensOwnCapacity_CountsTheLoads()
     {
         JarYieldReport table = Vet(Soup, _hall).Measures.JarYield!;
