@@ -12,7 +12,8 @@ internal sealed record PackTables(
     ImmutableArray<HazardCard> Hazards,
     ImmutableArray<CategoryCard> Categories,
     ImmutableArray<JarSignCard> JarSigns,
-    Limits Limits)
+    Limits Limits,
+    KitchenTables Kitchen)
 {
     private static readonly string[] FoodColumns =
         ["id", "name", "group", "ph_low", "ph_high", "acidity", "traits", "acid_strength", "process", "bulk", "bulk_jars", "bulk_source", "minor_g_per_kg", "minor_source", "why_no", "source", "url", "status", "notes"];
@@ -46,7 +47,8 @@ internal sealed record PackTables(
             [.. hazards],
             [.. categories],
             JarSignReader.ReadAll(files, faults),
-            Limits.Read(files.GetValueOrDefault("limits.csv", string.Empty), faults));
+            Limits.Read(files.GetValueOrDefault("limits.csv", string.Empty), faults),
+            KitchenTables.Read(name => files.GetValueOrDefault(name, string.Empty), faults));
     }
 
     private static ImmutableArray<T> Table<T>(IReadOnlyDictionary<string, string> files, string file, string[] header, Func<CsvRow, T?> read, List<PackFault> faults)
