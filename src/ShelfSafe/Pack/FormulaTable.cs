@@ -5,7 +5,7 @@ namespace ShelfSafe.Pack;
 /// <summary>Reads the published formulas and checks them against the foods and processes of the pack.</summary>
 internal static class FormulaTable
 {
-    private static readonly string[] Columns = ["id", "name", "kinds", "process_rows", "yield", "source", "url", "status"];
+    private static readonly string[] Columns = ["id", "name", "kinds", "process_rows", "needs", "yield", "source", "url", "status"];
 
     private static readonly string[] SlotColumns =
         ["formula", "slot", "foods", "role", "low", "high", "unit", "grams", "state", "label", "discarded", "per_jar", "swaps", "optional", "source"];
@@ -51,7 +51,7 @@ internal static class FormulaTable
 
         bool seen = row.Choice("status", ("memory", false), ("verified", true));
         return new(
-            row.Text("id"), row.Text("name"), [.. row.List("kinds")], [.. row.List("process_rows")], row.Text("yield"), row.Text("source"), row.Text("url"), seen, own);
+            row.Text("id"), row.Text("name"), [.. row.List("kinds")], [.. row.List("process_rows")], [.. row.Text("needs").Split('|', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)], row.Text("yield"), row.Text("source"), row.Text("url"), seen, own);
     }
 
     private static FormulaSlot? Slot(CsvRow row, HashSet<string> foods)

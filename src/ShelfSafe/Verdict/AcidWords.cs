@@ -12,7 +12,10 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
     private const double Rounding = 0.95;
 
     /// <summary>Places of doubt, at most one for each sentence or line.</summary>
-    public IEnumerable<(SourceSpan Span, string Words)> Find(RecipePart part, Batch batch)
+    /// <param name="part">The dish.</param>
+    /// <param name="batch">Its batch.</param>
+    /// <param name="formula">Whether a published recipe is matched: then water that tops the jars up makes its acid weaker.</param>
+    public IEnumerable<(SourceSpan Span, string Words)> Find(RecipePart part, Batch batch, bool formula)
     {
         foreach (IngredientLine line in part.Ingredients)
         {
@@ -35,6 +38,10 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
             if (mentions.Any(mention => mention.Match.Candidates.Any(IsAcid)) && Doubt(text) is { } doubt)
             {
                 yield return (sentence.Text.Map(doubt.Start, doubt.End), text[doubt.Start..doubt.End]);
+            }
+            else if (formula && mentions.FirstOrDefault(mention => mention.Match.Candidates.Any(food => food.Has("water"))) is { } water && TopsUp(text[..water.Start]))
+            {
+                yield return (sentence.Text.Map(water.Start, water.End), text[water.Start..water.End]);
             }
         }
 
@@ -67,6 +74,13 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
         }
 
         return used > 0 && used < Rounding * listed ? last : null;
+    }
+
+    // "Fill up with hot water": the last words before the water are "with" and the like, and a verb of filling stands before them.
+    private bool TopsUp(string before)
+    {
+        string[] all = WordFolding.Words(before);
+        return all.TakeLast(3).Any(word => word is "with" or "from") && all.TakeLast(8).Any(word => words.Is("water-tops", word));
     }
 
     private static bool IsAcid(Pack.FoodRow? food) => food is not null && (food.Group == "acid" || food.Has("vinegar") || food.Has("acidifier"));

@@ -31,6 +31,11 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits)
         FormulaAnswer? best = null;
         foreach (FormulaVerdict verdict in judge.Judge(batch))
         {
+            if (judge.Formulas.Any(formula => formula.Id == verdict.Candidate.Id && !formula.Needs.IsEmpty && !formula.Needs.Any(batch.Says)))
+            {
+                continue;
+            }
+
             FormulaAnswer own = Settle(verdict, batch, found);
             if (best is null || own.Candidate.Judgement > best.Candidate.Judgement)
             {

@@ -3,6 +3,7 @@ using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
 using ShelfSafe.Reading;
+using ShelfSafe.Reading.Amounts;
 
 namespace ShelfSafe.Verdict;
 
@@ -59,11 +60,41 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words)
         return null;
     }
 
+    /// <summary>Two amounts of one kind side by side: columns for several batches, of which one cannot be told.</summary>
+    public (SourceSpan Span, string Words)? SecondAmount(IngredientLine line)
+    {
+        string text = line.Text.Text;
+        (int Start, int End, bool Volume)? before = null;
+        for (int at = 0; at < text.Length; at++)
+        {
+            bool start = at == 0 || !char.IsLetterOrDigit(text[at - 1]);
+            if (!start || char.IsWhiteSpace(text[at]) || !NumberScan.TryRange(text, at, out int end, out Interval value))
+            {
+                continue;
+            }
+
+            int unitAt = NumberScan.Skip(text, end);
+            if (words.Unit(text, unitAt, out int unitEnd) is { } unit && StepMeasures.Plain(value, unit) is { } plain)
+            {
+                if (before is { } first && first.Volume == plain.Volume && text.AsSpan(first.End, at - first.End).IsWhiteSpace())
+                {
+                    return (line.Text.Map(first.Start, unitEnd), text[first.Start..unitEnd]);
+                }
+
+                before = (at, unitEnd, plain.Volume);
+            }
+
+            at = Math.Max(at, end - 1);
+        }
+
+        return null;
+    }
+
     private static List<BatchItem> Own(IngredientLine line, Batch batch) =>
         [.. batch.Items.Where(item => ReferenceEquals(item.Ingredient.Line, line))];
 
     // Beef and beef broth, tomato and tomato juice: the words of one food within another.
-    private static bool Kin(BatchItem item, FoodRow food) => item.Food is { } own && own.Group == food.Group && own.Process == food.Process;
+    private static bool Kin(BatchItem item, FoodRow food) => item.Food is { } own && own.Group == food.Group && own.Process == food.Process && own.Acidity == food.Acidity && own.Group != "acid";
 
     private bool Tool(string text, int end)
     {

@@ -47,7 +47,7 @@ public sealed class RecipeVetter
         _categories = new(_hazards, tables.Processes, tables.Limits);
         _formulas = FormulaRoom.Create(pack, _hazards);
         _ownProcess = new(_hazards);
-        _lastLook = new(catalogue, words, new PlainWords(pack.Text("plain-words.csv")), _hazards);
+        _lastLook = new(catalogue, words, new PlainWords(pack.Text("plain-words.csv")), _hazards, weigher.Jars);
         _outcomes = new(tables.Limits);
         _reports = new(pack, weigher.Jars);
     }

@@ -45,6 +45,33 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words)
         }
     }
 
+    /// <summary>Foods kept for serving that a step takes up before the jars are filled: "in go the noodles".</summary>
+    public IEnumerable<(SourceSpan Span, string Words)> Unserved(RecipePart part, Batch batch)
+    {
+        BatchItem[] kept = [.. batch.Items.Where(item => item.Presence == Presence.AtServing)];
+        StepSentence? filled = batch.Fact(JarSteps.Filled)?.Sentence;
+        foreach (StepSentence sentence in kept.Length == 0 || filled is null ? [] : part.Steps)
+        {
+            string text = sentence.Text.Text;
+            if (sentence.Role == StepRole.Step && !StepFoods.Outside(sentence, batch.Facts) && !Has(text, "jar-later"))
+            {
+                foreach (FoodMention mention in catalogue.Mentions(text))
+                {
+                    if (kept.Any(item => item.Food is { } food && mention.Match.Candidates.Any(other => other.Id == food.Id || other.Group == food.Group && other.Group is "pasta" or "grain" or "dairy"))
+                        && !batch.InJar.Any(item => item.Food is { } food && mention.Match.Candidates.Any(other => other.Id == food.Id)))
+                    {
+                        yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
+                    }
+                }
+            }
+
+            if (ReferenceEquals(sentence, filled))
+            {
+                yield break;
+            }
+        }
+    }
+
     /// <summary>"Another 3 cups of onions", "double the peppers": more of a food than the list has.</summary>
     public IEnumerable<(SourceSpan Span, string Words)> More(RecipePart part, Batch batch)
     {
@@ -53,6 +80,14 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words)
             string text = sentence.Text.Text;
             if (StepFoods.Outside(sentence, batch.Facts) || Has(text, "jar-later"))
             {
+                continue;
+            }
+
+            string[] all = WordFolding.Words(text);
+            int share = Array.FindIndex(all, word => words.Is("batch-share", word));
+            if (share >= 0 && all.Skip(share + 1).Take(2).Any(word => word is "batch" or "recipe" or "quantity" or "quantities" or "amounts"))
+            {
+                yield return (sentence.Text.Map(0, text.Length), text);
                 continue;
             }
 
