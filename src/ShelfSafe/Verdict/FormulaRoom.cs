@@ -31,7 +31,7 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits)
         FormulaAnswer? best = null;
         foreach (FormulaVerdict verdict in judge.Judge(batch))
         {
-            if (judge.Formulas.Any(formula => formula.Id == verdict.Candidate.Id && !formula.Needs.IsEmpty && !formula.Needs.Any(batch.Says)))
+            if (judge.Formulas.Any(formula => formula.Id == verdict.Candidate.Id && !formula.Needs.IsEmpty && !formula.Needs.Any(need => batch.Says(need) || batch.IsKind(need))))
             {
                 continue;
             }

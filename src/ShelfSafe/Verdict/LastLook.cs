@@ -26,9 +26,14 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Pla
     {
         bool dry = outcome.Outcome == Outcome.DryStorage;
         bool plain = outcome.Lead is { Kind: "category" } && outcome.Lead.Id is not ("jam" or "jelly" or "dry-goods");
-        foreach ((SourceSpan span, string text) in (outcome.Lead is { Kind: "category" } ? _foods.InTitle(recipe, part, batch) : []).Concat(_foods.BesideTheSteps(part, batch)).Concat(_foods.Unserved(part, batch)))
+        foreach ((SourceSpan span, string text) in _foods.InTitle(recipe, part, batch, outcome.Lead?.Kind == "category").Concat(_foods.BesideTheSteps(part, batch)).Concat(_foods.Unserved(part, batch)))
         {
             yield return hazards.Raise("step-food", null, batch, span, text, FindingLevel.Change);
+        }
+
+        if (batch.Fact(JarSteps.Filled) is { } filled && !batch.Says(outcome.Lead?.Method == "pressure" ? JarSteps.Pressure : JarSteps.Canner) && !dry && !batch.Facts.Any(fact => fact.Id.StartsWith("unsafe-", StringComparison.Ordinal)))
+        {
+            yield return hazards.Raise("no-canner", null, batch, filled.Span, filled.Words, FindingLevel.Change);
         }
 
         if (_jars.TooLarge(recipe, part, outcome.Lead?.Processes ?? []) is { } jar)
@@ -38,7 +43,7 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Pla
 
         foreach (IngredientLine line in part.Ingredients)
         {
-            if (_tails.SecondAmount(line) is { } second)
+            if ((_tails.SecondAmount(line) ?? _tails.Doubt(line, batch)) is { } second)
             {
                 yield return hazards.Raise("unread", null, batch, second.Span, second.Words, FindingLevel.Change);
             }

@@ -20,7 +20,7 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words)
             yield break;
         }
 
-        HashSet<string> read = [.. own.SelectMany(item => WordFolding.Words(item.Ingredient.Food + " " + item.Words + " " + string.Join(' ', item.Ingredient.Alternatives.Select(other => other.Food + " " + other.Words))).Select(WordFolding.Singular))];
+        HashSet<string> read = [.. own.SelectMany(item => WordFolding.Words(item.Ingredient.Food + " " + item.Food?.Name + " " + string.Join(' ', item.Ingredient.Alternatives.Select(other => other.Food + " " + other.Words))).Select(WordFolding.Singular))];
         foreach (FoodMention mention in catalogue.Mentions(text))
         {
             if (mention.Match.Candidates.Any(food => own.Any(item => item.Food?.Id == food.Id || Kin(item, food)))
@@ -41,7 +41,7 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words)
     {
         string text = line.Text.Text;
         List<BatchItem> own = Own(line, batch);
-        if (!own.Any(item => item.InJar && item.Food is { Group: "vegetable" or "legume-fresh" or "mushroom" or "meat" or "poultry" or "seafood" or "fruit" or "tomato" }))
+        if (!own.Any(item => item.InJar && item.Food is { Group: "vegetable" or "legume-fresh" or "mushroom" or "meat" or "poultry" or "seafood" or "fruit" or "tomato" or "broth" }))
         {
             return null;
         }
@@ -52,6 +52,29 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words)
         {
             string word = text[running.Start(i)..running.End(i)].ToLowerInvariant();
             if (words.Is("line-state", word) && !named.Contains(word) && !LeftOut(text, running.Start(i)))
+            {
+                return (line.Text.Map(running.Start(i), running.End(i)), text[running.Start(i)..running.End(i)]);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>A word by which the line takes its own amount or food back: "(we use 3/4)", "but half will do".</summary>
+    public (SourceSpan Span, string Words)? Doubt(IngredientLine line, Batch batch)
+    {
+        string text = line.Text.Text;
+        if (!Own(line, batch).Any(item => item.InJar))
+        {
+            return null;
+        }
+
+        RunningText running = new(text);
+        for (int i = 1; i < running.Count; i++)
+        {
+            string word = text[running.Start(i)..running.End(i)].ToLowerInvariant();
+            string next = i + 1 < running.Count ? text[running.Start(i + 1)..running.End(i + 1)].ToLowerInvariant() : string.Empty;
+            if (words.Is("line-doubt", word) && !words.Is("line-doubt-not", next))
             {
                 return (line.Text.Map(running.Start(i), running.End(i)), text[running.Start(i)..running.End(i)]);
             }

@@ -14,6 +14,7 @@ internal sealed class NamedJars(LineWordTable words, JarYield jars)
 {
     private const int MostBetween = 22;
     private const double Brim = 1.07;
+    private const double LargestLitres = 5;
 
     /// <summary>The first jar of the part that is larger than any row, with its place.</summary>
     public (SourceSpan Span, string Words)? TooLarge(Recipe recipe, RecipePart part, IReadOnlyList<ProcessRow> rows)
@@ -67,7 +68,7 @@ internal sealed class NamedJars(LineWordTable words, JarYield jars)
             string word = NumberScan.Word(text, from, out int end);
             if (words.Is("jar-word", word))
             {
-                return (value.High * millilitres, end);
+                return (Size(unit!, value.High, joined: unitAt > after && text[unitAt - 1] != ' ') * millilitres, end);
             }
 
             if (word is "of" or "into" or "to" or "in" or "per" or "each" or "for" or "and" or "or")
@@ -80,6 +81,10 @@ internal sealed class NamedJars(LineWordTable words, JarYield jars)
 
         return null;
     }
+
+    // "7 quart jars" counts jars, "2-quart jars" and "32 ounce jars" say what one holds; of litres a small number may be either, and the larger is read.
+    private static double Size(string unit, double value, bool joined) =>
+        joined || value < 1 || unit is "oz" or "fl-oz" or "ml" or "cl" or "dl" || (unit == "l" && value <= LargestLitres) || value != Math.Floor(value) ? value : 1;
 
     private int Class(double millilitres)
     {
