@@ -13,20 +13,20 @@ internal sealed class FormulaJudge
 
     private readonly ImmutableArray<FormulaRow> _formulas;
     private readonly FormulaIndex _index;
-    private readonly Dictionary<string, ProcessRow> _processes;
+    private readonly RowTable<ProcessRow> _processes;
     private readonly Limits _limits;
     private readonly FormulaFindings _findings;
-    private readonly HashSet<string> _thickeners;
+    private readonly Lazy<HashSet<string>> _thickeners;
 
     /// <summary>Prepares the formulas of a pack.</summary>
     public FormulaJudge(ImmutableArray<FormulaRow> formulas, HazardRoom hazards, PackTables tables)
     {
         _formulas = formulas;
         _index = new(formulas);
-        _processes = tables.Processes.ToDictionary(row => row.Id, StringComparer.Ordinal);
+        _processes = tables.ProcessTable;
         _limits = tables.Limits;
         _findings = new(hazards);
-        _thickeners = [.. tables.Foods.Where(food => food.Has("thickener")).Select(food => food.Id)];
+        _thickeners = new(() => [.. tables.Foods.Where(food => food.Has("thickener")).Select(food => food.Id)]);
     }
 
     /// <summary>All formulas, in the order of the table.</summary>
@@ -118,7 +118,9 @@ internal sealed class FormulaJudge
         return best < 0 ? null : _formulas[best];
     }
 
-    private bool HasTime(FormulaRow formula) => formula.Seen && formula.ProcessRows.Any(row => _processes[row].Seen);
+    private bool HasTime(FormulaRow formula) => formula.Seen && formula.ProcessRows.Any(row => Process(row).Seen);
+
+    private ProcessRow Process(string id) => _processes.First("id", id) ?? throw new KeyNotFoundException(id);
 
     private static bool IsOfKind(FormulaRow formula, Batch batch)
     {
@@ -174,7 +176,7 @@ internal sealed class FormulaJudge
     private FormulaVerdict Verdict(FormulaRow formula, FormulaFit fit, Batch batch)
     {
         bool timed = HasTime(formula);
-        ImmutableArray<ProcessRow> rows = timed && fit.Covers ? [.. formula.ProcessRows.Select(id => _processes[id]).Where(row => row.Seen)] : [];
+        ImmutableArray<ProcessRow> rows = timed && fit.Covers ? [.. formula.ProcessRows.Select(Process).Where(row => row.Seen)] : [];
         Judgement judgement = rows.IsEmpty ? Judgement.Refuses
             : fit.Faults.IsEmpty && batch.HasSteps ? Judgement.Admits
             : Judgement.AdmitsAfter;
@@ -209,7 +211,7 @@ internal sealed class FormulaJudge
     // A step may stir in the thickener that the formula lists, and no other; with an amount of its own it is more than the listed one.
     private bool IsOwnThickener(FormulaRow formula, string sentence)
     {
-        string[] own = [.. formula.Slots.Where(slot => slot.Foods.Any(_thickeners.Contains)).Select(slot => slot.Name)];
+        string[] own = [.. formula.Slots.Where(slot => slot.Foods.Any(_thickeners.Value.Contains)).Select(slot => slot.Name)];
         foreach (string word in Thickeners)
         {
             int at = sentence.IndexOf(word, StringComparison.OrdinalIgnoreCase);

@@ -12,13 +12,17 @@ internal static class FormulaTable
 
     /// <summary>All formulas of the pack; what is wrong is added to the faults and left out.</summary>
     public static ImmutableArray<FormulaRow> Read(RulePack pack, List<PackFault> faults) =>
-        Read(pack.Text("formulas.csv"), pack.Text("formula-slots.csv"), pack.Tables, faults);
+        Read(pack.Text("formulas.csv"), pack.Text("formula-slots.csv"), pack.Image is null ? pack.Tables : null, faults);
 
     /// <summary>All formulas of two tables.</summary>
-    public static ImmutableArray<FormulaRow> Read(string formulas, string slots, PackTables tables, List<PackFault> faults)
+    /// <param name="formulas">The formulas.</param>
+    /// <param name="slots">Their foods.</param>
+    /// <param name="tables">Foods and processes that may be named, or <see langword="null"/> where the build has checked the names.</param>
+    /// <param name="faults">Receives what is wrong.</param>
+    public static ImmutableArray<FormulaRow> Read(PackText formulas, PackText slots, PackTables? tables, List<PackFault> faults)
     {
-        HashSet<string> foods = [.. tables.Foods.Select(food => food.Id)];
-        HashSet<string> processes = [.. tables.Processes.Select(process => process.Id)];
+        HashSet<string>? foods = tables?.Foods.Select(food => food.Id).ToHashSet(StringComparer.Ordinal);
+        HashSet<string>? processes = tables?.Processes.Select(process => process.Id).ToHashSet(StringComparer.Ordinal);
         ILookup<string, FormulaSlot> byFormula = CsvTable
             .Read("formula-slots.csv", slots, SlotColumns, row => Slot(row, foods), faults)
             .ToLookup(slot => slot.Formula, StringComparer.Ordinal);
@@ -32,7 +36,7 @@ internal static class FormulaTable
         return [.. rows];
     }
 
-    private static FormulaRow? Formula(CsvRow row, ILookup<string, FormulaSlot> slots, HashSet<string> processes)
+    private static FormulaRow? Formula(CsvRow row, ILookup<string, FormulaSlot> slots, HashSet<string>? processes)
     {
         ImmutableArray<FormulaSlot> own = [.. slots[row.Text("id")]];
         if (own.Length is 0 or > 60)
@@ -43,7 +47,7 @@ internal static class FormulaTable
 
         foreach (string process in row.List("process_rows"))
         {
-            if (!processes.Contains(process))
+            if (processes?.Contains(process) == false)
             {
                 row.Fault("process_rows", $"\"{process}\" is not a row of processes.csv");
             }
@@ -54,13 +58,13 @@ internal static class FormulaTable
             row.Text("id"), row.Text("name"), [.. row.List("kinds")], [.. row.List("process_rows")], row.Text("yield"), row.Text("source"), row.Text("url"), seen, own);
     }
 
-    private static FormulaSlot? Slot(CsvRow row, HashSet<string> foods)
+    private static FormulaSlot? Slot(CsvRow row, HashSet<string>? foods)
     {
         foreach (string column in (ReadOnlySpan<string>)["foods", "swaps"])
         {
             foreach (string food in row.List(column))
             {
-                if (!foods.Contains(food))
+                if (foods?.Contains(food) == false)
                 {
                     row.Fault(column, $"\"{food}\" is not a row of foods.csv");
                 }
