@@ -13,8 +13,10 @@ public sealed class FoodCatalogue
     private readonly int _longestOwn;
     private readonly Memo<FoodMatch> _found = new(8_192);
     private readonly Memo<bool> _foods = new(8_192);
+    private readonly Memo<IReadOnlyList<FoodMention>> _mentions = new(2_048);
     private readonly Func<string, FoodMatch> _find;
     private readonly Func<string, bool> _isFood;
+    private readonly Func<string, IReadOnlyList<FoodMention>> _findMentions;
     private readonly HashSet<string> _fillers;
     private readonly HashSet<string> _cuts;
     private readonly SpellingIndex _spelling;
@@ -55,6 +57,7 @@ public sealed class FoodCatalogue
 
         _find = Search;
         _isFood = HasFood;
+        _findMentions = MentionsIn;
         _ownLookup = _own.GetAlternateLookup<ReadOnlySpan<char>>();
         _spelling = new(index, _own.Keys);
     }
@@ -120,6 +123,11 @@ public sealed class FoodCatalogue
     public IReadOnlyList<FoodMention> Mentions(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
+        return _mentions.Of(text, _findMentions); // several rooms ask for the same sentence
+    }
+
+    private List<FoodMention> MentionsIn(string text)
+    {
         List<FoodMention> found = [];
         RunningText words = new(text);
         for (int i = 0; i < words.Count;)

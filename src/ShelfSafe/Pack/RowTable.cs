@@ -12,7 +12,8 @@ internal sealed class RowTable<T>
     private readonly ImageTable _table;
     private readonly Lazy<ImmutableArray<T>> _all;
     private readonly Dictionary<(string Column, string Value), List<int>> _read = [];
-    private readonly ConcurrentDictionary<(string Column, string Value), ImmutableArray<T>> _found = new();
+    private readonly string[] _keys;
+    private readonly ConcurrentDictionary<string, ImmutableArray<T>>[] _found; // for each key column
 
     /// <summary>Reads or opens the table.</summary>
     /// <param name="text">The table.</param>
@@ -21,6 +22,8 @@ internal sealed class RowTable<T>
     /// <param name="faults">Receives what is wrong with a table that is text.</param>
     public RowTable(PackText text, TableKeys keys, Func<CsvRow, T?> read, List<PackFault> faults)
     {
+        _keys = keys.Keys;
+        _found = [.. _keys.Select(static _ => new ConcurrentDictionary<string, ImmutableArray<T>>(StringComparer.Ordinal))];
         _all = new(() => [.. Enumerable.Range(0, _rows!.Length).Select(row => this[row])]);
         if (text.Cells is { } table && table.HasHeader(keys.Header))
         {
@@ -46,12 +49,13 @@ internal sealed class RowTable<T>
     /// <summary>The rows with a value in a key column, in the order of the table.</summary>
     public ImmutableArray<T> With(string column, string value)
     {
-        if (!_found.TryGetValue((column, value), out ImmutableArray<T> rows))
+        ConcurrentDictionary<string, ImmutableArray<T>> found = _found[Array.IndexOf(_keys, column)];
+        if (!found.TryGetValue(value, out ImmutableArray<T> rows))
         {
             rows = [.. Places(column, value).Select(row => this[row])];
             if (!rows.IsEmpty)
             {
-                _found[(column, value)] = rows; // only what the table has, so that memory stays flat
+                found[value] = rows; // only what the table has, so that memory stays flat
             }
         }
 

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using ShelfSafe.Pack;
 
 namespace ShelfSafe.Steps;
@@ -19,6 +20,12 @@ internal sealed class ImageVocabulary : WordNumbers
     private readonly int _shortestPrefix;
     private readonly int _longestPrefix;
 
+    // Cooks use few words again and again. A full memory is left as it is: the words that came first are the common ones.
+    private const int MostRemembered = 8_192;
+    private readonly ConcurrentDictionary<string, (int, int, int)> _known = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, (int, int, int)>.AlternateLookup<ReadOnlySpan<char>> _knownLookup;
+    private int _remembered;
+
     /// <summary>Opens the words.</summary>
     public ImageVocabulary(PackImage image, int at)
     {
@@ -26,10 +33,29 @@ internal sealed class ImageVocabulary : WordNumbers
         _stems = new(image, at + image.Int32(at + 8));
         _exact = new(image, at + image.Int32(at + 12));
         _prefixes = new(image, at + image.Int32(at + 16));
+        _knownLookup = _known.GetAlternateLookup<ReadOnlySpan<char>>();
     }
 
     /// <inheritdoc/>
     public override (int Stem, int Exact, int Prefix) Find(Span<char> folded)
+    {
+        if (_knownLookup.TryGetValue(folded, out (int, int, int) known))
+        {
+            return known;
+        }
+
+        string word = folded.ToString();
+        known = LookUp(folded);
+        if (_remembered < MostRemembered)
+        {
+            Interlocked.Increment(ref _remembered);
+            _known[word] = known;
+        }
+
+        return known;
+    }
+
+    private (int Stem, int Exact, int Prefix) LookUp(Span<char> folded)
     {
         int exact = Number(_exact, folded);
         int prefix = 0;
