@@ -20,7 +20,7 @@ internal sealed class BatchCommand(Func<Stream> standardInput, Terminal terminal
         new BatchTakeCommand(terminal, Today).Build(),
         new BatchLabelsCommand().Build(),
         new BatchExportCommand().Build(),
-        new BatchImportCommand(standardInput, terminal).Build(),
+        new BatchImportCommand(standardInput, terminal, Today).Build(),
         new BatchCheckCommand(terminal, Today).Build(),
     };
 

@@ -14,7 +14,7 @@ namespace ShelfSafe.Cli;
 /// A file cannot grant itself a shelf date: each batch that says it was put up by a published process is judged again,
 /// by its own recipe, kitchen and process and the rules of today, and counts only if both agree.
 /// </remarks>
-internal sealed class BatchImportCommand(Func<Stream> standardInput, Terminal terminal)
+internal sealed class BatchImportCommand(Func<Stream> standardInput, Terminal terminal, Func<DateOnly> today)
 {
     private const int MostFaults = 20;
 
@@ -60,6 +60,7 @@ internal sealed class BatchImportCommand(Func<Stream> standardInput, Terminal te
 
         ImmutableArray<ImportRow> rows = BatchExchange.Read(text, result.GetValue(_format) ?? Format(path), out ImmutableArray<ImportFault> faults);
         Stop(result, path, faults);
+        Stop(result, path, [.. rows.Where(row => row.Batch.Date > today()).Select(row => new ImportFault(row.Line, FormattableString.Invariant($"lot {row.Batch.Lot} is dated {row.Batch.Date:yyyy-MM-dd}, which is yet to come")))]);
         ImmutableArray<BatchRecord> batches = Judged(rows);
         using BatchLog log = BatchLog.Open(BatchOptions.Place(result.GetValue(_log), make: true), create: true);
         ImmutableArray<string> known = log.Import(batches);

@@ -15,7 +15,7 @@ internal sealed class AddedSteps(AdaptRules rules, Draft draft, List<AdaptChange
     public List<DraftStep> OtherHeadspace(VettingReport report)
     {
         string headspace = Headspace(report);
-        return [.. draft.Steps.Where(step => step.Place == DraftPlace.Kept && Says(step, "headspace") && !NamesInches(step.Text, headspace))];
+        return [.. draft.Steps.Where(step => step.Place == DraftPlace.Kept && NamesSpace(step) && !NamesInches(step.Text, headspace))];
     }
 
     /// <summary>Adds the steps that every jar version gets, and the cooking that the findings miss.</summary>
@@ -66,18 +66,15 @@ internal sealed class AddedSteps(AdaptRules rules, Draft draft, List<AdaptChange
         _water.Text = text;
     }
 
-    /// <summary>Takes back an added step where the recipe itself says the same.</summary>
+    /// <summary>Takes back the added filling where the recipe itself fills its jars; the process is always told.</summary>
     public void Tidy()
     {
-        foreach ((string id, string[] words) in (ReadOnlySpan<(string, string[])>)[("@fill", ["fill", "jar"]), ("@process-pressure", ["canner"]), ("@process-boiling-water", ["canner"])])
+        string start = rules["@fill"].Step[..6];
+        DraftStep? added = draft.Steps.Find(step => step.Added && step.Text.StartsWith(start, StringComparison.Ordinal));
+        if (added is not null && draft.Steps.Exists(step => step is { Added: false, Place: DraftPlace.Kept, Section: DraftSection.Method } && Says(step, "fill", "jar")))
         {
-            string start = rules[id].Step[..6];
-            DraftStep? added = draft.Steps.Find(step => step.Added && step.Text.StartsWith(start, StringComparison.Ordinal));
-            if (added is not null && draft.Steps.Exists(step => step is { Added: false, Place: DraftPlace.Kept, Section: DraftSection.Method } && Says(step, words)))
-            {
-                draft.Steps.Remove(added);
-                changes.RemoveAll(change => change.Kind == "step" && change.What == added.Text);
-            }
+            draft.Steps.Remove(added);
+            changes.RemoveAll(change => change.Kind == "step" && change.What == added.Text);
         }
     }
 
@@ -118,6 +115,11 @@ internal sealed class AddedSteps(AdaptRules rules, Draft draft, List<AdaptChange
 
         return true;
     }
+
+    // "Leave a finger of space", "fill the jars to the brim", "half an inch below the rim": each speaks of the headspace.
+    private static bool NamesSpace(DraftStep step) =>
+        Says(step, "headspace") || Says(step, "space") || Says(step, "brim") || Says(step, "rim")
+        || (Says(step, "jar") && (Says(step, "top") || Says(step, "inch") || Says(step, "cm") || Says(step, "full") || Says(step, "neck")));
 
     private static bool NamesInches(string text, string inches)
     {

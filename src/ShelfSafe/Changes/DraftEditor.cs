@@ -293,7 +293,10 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
 
         Draft.Lines.Add(new($"{acid[..end]} for each pint jar", null, -1));
         int fill = Draft.Steps.FindIndex(step => step is { Section: DraftSection.Method, Place: DraftPlace.Kept } && AddedSteps.Says(step, "fill", "jar"));
-        Draft.Steps.Insert(Math.Max(fill, 0), new($"Put {acid[..end]} into each pint jar, and twice as much into each quart jar.", DraftSection.Method, added: true));
+        string[] jars = [.. report.ProcessAfterChanges.Where(line => line.AcidAddition?.Contains(" or ", StringComparison.Ordinal) == true)
+            .DistinctBy(line => line.Jar)
+            .Select(line => $"{line.AcidAddition![..line.AcidAddition!.IndexOf(" or ", StringComparison.Ordinal)]} into each {line.Jar} jar")];
+        Draft.Steps.Insert(Math.Max(fill, 0), new($"Put {string.Join(" or ", jars)}.", DraftSection.Method, added: true));
         _changes.Add(new("acid", $"{acid[..end]} for each pint jar", string.Empty, row.Text, [new(string.Empty, process.Source, string.Empty, string.Empty)]));
     }
 }

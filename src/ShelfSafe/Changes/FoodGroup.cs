@@ -22,16 +22,28 @@ internal sealed record FoodGroup(string Key, FoodRow? Food, ImmutableArray<Ingre
     public static List<FoodGroup> Of(VettingReport report, Dictionary<string, FoodRow> foods)
     {
         HashSet<(int, string)> serving = [.. report.Findings.Where(finding => finding.Rule == "at-serving").SelectMany(finding => finding.Places.Select(place => (place.Line, Words(finding.Ingredient))))];
+        bool Kept(IngredientReport entry) => serving.Any(one => one.Item1 == entry.Line
+            && (one.Item2.Length == 0 || one.Item2.Contains(WordFolding.Key(entry.Food), StringComparison.Ordinal) || report.Ingredients.Count(other => other.Line == entry.Line) == 1));
         return
         [
-            .. report.Ingredients
-                .GroupBy(KeyOf, StringComparer.Ordinal)
-                .Select(group => new FoodGroup(
-                    group.Key,
-                    group.First() is { FoodId: { } id, Alternatives.IsEmpty: true } ? foods.GetValueOrDefault(id) : null,
-                    [.. group],
-                    group.All(entry => serving.Any(one => one.Item1 == entry.Line && (one.Item2.Length == 0 || one.Item2.Contains(WordFolding.Key(entry.Food), StringComparison.Ordinal) || report.Ingredients.Count(other => other.Line == entry.Line) == 1))))),
+            .. report.Ingredients.GroupBy(KeyOf, StringComparer.Ordinal).SelectMany(group => Parted(group.Key, [.. group.Where(entry => !Kept(entry))], [.. group.Where(Kept)], foods)),
         ];
+    }
+
+    // What goes into the jar and what is kept for serving day are two things, though it is one food.
+    private static IEnumerable<FoodGroup> Parted(string key, ImmutableArray<IngredientReport> inJar, ImmutableArray<IngredientReport> kept, Dictionary<string, FoodRow> foods)
+    {
+        IngredientReport first = inJar.Concat(kept).First();
+        FoodRow? food = first is { FoodId: { } id, Alternatives.IsEmpty: true } ? foods.GetValueOrDefault(id) : null;
+        if (!inJar.IsEmpty)
+        {
+            yield return new(key, food, inJar, AtServing: false);
+        }
+
+        if (!kept.IsEmpty)
+        {
+            yield return new(inJar.IsEmpty ? key : key + " at serving", food, kept, AtServing: true);
+        }
     }
 
     private static string Words(string? ingredient) => ingredient is null ? string.Empty : WordFolding.Key(ingredient);

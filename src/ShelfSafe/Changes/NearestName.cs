@@ -1,3 +1,4 @@
+using ShelfSafe.Core;
 using ShelfSafe.Verdict;
 
 namespace ShelfSafe.Changes;
@@ -5,6 +6,8 @@ namespace ShelfSafe.Changes;
 /// <summary>Finds a published formula by id or name, and the nearest name where none fits.</summary>
 public static class NearestName
 {
+    private const int LongestWord = 100;
+
     /// <summary>The formula of that id or name, whatever the letter case; <see langword="null"/> where none has it.</summary>
     public static FormulaName? Exact(IReadOnlyList<FormulaName> formulas, string words) =>
         formulas.FirstOrDefault(formula => string.Equals(formula.Id, words.Trim(), StringComparison.OrdinalIgnoreCase) || string.Equals(formula.Name, words.Trim(), StringComparison.OrdinalIgnoreCase));
@@ -20,25 +23,5 @@ public static class NearestName
 
     // Each word asked for against the word that is spelled most alike; words left over count a little.
     private static double Far(string[] asked, string[] name) =>
-        asked.Take(20).Sum(word => name.Min(other => Distance(word, other))) + (0.3 * Math.Abs(asked.Length - name.Length));
-
-    // Letters to insert, drop or change (Levenshtein); texts of any length, cut at 100.
-    private static int Distance(string left, string right)
-    {
-        left = left.Length > 100 ? left[..100] : left;
-        int[] row = [.. Enumerable.Range(0, right.Length + 1)];
-        for (int i = 1; i <= left.Length; i++)
-        {
-            int corner = row[0];
-            row[0] = i;
-            for (int j = 1; j <= right.Length; j++)
-            {
-                int above = row[j];
-                row[j] = Math.Min(Math.Min(above, row[j - 1]) + 1, corner + (left[i - 1] == right[j - 1] ? 0 : 1));
-                corner = above;
-            }
-        }
-
-        return row[^1];
-    }
+        asked.Take(20).Sum(word => name.Min(other => EditDistance.Between(word.Length > LongestWord ? word[..LongestWord] : word, other))) + (0.3 * Math.Abs(asked.Length - name.Length));
 }

@@ -45,33 +45,34 @@ public static class EditDistance
     }
 
     /// <summary>Whether at most two letters were left out, added or changed between two words.</summary>
-    internal static bool IsWithinTwo(string left, string right)
-    {
-        int[] before = new int[right.Length + 1];
-        int[] now = new int[right.Length + 1];
-        for (int j = 0; j <= right.Length; j++)
-        {
-            before[j] = j;
-        }
+    internal static bool IsWithinTwo(string left, string right) => Math.Abs(left.Length - right.Length) <= 2 && Between(left, right, 2) <= 2;
 
+    /// <summary>Letters to leave out, add or change between two words (Levenshtein 1966).</summary>
+    /// <param name="left">One word.</param>
+    /// <param name="right">The other.</param>
+    /// <param name="most">Beyond this count the exact number does not matter, and any larger one may be given.</param>
+    internal static int Between(string left, string right, int most = int.MaxValue)
+    {
+        int[] before = [.. Enumerable.Range(0, right.Length + 1)];
+        int[] now = new int[right.Length + 1];
         for (int i = 1; i <= left.Length; i++)
         {
             now[0] = i;
             int least = i;
             for (int j = 1; j <= right.Length; j++)
             {
-                now[j] = Math.Min(Math.Min(before[j] + 1, now[j - 1] + 1), before[j - 1] + (left[i - 1] == right[j - 1] ? 0 : 1));
+                now[j] = Math.Min(Math.Min(before[j], now[j - 1]) + 1, before[j - 1] + (left[i - 1] == right[j - 1] ? 0 : 1));
                 least = Math.Min(least, now[j]);
             }
 
-            if (least > 2)
+            if (least > most)
             {
-                return false;
+                return least;
             }
 
             (before, now) = (now, before);
         }
 
-        return before[right.Length] <= 2;
+        return before[right.Length];
     }
 }

@@ -49,6 +49,7 @@ internal static class TermJudge
         TermKind.BatchHasTrait => AnyInJar(term, batch, AnyTrait),
         TermKind.BatchHasFood => AnyInJar(term, batch, static (term, item) => item.Food is { } food && Names(term, food.Id)),
         TermKind.BatchHasGroup => AnyInJar(term, batch, static (term, item) => item.Food is { } food && Names(term, food.Group)),
+        TermKind.BatchFoodsAbove => FoodsOf(term, batch) > term.Threshold,
         TermKind.BatchShareOfTrait => ShareOf(term, batch, AnyTrait).High > term.Threshold,
         TermKind.BatchShareBelow => ShareOf(term, batch, AnyTrait).Low < term.Threshold,
         TermKind.BatchShareOfAcidity => ShareOf(term, batch, static (term, item) => Names(term, Word(item.Acidity))).High > term.Threshold,
@@ -134,6 +135,13 @@ internal static class TermJudge
 
         return false;
     }
+
+    // Carrots whole and carrots sliced are one food; each process of its own makes another. A choice counts by its worst food.
+    private static int FoodsOf(Term term, Batch batch) => batch.InJar
+        .Where(item => item.Food is { } food && FirstWord(food.Process) == "yes" && term.Values.Contains(food.Group, StringComparer.Ordinal))
+        .Select(item => item.Food!.Process)
+        .Distinct(StringComparer.Ordinal)
+        .Count();
 
     private static bool AboveSeasoning(BatchItem item, Batch batch) =>
         item.Food?.MinorGramsPerKilogram is not { } limit

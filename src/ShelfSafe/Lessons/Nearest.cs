@@ -1,3 +1,5 @@
+using ShelfSafe.Core;
+
 namespace ShelfSafe.Lessons;
 
 /// <summary>Finds the known words that come nearest to one that is not known.</summary>
@@ -26,24 +28,5 @@ internal static class Nearest
     private static int Score(string asked, string name) =>
         asked.Length >= 3 && (name.Contains(asked, StringComparison.Ordinal) || (name.Length >= 3 && asked.Contains(name, StringComparison.Ordinal)))
             ? 1
-            : Distance(asked, name);
-
-    /// <summary>Letters to insert, drop or replace (Levenshtein).</summary>
-    private static int Distance(string left, string right)
-    {
-        int[] before = [.. Enumerable.Range(0, right.Length + 1)];
-        int[] now = new int[right.Length + 1];
-        for (int i = 1; i <= left.Length; i++)
-        {
-            now[0] = i;
-            for (int j = 1; j <= right.Length; j++)
-            {
-                now[j] = Math.Min(Math.Min(now[j - 1], before[j]) + 1, before[j - 1] + (left[i - 1] == right[j - 1] ? 0 : 1));
-            }
-
-            (before, now) = (now, before);
-        }
-
-        return before[right.Length];
-    }
+            : EditDistance.Between(asked, name);
 }

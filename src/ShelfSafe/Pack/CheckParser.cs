@@ -86,7 +86,8 @@ internal static class CheckParser
     private static Term? ParseShare(string text)
     {
         foreach ((string prefix, TermKind kind) in (ReadOnlySpan<(string, TermKind)>)
-            [("batch share of trait ", TermKind.BatchShareOfTrait),
+            [("batch foods of group ", TermKind.BatchFoodsAbove),
+             ("batch share of trait ", TermKind.BatchShareOfTrait),
              ("batch share of acidity ", TermKind.BatchShareOfAcidity),
              ("batch share of bulk ", TermKind.BatchShareOfBulk)])
         {

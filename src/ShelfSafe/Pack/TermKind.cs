@@ -60,6 +60,9 @@ public enum TermKind
     /// <summary>Recipe: some item is of one of the groups.</summary>
     BatchHasGroup,
 
+    /// <summary>Recipe: more foods of one of the groups than the threshold have a published process of their own, each process counted once.</summary>
+    BatchFoodsAbove,
+
     /// <summary>Recipe: upper share of all items with the trait above the threshold.</summary>
     BatchShareOfTrait,
 

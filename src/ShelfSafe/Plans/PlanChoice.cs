@@ -8,7 +8,7 @@ namespace ShelfSafe.Plans;
 /// <param name="Problem">Why there is none: <c>no-process</c>, <c>altitude</c>, <c>gauge</c>, <c>jar</c>, or empty.</param>
 public sealed record PlanChoice(ProcessLine? Process, string Problem)
 {
-    /// <summary>Chooses the one row for a kitchen; of several for the same jar the hot pack, then the longest time.</summary>
+    /// <summary>Chooses the one row for a kitchen; of several for the same jar the longest time, then the hot pack.</summary>
     public static PlanChoice Of(VettingReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
@@ -27,10 +27,12 @@ public sealed record PlanChoice(ProcessLine? Process, string Problem)
             return new(null, "gauge");
         }
 
-        string? jar = report.Kitchen.Jar ?? report.Measures.JarYield?.Jar ?? report.Process[0].Jar;
+        // No jar is taken for granted where the sizes have rows of their own: the cook names the one that stands on the table.
+        string[] jars = [.. report.Process.Select(line => line.Jar).Distinct(StringComparer.Ordinal)];
+        string? jar = report.Kitchen.Jar ?? (jars.Length == 1 ? jars[0] : null);
         ProcessLine? line = report.Process.Where(line => line.Jar == jar)
-            .OrderByDescending(line => line.Pack == "hot")
-            .ThenByDescending(line => line.Minutes)
+            .OrderByDescending(line => line.Minutes)
+            .ThenByDescending(line => line.Pack == "hot")
             .FirstOrDefault();
         return line is null ? new(null, "jar") : new(line, string.Empty);
     }

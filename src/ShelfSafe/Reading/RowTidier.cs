@@ -67,7 +67,7 @@ internal sealed class RowTidier
 
     private void TakeParagraph(Row row, int index)
     {
-        if (IsBulleted(row))
+        if (RowSigns.IsBulleted(row))
         {
             AddItems(row);
             return;
@@ -108,7 +108,7 @@ internal sealed class RowTidier
             return;
         }
 
-        if (IsBulleted(part))
+        if (RowSigns.IsBulleted(part))
         {
             AddItems(part);
             return;
@@ -223,34 +223,7 @@ internal sealed class RowTidier
     }
 
     private bool NextIsList(int index) => index + 1 < _rows.Count && (_rows[index + 1].Kind is RowKind.Item or RowKind.TableRow or RowKind.Code
-        || (_rows[index + 1].Kind == RowKind.Paragraph && IsBulleted(_rows[index + 1])));
-
-    private static bool IsBulleted(Row row)
-    {
-        string text = row.Text.Text;
-        if (TextMarks.IsBullet(text[0]))
-        {
-            return true;
-        }
-
-        if (row.Breaks.Count == 0 || !IsDash(text, 0))
-        {
-            return false;
-        }
-
-        foreach (LineBreak at in row.Breaks)
-        {
-            if (!IsDash(text, at.Index + 1))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    private static bool IsDash(string text, int at) =>
-        at < text.Length && (TextMarks.IsBullet(text[at]) || text[at] is '-' or '–' or '—' or '*');
+        || (_rows[index + 1].Kind == RowKind.Paragraph && RowSigns.IsBulleted(_rows[index + 1])));
 
     private void AddItems(Row row)
     {
@@ -260,7 +233,7 @@ internal sealed class RowTidier
         {
             int to = i < row.Breaks.Count ? row.Breaks[i].Index : row.Text.Text.Length;
             int start = from;
-            while (start < to && (IsDash(row.Text.Text, start) || TextMarks.IsBlank(row.Text.Text[start])))
+            while (start < to && (RowSigns.IsDash(row.Text.Text, start) || TextMarks.IsBlank(row.Text.Text[start])))
             {
                 start++;
             }

@@ -11,6 +11,8 @@ public static class BatchChecks
     private const int MostMinutes = 10_000;
     private const int MostPsi = 1_000;
     private const int EarliestYear = 1900;
+    private const double LowestFeet = -1_500;
+    private const double HighestFeet = 20_000;
 
     private static readonly string[] _methods = ["boiling-water", "pressure"];
     private static readonly string[] _jars = ["half-pint", "pint", "pint-and-a-half", "quart", "half-gallon"];
@@ -31,7 +33,7 @@ public static class BatchChecks
         return batch.Date.Year < EarliestYear ? "the date is too long ago; write it as year-month-day, such as 2026-10-03"
             : batch.Jars is < 1 or > MostJars ? Line($"{batch.Jars} jars: a batch has from 1 to {MostJars} jars")
             : batch.Title.Trim().Length == 0 ? "the title is empty"
-            : batch.AltitudeFeet is { } feet && !double.IsFinite(feet) ? "the altitude is no number"
+            : batch.AltitudeFeet is { } feet && !(feet is >= LowestFeet and <= HighestFeet) ? Line($"the altitude is from {LowestFeet} to {HighestFeet} ft; no kitchen stands lower or higher")
             : WrongProcess(batch.Process) ?? WrongSeals(batch) ?? WrongTakings(batch);
     }
 
@@ -69,6 +71,11 @@ public static class BatchChecks
             if (taking.Jars < 1)
             {
                 return Line($"{taking.Jars} jars taken out: at least 1");
+            }
+
+            if (taking.Date < batch.Date)
+            {
+                return Line($"jars taken out on {taking.Date:yyyy-MM-dd}, before they were put up on {batch.Date:yyyy-MM-dd}");
             }
 
             taken += taking.Jars;

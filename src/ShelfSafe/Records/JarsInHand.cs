@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShelfSafe.Core;
 using ShelfSafe.Pack;
 
 namespace ShelfSafe.Records;
@@ -63,14 +64,26 @@ public sealed class JarsInHand(RulePack pack)
         JarCase none = new("hand.not-published", card.NotPublished);
         ImmutableArray<JarCase> cases = batch is null ? [any, hot, raw, late, none]
             : !batch.Published ? [any, none]
-            : IsTooLate(card, batch, today) ? [any, late]
-            : [any, batch.Process.Pack == "hot" ? hot : raw];
+            : Lateness(card, batch, today) switch
+            {
+                Late.Yes => [any, late],
+                Late.Perhaps => [any, batch.Process.Pack == "hot" ? hot : raw, late],
+                _ => [any, batch.Process.Pack == "hot" ? hot : raw],
+            };
         return [.. cases.Where(static one => !one.Steps.IsEmpty)];
     }
 
-    // Only days are known: a jar counts as late once the hours are over however late in the day it was put up.
-    private static bool IsTooLate(JarSignCard card, BatchRecord batch, DateOnly today) =>
-        card.Hours is { } hours && (today.DayNumber - batch.Date.DayNumber - 1) * HoursOfADay >= hours;
+    // Only days are known. From the first moment at which the hours may be over both answers are given; once they are
+    // over however late in the day the jar was put up, only the late one. A date before the batch's own says nothing.
+    private static Late Lateness(JarSignCard card, BatchRecord batch, DateOnly today)
+    {
+        int days = today.DayNumber - batch.Date.DayNumber;
+        return card.Hours is not { } hours ? Late.No
+            : days < 0 ? Late.Perhaps
+            : (days - 1) * HoursOfADay >= hours ? Late.Yes
+            : (days + 1) * HoursOfADay > hours ? Late.Perhaps
+            : Late.No;
+    }
 
     private static IEnumerable<string> Names(JarSignCard card) => card.Words.Append(card.Id).Select(Plain);
 
@@ -82,25 +95,13 @@ public sealed class JarsInHand(RulePack pack)
     {
         string[] words = one.Split(' ');
         int shared = words.Intersect(other.Split(' '), StringComparer.Ordinal).Count();
-        return Letters(one, other) - (shared * 10);
+        return EditDistance.Between(one, other) - (shared * 10);
     }
 
-    // The edit distance of Levenshtein, one row at a time.
-    private static int Letters(string one, string other)
+    private enum Late
     {
-        int[] row = [.. Enumerable.Range(0, other.Length + 1)];
-        for (int i = 1; i <= one.Length; i++)
-        {
-            int before = row[0];
-            row[0] = i;
-            for (int j = 1; j <= other.Length; j++)
-            {
-                int above = row[j];
-                row[j] = Math.Min(Math.Min(row[j] + 1, row[j - 1] + 1), before + (one[i - 1] == other[j - 1] ? 0 : 1));
-                before = above;
-            }
-        }
-
-        return row[other.Length];
+        No,
+        Perhaps,
+        Yes,
     }
 }

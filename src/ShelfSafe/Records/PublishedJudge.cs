@@ -15,7 +15,8 @@ public static class PublishedJudge
     /// <param name="pack">The rule pack that judged.</param>
     /// <remarks>
     /// Only an outcome that holds as written counts, at a known altitude, in the same jar, pack, method and gauge, for at
-    /// least the printed minutes and at least the printed pressure. Whatever was not told does not count.
+    /// least the printed minutes and at least the printed pressure, and so for every product that the verdict names. Whatever
+    /// was not told does not count.
     /// </remarks>
     public static PublishedAnswer Judge(VettingReport report, ProcessUsed used, RulePack pack)
     {
@@ -34,13 +35,16 @@ public static class PublishedJudge
             return new(bare, Published: false, boil, "batch.not-by-altitude");
         }
 
-        if (report.Process.FirstOrDefault(line => Meets(bare, line)) is not { } met)
+        // Each product that the verdict names asks for its own time: the shortest of a mixture is not enough.
+        ProcessLine?[] met = [.. report.Process.GroupBy(line => line.Product, StringComparer.Ordinal).Select(product => product.Where(line => Meets(bare, line)).MaxBy(line => line.Minutes))];
+        if (met.Length == 0 || met.Any(line => line is null))
         {
             return new(bare, Published: false, boil, bare.Minutes is null ? "batch.not-told" : "batch.not-by-process");
         }
 
-        bool tomato = pack.Tables.Processes.Any(row => row.Id == met.RowId && row.FoodGroup == TomatoGroup);
-        return new(bare with { RowId = met.RowId }, Published: true, boil || tomato, string.Empty);
+        ProcessLine longest = met.MaxBy(line => line!.Minutes)!;
+        bool tomato = pack.Tables.Processes.Any(row => row.FoodGroup == TomatoGroup && met.Any(line => line!.RowId == row.Id));
+        return new(bare with { RowId = longest.RowId }, Published: true, boil || tomato, string.Empty);
     }
 
     private static bool Meets(ProcessUsed used, ProcessLine line) =>

@@ -17,7 +17,7 @@ internal static class ProcessSelector
     public static ImmutableArray<ProcessLine> Lines(IEnumerable<ProcessRow> rows, Kitchen kitchen, IReadOnlyList<ProcessRow>? overruled = null)
     {
         List<ProcessLine> lines = [];
-        List<ProcessRow> all = [.. rows];
+        List<ProcessRow> all = [.. rows.SelectMany(ByPack)];
         foreach (ProcessRow row in all)
         {
             if (kitchen.Jar is { } jar && !Fits(row, jar, all))
@@ -30,8 +30,11 @@ internal static class ProcessSelector
             Add(lines, row, row.Weighted, "weighted", kitchen, overruled);
         }
 
-        return [.. lines.OrderBy(line => Array.IndexOf(JarOrder, line.Jar)).ThenBy(line => line.RowId, StringComparer.Ordinal).ThenBy(line => line.Gauge, StringComparer.Ordinal).ThenBy(line => line.AltitudeFeet.Low)];
+        return [.. lines.OrderBy(line => Array.IndexOf(JarOrder, line.Jar)).ThenBy(line => line.RowId, StringComparer.Ordinal).ThenBy(line => line.Pack, StringComparer.Ordinal).ThenBy(line => line.Gauge, StringComparer.Ordinal).ThenBy(line => line.AltitudeFeet.Low)];
     }
+
+    // A row printed for food packed hot or raw is a row for each.
+    private static IEnumerable<ProcessRow> ByPack(ProcessRow row) => row.Pack == "either" ? [row with { Pack = "hot" }, row with { Pack = "raw" }] : [row];
 
     // A smaller jar takes the next larger listed row of the same product and pack; a larger one gets none.
     private static bool Fits(ProcessRow row, string jar, List<ProcessRow> all)
@@ -45,7 +48,7 @@ internal static class ProcessSelector
 
     private static void Add(List<ProcessLine> lines, ProcessRow row, ImmutableArray<AltitudeBand> bands, string? gauge, Kitchen kitchen, IReadOnlyList<ProcessRow>? overruled)
     {
-        ImmutableArray<OverruledProcess> others = [.. (overruled ?? []).Where(other => other.Jar == row.Jar && other.Pack == row.Pack && other.Minutes < row.Minutes).Select(other => new OverruledProcess(other.Id, other.Product, other.Minutes, other.Source))];
+        ImmutableArray<OverruledProcess> others = [.. (overruled ?? []).Where(other => other.Jar == row.Jar && (other.Pack == row.Pack || other.Pack == "either") && other.Minutes < row.Minutes).Select(other => new OverruledProcess(other.Id, other.Product, other.Minutes, other.Source))];
         if (gauge is not null && kitchen.Gauge is { } own && own != gauge)
         {
             return;

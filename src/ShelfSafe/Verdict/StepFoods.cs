@@ -8,9 +8,10 @@ using ShelfSafe.Steps;
 namespace ShelfSafe.Verdict;
 
 /// <summary>Foods with a hazard that the steps name and the ingredient list does not.</summary>
-/// <remarks>Known gap: a food without a hazard trait that only the steps name is not looked for here.</remarks>
 internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
 {
+    private readonly StepThings _things = new(catalogue, words);
+
     /// <summary>One item for each such food, in the jar and of unknown amount.</summary>
     public IEnumerable<BatchItem> Find(RecipePart part, ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed)
     {
@@ -103,10 +104,11 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
         return null;
     }
 
-    /// <summary>Foods of some bulk that the steps name and the list does not, with their places.</summary>
+    /// <summary>Foods of some bulk, and things nobody knows, that the steps put in and the list does not name, with their places.</summary>
     public IEnumerable<(SourceSpan Span, string Words)> Unlisted(RecipePart part, ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed)
     {
         HashSet<string> seen = new(StringComparer.Ordinal);
+        HashSet<string> known = Known(part);
         foreach (StepSentence sentence in part.Steps)
         {
             if (sentence.Role != StepRole.Step || Outside(sentence, facts))
@@ -130,7 +132,30 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
                     yield return (sentence.Text.Map(mention.Start, mention.End), sentence.Text.Text[mention.Start..mention.End]);
                 }
             }
+
+            foreach ((int start, int end) in IsSetAside(sentence) ? [] : _things.Find(sentence.Text.Text, known))
+            {
+                if (seen.Add(sentence.Text.Text[start..end]))
+                {
+                    yield return (sentence.Text.Map(start, end), sentence.Text.Text[start..end]);
+                }
+            }
         }
+    }
+
+    // What the recipe names itself: "add the roux" where a group of the list is the roux.
+    private static HashSet<string> Known(RecipePart part)
+    {
+        HashSet<string> known = new(StringComparer.Ordinal);
+        foreach (string? text in part.Ingredients.SelectMany(line => new[] { line.Text.Text, line.Group }))
+        {
+            foreach (string word in text is null ? [] : WordFolding.Words(text))
+            {
+                known.Add(WordFolding.Singular(word));
+            }
+        }
+
+        return known;
     }
 
     // "Raw meat" and "cooked beans" are as generic as "meat" and "beans".

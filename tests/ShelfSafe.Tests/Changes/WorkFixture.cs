@@ -20,6 +20,9 @@ internal static class WorkFixture
 
     public static string Sample(string name) => File.ReadAllText(Path.Combine(Folder(), name));
 
+    /// <summary>A report for pint jars, which a run sheet needs.</summary>
+    public static VettingReport VetPints(string text) => Vetter.Vet(text, Hall with { Jar = "pint" });
+
     public static VettingReport Vet(string text) => Vetter.Vet(text, Hall);
 
     public static RecipeComparison Compare(string before, string after) => Comparer.Compare(Vet(before), Vet(after));

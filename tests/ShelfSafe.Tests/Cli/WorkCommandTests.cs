@@ -60,7 +60,7 @@ public sealed class WorkCommandTests : IDisposable
 
         Assert.Equal(0, Kitchenette.Run("adapt", stew, "--altitude", "410 m", "--gauge", "weighted", "--output", jar).Code);
         Assert.Equal(0, Kitchenette.Run("vet", jar, "--altitude", "410 m", "--gauge", "weighted").Code);
-        Assert.Equal(0, Kitchenette.Run("plan", jar, "--altitude", "410 m", "--gauge", "weighted").Code);
+        Assert.Equal(0, Kitchenette.Run("plan", jar, "--altitude", "410 m", "--gauge", "weighted", "--jar", "pint").Code);
     }
 
     [Fact]
@@ -85,7 +85,7 @@ public sealed class WorkCommandTests : IDisposable
     {
         string soup = _kitchen.Write("soup.md", Sample("vegetable-beef-soup.md"));
 
-        (int code, string output, _) = Kitchenette.Run("plan", soup, "--altitude", "410 m", "--gauge", "weighted", "--supper", "18:30", "--format", format);
+        (int code, string output, _) = Kitchenette.Run("plan", soup, "--altitude", "410 m", "--gauge", "weighted", "--jar", "pint", "--supper", "18:30", "--format", format);
 
         Assert.Equal(0, code);
         Assert.Contains(words, output, StringComparison.Ordinal);

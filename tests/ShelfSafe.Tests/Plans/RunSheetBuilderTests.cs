@@ -41,7 +41,7 @@ public class RunSheetBuilderTests
     [InlineData("wait", "Wait 10 minutes, then lift the lid", "Guide 1, p. 1-22")]
     [InlineData("rest", "12 to 24 hours", "Guide 1, p. 1-25")]
     [InlineData("seal", "check each seal", "Guide 1, p. 1-25")]
-    [InlineData("unsealed", "within 24 hours, with a new lid and the full time", "Guide 1, p. 1-26")]
+    [InlineData("unsealed", "within 24 hours, hot, with a new lid and the full time", "Guide 1, p. 1-26")]
     public void Build_ASoup_FollowsTheGuideLineByLine(string id, string? words, string? page) =>
         Holds(Sheet(Sample("vegetable-beef-soup.md")), id, words, page);
 
@@ -78,7 +78,7 @@ public class RunSheetBuilderTests
     [Fact]
     public void Build_SeveralRecipes_NeverMixesThemInALoad()
     {
-        RunSheet sheet = _builder.Build([("soup", Vet(Sample("vegetable-beef-soup.md"))), ("beans", Vet(Beans)), ("peaches", Vet(Sample("peach-halves.md")))]);
+        RunSheet sheet = _builder.Build([("soup", VetPints(Sample("vegetable-beef-soup.md"))), ("beans", VetPints(Beans)), ("peaches", VetPints(Sample("peach-halves.md")))]);
 
         // Each canner has one load at a time: no two holds of one method overlap.
         foreach (IGrouping<string, (TimetableEntry Entry, string Method)> canner in sheet.Timetable
@@ -114,11 +114,16 @@ public class RunSheetBuilderTests
         Assert.Null(PlanChoice.Of(Vetter.Vet(soup, new(AltitudeFeet: 500, Gauge: "dial", Jar: "half-gallon"))).Process);
     }
 
+    // Source: USDA AIB 539 (2015) Guide 4 p. 4-18: 60 minutes for pints of soup, 75 for quarts, so the jar must be known.
+    [Fact]
+    public void Of_WithoutAJar_AsksForItAndTakesNone() =>
+        Assert.Equal("jar", PlanChoice.Of(Vet(Sample("vegetable-beef-soup.md"))).Problem);
+
     [Fact]
     public void Build_ADialGauge_AsksForItsYearlyCheck() =>
-        Assert.Contains(_builder.Build([("soup", Vetter.Vet(Sample("vegetable-beef-soup.md"), new(AltitudeFeet: 500, Gauge: "dial")))]).Before, step => step.Id == "gauge");
+        Assert.Contains(_builder.Build([("soup", Vetter.Vet(Sample("vegetable-beef-soup.md"), new(AltitudeFeet: 500, Gauge: "dial", Jar: "pint")))]).Before, step => step.Id == "gauge");
 
-    private static RunSheet Sheet(string text) => _builder.Build([("recipe", Vet(text))]);
+    private static RunSheet Sheet(string text) => _builder.Build([("recipe", VetPints(text))]);
 
     private static void Holds(RunSheet sheet, string id, string? words, string? page)
     {

@@ -60,8 +60,9 @@ public class ProcessChecks
                 {
                     foreach (double feet in new[] { band.FromFeet, double.IsFinite(band.ToFeet) ? band.ToFeet : band.FromFeet + 3_000 })
                     {
-                        ProcessLine line = Assert.Single(ProcessSelector.Lines([row], new Kitchen(feet, gauge)), line => line.Gauge == gauge);
-                        Assert.Equal(band.Figure, gauge is null ? line.Minutes : line.Psi);
+                        ProcessLine[] lines = [.. ProcessSelector.Lines([row], new Kitchen(feet, gauge)).Where(line => line.Gauge == gauge)];
+                        Assert.Equal(row.Pack == "either" ? ["hot", "raw"] : [row.Pack], lines.Select(line => line.Pack));
+                        Assert.All(lines, line => Assert.Equal(band.Figure, gauge is null ? line.Minutes : line.Psi));
                         seen++;
                     }
                 }

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text;
 using ShelfSafe.Reading;
 using Xunit;
@@ -32,11 +31,13 @@ public sealed class HostileTextTests
     [InlineData("# Dish of x\n- 1 cup y\n\nStir.\n\n", 3_000)]
     [InlineData("Ingredients:\nx\n", 1_200)]
     [InlineData("1 ", 9_000)]
-    public void Read_RepeatedMarks_EndsSoon(string piece, int times)
+    public void Read_RepeatedMarks_GrowsWithTheTextAlone(string piece, int times)
     {
-        Stopwatch watch = Stopwatch.StartNew();
-        Read(Repeat(piece, times));
-        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(20), $"took {watch.Elapsed}");
+        long once = Allocated(Repeat(piece, times));
+        long twice = Allocated(Repeat(piece, 2 * times));
+
+        // Twice the text may cost about twice the memory; a reader that goes back over its text costs four times as much.
+        Assert.InRange(twice, 0, (3 * once) + 2_000_000);
     }
 
     [Fact]
@@ -56,6 +57,13 @@ public sealed class HostileTextTests
     [Fact]
     public void Read_UnclosedHtml_LosesNoWords() =>
         Assert.Contains(Sentences("- 2 kg plums\n\n<div class=\"x\n\nTurn the jars upside down.\n"), sentence => sentence.Contains("upside down", StringComparison.Ordinal));
+
+    private static long Allocated(string text)
+    {
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        Read(text);
+        return GC.GetAllocatedBytesForCurrentThread() - before;
+    }
 
     private static string Repeat(string piece, int times) => new StringBuilder(piece.Length * times).Insert(0, piece, times).ToString();
 }

@@ -34,6 +34,18 @@ public class JarsInHandTests
         Assert.DoesNotContain(steps, static step => step.Contains("process", StringComparison.Ordinal));
     }
 
+    // Source: Iowa State Extension, AnswerLine 2022, and the guide's 24 hours: where only the day is known, the next day may be too late.
+    [Fact]
+    public void Answer_ADayOnWhichTheHoursMayBeOver_GivesBothAnswers()
+    {
+        ImmutableArray<string> steps = Steps("not-sealed", _hot, 1);
+
+        Assert.Contains(steps, static step => step.StartsWith("To process again", StringComparison.Ordinal));
+        Assert.Contains(steps, static step => step.StartsWith("Throw the food away", StringComparison.Ordinal));
+        Assert.DoesNotContain(Steps("not-sealed", _hot, 0), static step => step.StartsWith("Throw the food away", StringComparison.Ordinal));
+        Assert.Contains(Steps("not-sealed", _hot, -1), static step => step.StartsWith("Throw the food away", StringComparison.Ordinal));
+    }
+
     // Source: Kansas State Extension, Reprocessing jars: without a tested recipe all jars, sealed or not, are thrown away.
     [Theory]
     [MemberData(nameof(Signs))]

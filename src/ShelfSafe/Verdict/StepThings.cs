@@ -1,0 +1,190 @@
+using System.Collections.Immutable;
+using ShelfSafe.Foods;
+using ShelfSafe.Reading.Amounts;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>Things no table knows that a step puts in: "half a cup of tiny stars", "stir in the stars".</summary>
+/// <remarks>
+/// A thing counts as put in where an amount with a unit stands before it, or where it is the object of a verb of adding.
+/// It is traced where one of its words stands in a line or group heading of the list, or names a food or a plain thing of the kitchen.
+/// </remarks>
+internal sealed class StepThings(FoodCatalogue catalogue, LineWordTable words)
+{
+    /// <summary>The places of untraced things in a sentence, as offsets in its text.</summary>
+    /// <param name="text">The sentence.</param>
+    /// <param name="known">Folded singular words that the ingredient list itself names, its group headings included.</param>
+    public IEnumerable<(int Start, int End)> Find(string text, IReadOnlySet<string> known)
+    {
+        ImmutableArray<FoodMention>? mentions = null;
+        int covered = 0;
+        int at = 0;
+        while (at < text.Length)
+        {
+            if (!char.IsLetterOrDigit(text[at]) && NumberAt(text, at) == at)
+            {
+                at++;
+                continue;
+            }
+
+            int thing = at < covered ? -1 : Opened(text, at);
+            if (thing >= 0 && Phrase(text, thing) is { } phrase)
+            {
+                mentions ??= [.. catalogue.Mentions(text)];
+                if (Untraced(text, phrase, known, mentions.Value))
+                {
+                    yield return phrase;
+                }
+
+                covered = phrase.End;
+            }
+
+            at = EndOfWord(text, at);
+        }
+    }
+
+    // Where the name of a thing put in begins, or -1.
+    private int Opened(string text, int at)
+    {
+        int measured = AfterMeasure(text, at);
+        if (measured >= 0)
+        {
+            return measured;
+        }
+
+        string word = NumberScan.Word(text, at, out int end);
+        if (!words.Is("step-puts", word) || IsDenied(text, at))
+        {
+            return -1;
+        }
+
+        int next = NumberScan.Skip(text, end);
+        string second = NumberScan.Word(text, next, out int after);
+        if (second is "in" or "through" or "together" or "also")
+        {
+            return Name(text, NumberScan.Skip(text, after));
+        }
+
+        return word.StartsWith("add", StringComparison.Ordinal) ? Name(text, next) : -1;
+    }
+
+    // The name begins behind articles and counts: "the stars", "a few stars", "two of the stars". A measure is found where it stands.
+    private int Name(string text, int at)
+    {
+        int next = at;
+        while (next < text.Length)
+        {
+            string word = NumberScan.Word(text, next, out int end);
+            int number = NumberAt(text, next);
+            if (!words.Is("step-article", word) && number == next)
+            {
+                break;
+            }
+
+            if (AfterMeasure(text, next) >= 0)
+            {
+                return -1;
+            }
+
+            next = NumberScan.Skip(text, Math.Max(end, number));
+        }
+
+        return next;
+    }
+
+    // "half a cup of tiny stars", "2 handfuls stars": a count of a bare letter or article needs "of" after its unit.
+    private int AfterMeasure(string text, int at)
+    {
+        bool article = NumberScan.Word(text, at, out int end) is "a" or "an" or "another" or "some";
+        int next = article ? end : NumberAt(text, at);
+        if (next == at)
+        {
+            return -1;
+        }
+
+        next = NumberScan.Skip(text, next);
+        next = NumberScan.Word(text, next, out int inner) is "a" or "an" or "good" or "small" or "large" or "big" or "heaped" ? NumberScan.Skip(text, inner) : next;
+        string? unit = words.Unit(text, next, out int after);
+        if (unit is null || words.Is("step-no-measure", unit))
+        {
+            return -1;
+        }
+
+        int behind = NumberScan.Skip(text, after);
+        bool of = NumberScan.Word(text, behind, out int ofEnd) is "of";
+        bool needed = article || NumberScan.Word(text, next, out int unitEnd).Length < 2 || unitEnd != after;
+        return of ? NumberScan.Skip(text, ofEnd) : needed ? -1 : behind;
+    }
+
+    // The words up to a mark, a small word that ends a name, or six words.
+    private (int Start, int End)? Phrase(string text, int start)
+    {
+        int at = start;
+        int end = start;
+        for (int count = 0; count < 6; count++)
+        {
+            string word = NumberScan.Word(text, at, out int after);
+            if (word.Length == 0 || words.Is("step-ends", word) || (word.Length > 4 && word.EndsWith("ly", StringComparison.Ordinal)))
+            {
+                break;
+            }
+
+            end = after;
+            at = after;
+            if (at >= text.Length || text[at] is not (' ' or '\u00A0' or '-' or '\u2019' or '\''))
+            {
+                break;
+            }
+
+            at++;
+        }
+
+        return end > start ? (start, end) : null;
+    }
+
+    private bool Untraced(string text, (int Start, int End) phrase, IReadOnlySet<string> known, ImmutableArray<FoodMention> mentions)
+    {
+        if (mentions.Any(mention => mention.Start < phrase.End && mention.End > phrase.Start))
+        {
+            return false;
+        }
+
+        string[] all = [.. WordFolding.Words(text[phrase.Start..phrase.End]).Select(WordFolding.Singular)];
+        int head = all.Length - 1;
+        while (head > 0 && !IsPlain(all[head]) && (IsEmpty(all[head]) || all[head].Length < 3))
+        {
+            head--;
+        }
+
+        return !IsEmpty(all[head]) && all[head].Length > 2 && char.IsLetter(all[head][0])
+            && !all.Any(word => known.Contains(word) && !IsEmpty(word))
+            && !IsPlain(all[head])
+            && words.Unit(all[head], 0, out _) is null;
+    }
+
+    // A plain thing of the kitchen, or a word for what is in the pot.
+    private bool IsPlain(string word) => words.Is("step-thing", word) || words.Is("equipment", word) || words.Is("step-tool", word);
+
+    // A word that says what something is like, and not what it is.
+    private bool IsEmpty(string word) => words.Is("filler", word) || words.Is("size", word) || words.Is("prep", word) || words.Is("step-article", word);
+
+    // "Do not add the stars", "without adding the stars".
+    private static bool IsDenied(string text, int at)
+    {
+        string[] before = WordFolding.Words(text[..at]);
+        return before.Length > 0 && before[^1] is "not" or "don't" or "don’t" or "never" or "without" or "dont";
+    }
+
+    private static int NumberAt(string text, int at) => !char.IsWhiteSpace(text[at]) && NumberScan.TryRange(text, at, out int end, out _) ? end : at;
+
+    private static int EndOfWord(string text, int at)
+    {
+        int end = at;
+        while (end < text.Length && (char.IsLetterOrDigit(text[end]) || text[end] is '\'' or '\u2019'))
+        {
+            end++;
+        }
+
+        return Math.Max(end, at + 1);
+    }
+}
