@@ -1,3 +1,4 @@
+using ShelfSafe.Candidates;
 using ShelfSafe.Foods;
 using ShelfSafe.Pack;
 using ShelfSafe.Steps;
@@ -17,6 +18,8 @@ internal static class BuiltInPack
         List<PackFault> faults = [];
         ImageFiles.Write(files, writer);
         FoodIndexWriter.Write(pack.Tables.Foods, pack.Tables.Aliases, writer);
+        FormulaIndexWriter.Write(FormulaTable.Read(pack, faults), pack.Tables.ProcessTable, writer);
+        CardImage.Write(pack.Tables, writer);
         StepRuleWriter.Write(new(StepFactRow.Read(pack.Text(StepFactRow.File), faults), faults), StepFactRow.Compiled, writer);
         StepRuleWriter.Write(new(DishKindRow.Phrases(DishKindRow.Read(pack.Text(DishKindRow.File), faults)), faults), DishKindRow.Compiled, writer);
         return faults.Count == 0 ? writer.ToArray() : throw new InvalidDataException(faults[0].ToString());

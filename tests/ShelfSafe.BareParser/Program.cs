@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Markdig;
 
-// What reading one recipe costs at the very least: the command line of "vet", the file, and the Markdown of it.
+// What reading recipes costs at the very least: the command line of "vet", the files, and the Markdown of each.
 Argument<string[]> recipes = new("RECIPE") { Arity = ArgumentArity.OneOrMore };
 Command vet = new("vet") { recipes };
 foreach (string name in (string[])["--format", "--kitchen", "--altitude", "--gauge", "--jar", "--region", "--rules", "--aliases", "--output", "--input", "--fail-on"])
@@ -15,7 +15,10 @@ vet.SetAction(result =>
     int blocks = 0;
     foreach (string path in result.GetValue(recipes)!)
     {
-        blocks += Markdown.Parse(File.ReadAllText(path), pipeline).Count;
+        foreach (string file in Directory.Exists(path) ? Directory.EnumerateFiles(path, "*.md") : [path])
+        {
+            blocks += Markdown.Parse(File.ReadAllText(file), pipeline).Count;
+        }
     }
 
     Console.Out.WriteLine(blocks);

@@ -11,26 +11,32 @@ internal sealed class FormulaJudge
 {
     private static readonly string[] Thickeners = ["flour", "cornstarch", "corn starch", "arrowroot", "roux", "tapioca", "potato starch", "slurry"];
 
-    private readonly ImmutableArray<FormulaRow> _formulas;
+    private readonly RowTable<FormulaRow> _formulas;
     private readonly FormulaIndex _index;
     private readonly RowTable<ProcessRow> _processes;
     private readonly Limits _limits;
     private readonly FormulaFindings _findings;
     private readonly Lazy<HashSet<string>> _thickeners;
 
-    /// <summary>Prepares the formulas of a pack.</summary>
-    public FormulaJudge(ImmutableArray<FormulaRow> formulas, HazardRoom hazards, PackTables tables)
+    private FormulaJudge(RowTable<FormulaRow> formulas, FormulaIndex index, HazardRoom hazards, PackTables tables)
     {
         _formulas = formulas;
-        _index = new(formulas);
+        _index = index;
         _processes = tables.ProcessTable;
         _limits = tables.Limits;
         _findings = new(hazards);
         _thickeners = new(() => [.. tables.Foods.Where(food => food.Has("thickener")).Select(food => food.Id)]);
     }
 
+    /// <summary>Prepares the formulas of a pack; what is wrong is added to the faults.</summary>
+    public static FormulaJudge Create(RulePack pack, HazardRoom hazards, List<PackFault> faults)
+    {
+        RowTable<FormulaRow> formulas = FormulaTable.Open(pack, faults);
+        return new(formulas, pack.Image is { } image ? new(image) : FormulaIndex.Of(formulas.All, pack.Tables), hazards, pack.Tables);
+    }
+
     /// <summary>All formulas, in the order of the table.</summary>
-    public ImmutableArray<FormulaRow> Formulas => _formulas;
+    public ImmutableArray<FormulaRow> Formulas => _formulas.All;
 
     /// <summary>The formulas that cover the batch, as written or once a label is named; else the nearest one of the dish's kind, which refuses.</summary>
     public ImmutableArray<FormulaVerdict> Judge(Batch batch)
@@ -40,7 +46,7 @@ internal sealed class FormulaJudge
         ImmutableArray<FormulaVerdict>.Builder covering = ImmutableArray.CreateBuilder<FormulaVerdict>();
         FormulaFit? nearest = null;
         FormulaRow? formula = null;
-        for (int i = 0; i < _formulas.Length; i++)
+        for (int i = 0; i < _formulas.Count; i++)
         {
             if (found[i].Foods < foods || !_index.IsComplete(i, found[i].Filled))
             {
@@ -48,11 +54,11 @@ internal sealed class FormulaJudge
             }
 
             FormulaFit fit = Fit(_formulas[i], batch);
-            if (fit.Covers && HasTime(_formulas[i]))
+            if (fit.Covers && _index.HasTime(i))
             {
                 covering.Add(Verdict(_formulas[i], fit, batch));
             }
-            else if (IsOfKind(_formulas[i], batch) && (nearest is null || fit.Faults.Length < nearest.Faults.Length))
+            else if (_index.IsOfKind(i, batch) && (nearest is null || fit.Faults.Length < nearest.Faults.Length))
             {
                 (nearest, formula) = (fit, _formulas[i]);
             }
@@ -76,14 +82,14 @@ internal sealed class FormulaJudge
     {
         (ulong Filled, int Foods)[] found = _index.Find(batch);
         List<(int Formula, bool OfKind, double Share, int Foods)> near = [];
-        for (int i = 0; i < _formulas.Length; i++)
+        for (int i = 0; i < _formulas.Count; i++)
         {
-            if (found[i].Filled == 0 || !HasTime(_formulas[i]))
+            if (found[i].Filled == 0 || !_index.HasTime(i))
             {
                 continue;
             }
 
-            bool ofKind = IsOfKind(_formulas[i], batch);
+            bool ofKind = _index.IsOfKind(i, batch);
             double share = _index.Share(i, found[i].Filled);
             if (ofKind || (share > _limits["nearest-share"] && _index.HasMain(i, found[i].Filled)))
             {
@@ -106,10 +112,10 @@ internal sealed class FormulaJudge
     {
         int best = -1;
         double most = 0;
-        for (int i = 0; i < _formulas.Length; i++)
+        for (int i = 0; i < _formulas.Count; i++)
         {
             double alike = _index.Share(i, found[i].Filled) + ((double)found[i].Foods / (batch.InJar.Length + 1));
-            if (found[i].Filled != 0 && alike > most && IsOfKind(_formulas[i], batch) && HasTime(_formulas[i]))
+            if (found[i].Filled != 0 && alike > most && _index.IsOfKind(i, batch) && _index.HasTime(i))
             {
                 (best, most) = (i, alike);
             }
@@ -121,19 +127,6 @@ internal sealed class FormulaJudge
     private bool HasTime(FormulaRow formula) => formula.Seen && formula.ProcessRows.Any(row => Process(row).Seen);
 
     private ProcessRow Process(string id) => _processes.First("id", id) ?? throw new KeyNotFoundException(id);
-
-    private static bool IsOfKind(FormulaRow formula, Batch batch)
-    {
-        foreach (string kind in formula.Kinds)
-        {
-            if (batch.IsKind(kind))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
 
     /// <summary>What one formula says of the batch.</summary>
     public FormulaVerdict Of(FormulaRow formula, Batch batch) => Verdict(formula, Fit(formula, batch), batch);

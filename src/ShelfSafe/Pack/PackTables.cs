@@ -34,8 +34,9 @@ internal sealed class PackTables
         _processes = Table(TableKeys.Processes, Process);
         _sources = Table(TableKeys.Sources, static row => new SourceRow(row.Text("id"), row.Text("title"), row.Text("locator"), row.Text("url"), row.Text("seen"), row.Text("status")));
         _storage = Table("storage.csv", StorageColumns, static row => new StorageRow(row.Text("id"), row.Text("applies"), row.Text("fridge"), row.Text("freezer"), row.Text("text"), row.Text("source"), row.Text("url"), row.Text("status")));
-        _hazards = new(() => Read(found => Cards("hazards/", CardReader.Hazard, found)));
-        _categories = new(() => Read(found => Cards("categories/", CardReader.Category, found)));
+        PackImage? image = (files as ImageFiles)?.Image;
+        _hazards = new(() => image is not null ? CardImage.Hazards(image) : Read(found => Cards("hazards/", CardReader.Hazard, found)));
+        _categories = new(() => image is not null ? CardImage.Categories(image) : Read(found => Cards("categories/", CardReader.Category, found)));
         _jarSigns = new(() => Read(found => JarSignReader.ReadAll(files, found)));
         _limits = new(() => Read(found => Limits.Read(files["limits.csv"], found)));
     }

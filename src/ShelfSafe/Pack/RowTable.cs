@@ -37,6 +37,9 @@ internal sealed class RowTable<T>
         }
     }
 
+    /// <summary>Number of rows.</summary>
+    public int Count => _rows.Length;
+
     /// <summary>All rows in the order of the table.</summary>
     public ImmutableArray<T> All => _all.Value;
 

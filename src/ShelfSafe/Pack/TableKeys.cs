@@ -31,6 +31,15 @@ internal sealed record TableKeys(string File, string[] Header, params string[] K
     public static readonly TableKeys Compositions = new(
         "composition.csv", ["food", "water", "protein", "fat", "carbohydrate", "fibre", "starch", "ash", "density", "source"], "food");
 
+    /// <summary>The published formulas.</summary>
+    public static readonly TableKeys Formulas = new("formulas.csv", ["id", "name", "kinds", "process_rows", "yield", "source", "url", "status"]);
+
+    /// <summary>Foods of the formulas.</summary>
+    public static readonly TableKeys FormulaSlots = new(
+        "formula-slots.csv",
+        ["formula", "slot", "foods", "role", "low", "high", "unit", "grams", "state", "label", "discarded", "per_jar", "swaps", "optional", "source"],
+        "formula");
+
     /// <summary>Every table with an index.</summary>
-    public static readonly TableKeys[] All = [Foods, Processes, Sources, Measures, Likes, Compositions];
+    public static readonly TableKeys[] All = [Foods, Processes, Sources, Measures, Likes, Compositions, Formulas, FormulaSlots];
 }

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Globalization;
 using ShelfSafe.Pack;
 
@@ -11,9 +10,9 @@ public sealed class Words
 
     private static readonly string[] _header = ["key", "text"];
 
-    private readonly FrozenDictionary<string, string> _texts;
+    private readonly Dictionary<string, string> _texts;
 
-    private Words(FrozenDictionary<string, string> texts) => _texts = texts;
+    private Words(Dictionary<string, string> texts) => _texts = texts;
 
     /// <summary>All keys.</summary>
     internal IEnumerable<string> Keys => _texts.Keys;
@@ -52,7 +51,7 @@ public sealed class Words
             },
             found);
         faults = found;
-        return new(texts.ToFrozenDictionary(StringComparer.Ordinal));
+        return new(texts);
     }
 
     /// <summary>The words under a key, or <see langword="null"/> where the table has none.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json;
 using ShelfSafe.Foods;
 using ShelfSafe.Pack;
 using ShelfSafe.PackBuilder;
@@ -46,6 +47,31 @@ public class PackImageTests
         RulePack folder = RulePack.Load(RulesFolder.Path, out _)!;
 
         Assert.True(RulePack.Default.Image!.Bytes.SequenceEqual(BuiltInPack.Write(Files, folder)));
+    }
+
+    [Fact]
+    public void BuiltIn_CardsWrittenAgain_GiveTheBytesOfTheFolder()
+    {
+        RulePack folder = RulePack.Load(RulesFolder.Path, out _)!;
+        PackImageWriter builtIn = new();
+        PackImageWriter read = new();
+        CardImage.Write(RulePack.Default.Tables, builtIn);
+        CardImage.Write(folder.Tables, read);
+
+        Assert.Equal(read.ToArray(), builtIn.ToArray());
+    }
+
+    [Fact]
+    public void BuiltIn_EachFormula_IsThatOfTheFolder()
+    {
+        List<PackFault> faults = [];
+        RulePack folder = RulePack.Load(RulesFolder.Path, out _)!;
+        IEnumerable<string> expected = FormulaTable.Read(folder, faults).Select(Print);
+
+        Assert.Equal(expected, FormulaTable.Read(RulePack.Default, faults).Select(Print));
+        Assert.Empty(faults);
+
+        static string Print(FormulaRow formula) => JsonSerializer.Serialize(formula);
     }
 
     [Fact]
