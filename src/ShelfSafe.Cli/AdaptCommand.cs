@@ -5,9 +5,9 @@ using ShelfSafe.Reports;
 namespace ShelfSafe.Cli;
 
 /// <summary>The command <c>adapt</c>: the jar version of a recipe, or its freezer version.</summary>
-internal sealed class AdaptCommand(Func<Stream> standardInput)
+internal sealed class AdaptCommand(Func<Stream> standardInput, Surroundings around)
 {
-    private readonly RecipeInput _input = new(standardInput);
+    private readonly RecipeInput _input = new(standardInput, around);
     private readonly Argument<string> _recipe = new("RECIPE") { Description = "The recipe: a file, or - for standard input." };
     private readonly Option<string?> _to = new("--to") { HelpName = "FORMULA", Description = "Bring it to the amounts of a published recipe, by its id or name." };
     private readonly Option<string?> _output = new("--output", "-o") { HelpName = "FILE", Description = "Write it to a file: whole, or not at all." };

@@ -8,9 +8,12 @@ namespace ShelfSafe.Cli;
 /// <summary>The command line: parses arguments, runs a command, and answers with an exit code.</summary>
 /// <param name="standardInput">Opens standard input, for <c>-</c>.</param>
 /// <param name="terminal">What standard output is connected to.</param>
+/// <param name="around">The day and the place of the cook's own profile; none of both without it.</param>
 /// <param name="stop">Asked for by Ctrl+C: the recipe at hand is finished, and no other is begun.</param>
-internal sealed class App(Func<Stream> standardInput, Terminal terminal, CancellationToken stop = default)
+internal sealed class App(Func<Stream> standardInput, Terminal terminal, Surroundings? around = null, CancellationToken stop = default)
 {
+    private readonly Surroundings _around = around ?? Surroundings.None;
+
     /// <summary>Runs one command line.</summary>
     public int Run(IReadOnlyList<string> arguments, TextWriter output, TextWriter error)
     {
@@ -52,13 +55,13 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal, Cancell
             help,
             new VersionOption { Description = "Tells the version of the program and of the rule pack, with its date.", Action = new VersionAction() },
             new Option<bool>("--explain") { Description = "Explains the exit codes.", Recursive = true, Action = new ExplainAction() },
-            new VetCommand(standardInput, terminal, stop).Build(),
-            new TableCommand(terminal).Build(),
-            new CompareCommand(standardInput, terminal).Build(),
-            new AdaptCommand(standardInput).Build(),
-            new PlanCommand(standardInput).Build(),
-            new WhyCommand(standardInput, terminal).Build(),
-            new BatchCommand(standardInput, terminal).Build(),
+            new VetCommand(standardInput, terminal, _around, stop).Build(),
+            new TableCommand(terminal, _around).Build(),
+            new CompareCommand(standardInput, terminal, _around).Build(),
+            new AdaptCommand(standardInput, _around).Build(),
+            new PlanCommand(standardInput, _around).Build(),
+            new WhyCommand(standardInput, terminal, _around).Build(),
+            new BatchCommand(standardInput, terminal, _around).Build(),
             RulesCommand.Build(),
             SchemaCommand.Build(),
             CompletionCommand.BuildScripts(),

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using ShelfSafe.Core;
 using ShelfSafe.Records;
@@ -8,12 +9,14 @@ using ShelfSafe.Verdict;
 namespace ShelfSafe.Cli;
 
 /// <summary>The command <c>batch add</c>: records a batch with its recipe and verdict as they are now.</summary>
-internal sealed class BatchAddCommand(Func<Stream> standardInput, Terminal terminal, Func<DateOnly> today)
+internal sealed class BatchAddCommand(Func<Stream> standardInput, Terminal terminal, Surroundings around, Func<DateOnly> today)
 {
+    private const string Steam = "atmospheric-steam";
+
     private readonly Argument<string> _recipe = new("RECIPE") { Description = "The recipe, Markdown or plain text, or - for standard input." };
     private readonly Option<int?> _jars = BatchOptions.Whole("--jars", "Jars that went into the canner.");
     private readonly Option<string?> _jar = KitchenOptions.Jar();
-    private readonly Option<string?> _method = KitchenOptions.OneOf("--method", "boiling-water|pressure", "How the jars were processed.", BatchChecks.Methods);
+    private readonly Option<string?> _method = KitchenOptions.OneOf("--method", "boiling-water|atmospheric-steam|pressure", "How the jars were processed.", BatchChecks.Methods);
     private readonly Option<string?> _packing = KitchenOptions.OneOf("--pack", "hot|raw", "How the jars were filled.", BatchChecks.Packs);
     private readonly Option<int?> _minutes = BatchOptions.Whole("--minutes", "Full minutes at a boil or at pressure.");
     private readonly Option<double?> _psi = BatchOptions.Number("--psi", "Gauge pressure in pounds.");
@@ -22,7 +25,7 @@ internal sealed class BatchAddCommand(Func<Stream> standardInput, Terminal termi
     private readonly Option<int?> _failed = BatchOptions.Whole("--failed", "Jars that did not seal or broke.");
     private readonly Option<DateOnly?> _date = BatchOptions.Date("Day on which it was put up; today without it.");
     private readonly Option<string?> _notes = new("--notes") { HelpName = "TEXT", Description = "Whatever you want to remember." };
-    private readonly Option<string?> _kitchen = new("--kitchen") { HelpName = "FILE", Description = "Kitchen profile: a JSON file with altitude, gauge, jar, region, aliases." };
+    private readonly Option<string?> _kitchen = new("--kitchen") { HelpName = "FILE", Description = KitchenWords.FileHelp };
     private readonly Option<string?> _altitude = KitchenOptions.Altitude();
     private readonly Option<string?> _region = KitchenOptions.Region();
     private readonly Option<string?> _rules = new("--rules") { HelpName = "FOLDER", Description = "Rule pack to judge by, in place of the built-in one." };
@@ -48,7 +51,7 @@ internal sealed class BatchAddCommand(Func<Stream> standardInput, Terminal termi
         VetRequest request = new(
             [path], "text", result.GetValue(_kitchen), result.GetValue(_altitude), result.GetValue(_gauge), result.GetValue(_jar), result.GetValue(_region),
             result.GetValue(_rules), result.GetValue(_aliases), null, Quiet: false, RecipeKinds.Auto, [], [], null, Summary: false);
-        if (VetSetup.Read(request, message => App.Complain(error, message)) is not { } setup)
+        if (VetSetup.Read(request, around, message => App.Complain(error, message)) is not { } setup)
         {
             return ExitCode.Trouble;
         }
@@ -73,7 +76,7 @@ internal sealed class BatchAddCommand(Func<Stream> standardInput, Terminal termi
             throw new BatchLogException(wrong);
         }
 
-        Kitchen kitchen = setup.Kitchen with { Jar = told.Jar, Gauge = told.Gauge };
+        Kitchen kitchen = setup.Kitchen with { Jar = told.Jar, Gauge = told.Gauge, Canners = CannersOf(told, setup.Kitchen.Canners) };
         VettingReport report = setup.Vetter.Vet(text, kitchen, plain);
         PublishedAnswer answer = PublishedJudge.Judge(report, told, setup.Rules);
         reason = answer.Reason;
@@ -88,6 +91,9 @@ internal sealed class BatchAddCommand(Func<Stream> standardInput, Terminal termi
             : date > today() ? throw new BatchLogException("--date: the day is still to come; write the day on which it was put up")
             : batch;
     }
+
+    // A steam canner opens its own lines, within its limits alone; an electric appliance of the profile still closes all others.
+    internal static ImmutableArray<string> CannersOf(ProcessUsed used, ImmutableArray<string> own) => used.Method == Steam ? [Steam] : own;
 
     private ProcessUsed Told(ParseResult result, Kitchen kitchen)
     {

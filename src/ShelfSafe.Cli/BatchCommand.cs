@@ -6,13 +6,14 @@ namespace ShelfSafe.Cli;
 /// <summary>The command <c>batch</c>: the record of what was put up, and the jar in the hand.</summary>
 /// <param name="standardInput">Opens standard input, for a recipe or import named <c>-</c>.</param>
 /// <param name="terminal">What standard output is connected to.</param>
+/// <param name="around">The place of the cook's own profile.</param>
 /// <param name="clock">Tells the day; <see langword="null"/> for the system's.</param>
-internal sealed class BatchCommand(Func<Stream> standardInput, Terminal terminal, TimeProvider? clock = null)
+internal sealed class BatchCommand(Func<Stream> standardInput, Terminal terminal, Surroundings around, TimeProvider? clock = null)
 {
     /// <summary>Makes the command.</summary>
     public Command Build() => new("batch", "Keeps the record of what was put up, prints labels, and says what to do with a doubtful jar.")
     {
-        new BatchAddCommand(standardInput, terminal, Today).Build(),
+        new BatchAddCommand(standardInput, terminal, around, Today).Build(),
         new BatchListCommand(terminal, Today).BuildList(),
         new BatchListCommand(terminal, Today).BuildStock(),
         new BatchShowCommand(terminal, Today).Build(),

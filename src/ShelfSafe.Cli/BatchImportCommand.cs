@@ -43,7 +43,7 @@ internal sealed class BatchImportCommand(Func<Stream> standardInput, Terminal te
             vetters[batch.Region] = vetter = RecipeVetter.Create(RulePack.Default, batch.Region);
         }
 
-        Kitchen kitchen = new(batch.AltitudeFeet, batch.Process.Gauge, batch.Process.Jar, batch.Region);
+        Kitchen kitchen = new(batch.AltitudeFeet, batch.Process.Gauge, batch.Process.Jar, batch.Region) { Canners = BatchAddCommand.CannersOf(batch.Process, []) };
         PublishedAnswer answer = PublishedJudge.Judge(vetter.Vet(batch.Recipe, kitchen, batch.PlainText), batch.Process, RulePack.Default);
         return answer.Published
             ? batch with { Process = answer.Process, Boil = batch.Boil || answer.Boil }

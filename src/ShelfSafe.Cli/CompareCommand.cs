@@ -6,11 +6,11 @@ using ShelfSafe.Verdict;
 namespace ShelfSafe.Cli;
 
 /// <summary>The command <c>compare</c>: what a kitchen change does, or a recipe beside a published formula.</summary>
-internal sealed class CompareCommand(Func<Stream> standardInput, Terminal terminal)
+internal sealed class CompareCommand(Func<Stream> standardInput, Terminal terminal, Surroundings around)
 {
     private static readonly string[] Formats = ["text", "jsonl"];
 
-    private readonly RecipeInput _input = new(standardInput);
+    private readonly RecipeInput _input = new(standardInput, around);
     private readonly Argument<string> _before = new("BEFORE") { Description = "The recipe as it was: a file, or - for standard input." };
     private readonly Argument<string?> _after = new("AFTER") { Arity = ArgumentArity.ZeroOrOne, Description = "The recipe as it is now." };
     private readonly Option<string?> _with = new("--with") { HelpName = "FORMULA", Description = "Compare with a published recipe instead, by its id or name." };

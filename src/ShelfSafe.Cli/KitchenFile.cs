@@ -1,34 +1,63 @@
+using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
+using ShelfSafe.Core;
 
 namespace ShelfSafe.Cli;
 
-/// <summary>A kitchen profile as a file: <c>{"altitude": "410 m", "gauge": "weighted", "jar": "pint", "region": "uk", "aliases": "words.csv"}</c>.</summary>
-/// <param name="AltitudeFeet">Altitude in feet, or <see langword="null"/>.</param>
-/// <param name="Gauge">Gauge, or <see langword="null"/>.</param>
-/// <param name="Jar">Usual jar, or <see langword="null"/>.</param>
-/// <param name="Region">Country code, or <see langword="null"/>.</param>
-/// <param name="Aliases">Path of the word list, taken from the profile's own folder, or <see langword="null"/>.</param>
-internal sealed record KitchenFile(double? AltitudeFeet, string? Gauge, string? Jar, string? Region, string? Aliases)
+/// <summary>
+/// A kitchen profile as a file: <c>{"altitude": "410 m", "canner": ["pressure", "boiling-water"], "gauge": "dial", "gaugeTested": "2026-04-30",
+/// "capacity": {"pint": 16, "quart": 7}, "jar": "pint", "country": "uk", "units": "metric", "aliases": "words.csv"}</c>; every key may be left out.
+/// </summary>
+internal sealed record KitchenFile
 {
-    private static readonly string[] _keys = ["altitude", "gauge", "jar", "region", "aliases"];
-
     /// <summary>A profile that says nothing.</summary>
-    public static KitchenFile Empty { get; } = new(null, null, null, null, null);
+    public static KitchenFile Empty { get; } = new();
 
-    /// <summary>Reads a profile strictly: an unknown, repeated or wrongly typed key is refused with its line.</summary>
+    /// <summary>Altitude in feet, or <see langword="null"/>.</summary>
+    public double? AltitudeFeet { get; init; }
+
+    /// <summary>Kinds of canner; empty where they are not told.</summary>
+    public ImmutableArray<string> Canners { get; init; } = [];
+
+    /// <summary>Gauge, or <see langword="null"/>.</summary>
+    public string? Gauge { get; init; }
+
+    /// <summary>Day of the last gauge test, or <see langword="null"/>.</summary>
+    public DateOnly? GaugeTested { get; init; }
+
+    /// <summary>Jars in a load, or <see langword="null"/>.</summary>
+    public CannerCapacity? Capacity { get; init; }
+
+    /// <summary>Usual jar, or <see langword="null"/>.</summary>
+    public string? Jar { get; init; }
+
+    /// <summary>Country code, or <see langword="null"/>.</summary>
+    public string? Country { get; init; }
+
+    /// <summary>Whether metric figures are shown as well.</summary>
+    public bool Metric { get; init; }
+
+    /// <summary>Path of the word list, taken from the profile's own folder, or <see langword="null"/>.</summary>
+    public string? Aliases { get; init; }
+
+    /// <summary>The file as it was found or named, or <see langword="null"/>.</summary>
+    public string? Path { get; init; }
+
+    /// <summary>Reads a profile strictly: an unknown, repeated or wrong key is refused with its line.</summary>
     /// <param name="path">Path for messages.</param>
     /// <param name="text">The file.</param>
+    /// <param name="today">The day, so that no gauge was tested after it; <see langword="null"/> for no such check.</param>
     /// <param name="wrong">What is wrong: file, line, and what would be right.</param>
-    public static KitchenFile? Parse(string path, string text, out string wrong)
+    public static KitchenFile? Parse(string path, string text, DateOnly? today, out string wrong)
     {
         byte[] bytes = Encoding.UTF8.GetBytes(text);
         Utf8JsonReader reader = new(bytes, new JsonReaderOptions { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true });
-        Dictionary<string, string> values = new(StringComparer.Ordinal);
+        KitchenFile profile = new() { Path = path };
         string? problem;
         try
         {
-            problem = ReadObject(ref reader, values);
+            problem = ReadObject(ref reader, new(System.IO.Path.GetDirectoryName(path) ?? string.Empty, today), ref profile);
         }
         catch (JsonException broken)
         {
@@ -36,45 +65,43 @@ internal sealed record KitchenFile(double? AltitudeFeet, string? Gauge, string? 
             return null;
         }
 
-        if (problem is not null)
+        catch (InvalidOperationException)
         {
-            wrong = FormattableString.Invariant($"{path}:{LineAt(bytes, reader.TokenStartIndex)}: {problem}");
-            return null;
+            // Half of a surrogate pair, written as an escape: JSON in form, but no text.
+            problem = "these words hold an escape that is no letter";
         }
 
-        wrong = string.Empty;
-        double? feet = values.TryGetValue("altitude", out string? altitude) && Altitude.TryRead(altitude, out double read, out _) ? read : null;
-        string? aliases = values.TryGetValue("aliases", out string? list) ? Path.Combine(Path.GetDirectoryName(path) ?? string.Empty, list) : null;
-        return new(feet, values.GetValueOrDefault("gauge"), values.GetValueOrDefault("jar"), values.GetValueOrDefault("region"), aliases);
+        wrong = problem is null ? string.Empty : FormattableString.Invariant($"{path}:{LineAt(bytes, reader.TokenStartIndex)}: {problem}");
+        return problem is null ? profile : null;
     }
 
-    private static string? ReadObject(ref Utf8JsonReader reader, Dictionary<string, string> values)
+    private static string? ReadObject(ref Utf8JsonReader reader, KitchenKeys keys, ref KitchenFile profile)
     {
         if (!reader.Read() || reader.TokenType != JsonTokenType.StartObject)
         {
             return "a profile is one JSON object, in braces";
         }
 
+        HashSet<string> seen = new(StringComparer.Ordinal);
         while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
         {
             string key = reader.GetString()!;
-            if (!_keys.Contains(key, StringComparer.Ordinal))
+            if (!KitchenKeys.All.Contains(key, StringComparer.Ordinal))
             {
-                return $"\"{key}\" is not known; known: {string.Join(", ", _keys)}";
+                return KitchenOptions.Unknown(key, KitchenKeys.All);
             }
 
-            if (!reader.Read() || reader.TokenType != JsonTokenType.String)
-            {
-                return $"\"{key}\" must be a text in double quotes";
-            }
-
-            string value = reader.GetString()!;
-            if (!values.TryAdd(key, value))
+            if (!seen.Add(key))
             {
                 return $"\"{key}\" stands twice";
             }
 
-            if (Wrong(key, value) is { } problem)
+            if (seen.Contains("country") && seen.Contains("region"))
+            {
+                return "\"country\" and \"region\" mean the same; keep country";
+            }
+
+            if (keys.Read(key, ref reader, ref profile) is { } problem)
             {
                 return problem;
             }
@@ -82,18 +109,6 @@ internal sealed record KitchenFile(double? AltitudeFeet, string? Gauge, string? 
 
         return reader.Read() ? "something follows the closing brace" : null; // the reader itself refuses most of these
     }
-
-    private static string? Wrong(string key, string value) => key switch
-    {
-        "altitude" => Altitude.TryRead(value, out _, out string wrong) ? null : $"altitude: {wrong}",
-        "gauge" => Unknown(key, value, KitchenWords.Gauges),
-        "jar" => Unknown(key, value, KitchenWords.Jars),
-        "region" => Unknown(key, value, KitchenWords.Regions),
-        _ => value.Length == 0 ? $"\"{key}\" is empty; name a file" : null,
-    };
-
-    private static string? Unknown(string key, string value, IReadOnlyList<string> allowed) =>
-        allowed.Contains(value, StringComparer.Ordinal) ? null : $"{key}: \"{value}\" is not known; known: {string.Join(", ", allowed)}";
 
     private static int LineAt(ReadOnlySpan<byte> bytes, long offset) => bytes[..(int)Math.Min(offset, bytes.Length)].Count((byte)'\n') + 1;
 }

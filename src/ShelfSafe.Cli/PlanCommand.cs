@@ -7,9 +7,9 @@ using ShelfSafe.Verdict;
 namespace ShelfSafe.Cli;
 
 /// <summary>The command <c>plan</c>: the run sheet of a session in this kitchen.</summary>
-internal sealed class PlanCommand(Func<Stream> standardInput)
+internal sealed class PlanCommand(Func<Stream> standardInput, Surroundings around)
 {
-    private readonly RecipeInput _input = new(standardInput);
+    private readonly RecipeInput _input = new(standardInput, around);
     private readonly Argument<string[]> _recipes = new("RECIPE") { Arity = ArgumentArity.OneOrMore, Description = "The recipes of one session: files, or - for standard input." };
     private readonly Option<string?> _start = Time("--start", "When the work at the stove starts.");
     private readonly Option<string?> _supper = Time("--supper", "When the last jar must be out.");
@@ -74,7 +74,7 @@ internal sealed class PlanCommand(Func<Stream> standardInput)
             if (problem.Length > 0)
             {
                 complain($"{path}: {PlanWords.Problem(Words.Read(), problem, report)}");
-                worst = Math.Max(worst, problem == "no-process" ? ExitCode.Verdict : ExitCode.Trouble);
+                worst = Math.Max(worst, problem is "no-process" or "canner" ? ExitCode.Verdict : ExitCode.Trouble);
             }
 
             recipes.Add((report.Title ?? path, report));

@@ -4,9 +4,10 @@ namespace ShelfSafe.Cli;
 
 /// <summary>The options of commands that work on single recipes: where the recipe is and for which kitchen.</summary>
 /// <param name="standardInput">Opens standard input, for <c>-</c>.</param>
-internal sealed class RecipeInput(Func<Stream> standardInput)
+/// <param name="around">The day and the place of the cook's own profile.</param>
+internal sealed class RecipeInput(Func<Stream> standardInput, Surroundings around)
 {
-    private readonly Option<string?> _kitchen = new("--kitchen") { HelpName = "FILE", Description = "Kitchen profile: a JSON file with altitude, gauge, jar, region, aliases." };
+    private readonly Option<string?> _kitchen = new("--kitchen") { HelpName = "FILE", Description = KitchenWords.FileHelp };
     private readonly Option<string?> _altitude = KitchenOptions.Altitude();
     private readonly Option<string?> _gauge = KitchenOptions.Gauge();
     private readonly Option<string?> _jar = KitchenOptions.Jar();
@@ -26,6 +27,7 @@ internal sealed class RecipeInput(Func<Stream> standardInput)
     /// <summary>The vetter and kitchen that were asked for; complains and returns <see langword="null"/> where a file is wrong.</summary>
     public VetSetup? Setup(ParseResult result, Action<string> complain) => VetSetup.Read(
         new([], "text", result.GetValue(_kitchen), result.GetValue(_altitude), result.GetValue(_gauge), result.GetValue(_jar), result.GetValue(_region), result.GetValue(_rules), result.GetValue(_aliases), null, false, RecipeKinds.Auto, [], [], null, false),
+        around,
         complain);
 
     /// <summary>The text of a recipe; complains and returns <see langword="null"/> where it cannot be read.</summary>

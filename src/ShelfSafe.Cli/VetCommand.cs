@@ -4,7 +4,7 @@ using ShelfSafe.Reports;
 namespace ShelfSafe.Cli;
 
 /// <summary>The command <c>vet</c>: its arguments and options, and nothing else.</summary>
-internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal, CancellationToken stop)
+internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal, Surroundings around, CancellationToken stop)
 {
     private readonly Argument<string[]> _recipes = new("RECIPE")
     {
@@ -19,7 +19,7 @@ internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal, 
         DefaultValueFactory = static _ => "text",
     };
 
-    private readonly Option<string?> _kitchen = new("--kitchen") { HelpName = "FILE", Description = "Kitchen profile: a JSON file with altitude, gauge, jar, region, aliases." };
+    private readonly Option<string?> _kitchen = new("--kitchen") { HelpName = "FILE", Description = KitchenWords.FileHelp };
     private readonly Option<string?> _altitude = KitchenOptions.Altitude();
     private readonly Option<string?> _gauge = KitchenOptions.Gauge();
     private readonly Option<string?> _jar = KitchenOptions.Jar();
@@ -53,7 +53,7 @@ internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal, 
             _input, _include, _exclude, _failOn, _summary,
         };
         _recipes.Validators.Add(result => KitchenOptions.CheckDashes(result, vet));
-        vet.SetAction(result => new VetRun(Read(result), standardInput, terminal, stop).Run(result.InvocationConfiguration.Output, result.InvocationConfiguration.Error));
+        vet.SetAction(result => new VetRun(Read(result), standardInput, terminal, around, stop).Run(result.InvocationConfiguration.Output, result.InvocationConfiguration.Error));
         return vet;
     }
 

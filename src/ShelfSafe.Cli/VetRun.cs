@@ -3,7 +3,7 @@ using ShelfSafe.Reports;
 namespace ShelfSafe.Cli;
 
 /// <summary>One run of <c>vet</c>: inputs are vetted on all cores, a few ahead of the one being written, and written in their order.</summary>
-internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Terminal terminal, CancellationToken stop)
+internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Terminal terminal, Surroundings around, CancellationToken stop)
 {
     private const int MostTroubles = 1_000; // that a report lists; standard error gets all
 
@@ -16,7 +16,7 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
     /// <summary>Runs, and returns the exit code.</summary>
     public int Run(TextWriter output, TextWriter error)
     {
-        if (VetSetup.Read(request, message => Trouble(error, message)) is not { } setup)
+        if (VetSetup.Read(request, around, message => Trouble(error, message)) is not { } setup)
         {
             return ExitCode.Trouble;
         }

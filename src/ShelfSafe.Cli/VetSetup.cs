@@ -14,9 +14,9 @@ internal sealed record VetSetup(RecipeVetter Vetter, Kitchen Kitchen, RulePack R
     private const int MostFaults = 20;
 
     /// <summary>Reads profile, rules and word list; complains and returns <see langword="null"/> where one is wrong.</summary>
-    public static VetSetup? Read(VetRequest request, Action<string> complain)
+    public static VetSetup? Read(VetRequest request, Surroundings around, Action<string> complain)
     {
-        if (Profile(request.KitchenFile, complain) is not { } profile || Pack(request.RulesFolder, complain) is not { } pack)
+        if (Profile(request.KitchenFile, around, complain) is not { } profile || Pack(request.RulesFolder, complain) is not { } pack)
         {
             return null;
         }
@@ -29,9 +29,9 @@ internal sealed record VetSetup(RecipeVetter Vetter, Kitchen Kitchen, RulePack R
 
         // What is typed now goes before what the profile remembers.
         double? feet = request.Altitude is { } altitude && Altitude.TryRead(altitude, out double typed, out _) ? typed : profile.AltitudeFeet;
-        string region = request.Region ?? profile.Region ?? string.Empty;
-        Kitchen kitchen = new(feet, request.Gauge ?? profile.Gauge, request.Jar ?? profile.Jar, region);
-        return new(RecipeVetter.Create(pack, region, words), kitchen, pack);
+        Kitchen kitchen = KitchenOf(profile, around) with { AltitudeFeet = feet };
+        kitchen = kitchen with { Gauge = request.Gauge ?? kitchen.Gauge, Jar = request.Jar ?? kitchen.Jar, Region = request.Region ?? kitchen.Region };
+        return new(RecipeVetter.Create(pack, KitchenWords.WordsOf(kitchen.Region), words), kitchen, pack);
     }
 
     /// <summary>Reads a rule pack, the built-in one where no folder is named.</summary>
@@ -79,9 +79,25 @@ internal sealed record VetSetup(RecipeVetter Vetter, Kitchen Kitchen, RulePack R
         }
     }
 
-    private static KitchenFile? Profile(string? path, Action<string> complain)
+    /// <summary>The kitchen that a profile tells of.</summary>
+    public static Kitchen KitchenOf(KitchenFile profile, Surroundings around) => new(profile.AltitudeFeet, profile.Gauge, profile.Jar, profile.Country ?? string.Empty)
     {
-        if (path is null)
+        Canners = profile.Canners,
+        GaugeTested = profile.GaugeTested,
+        AsOf = around.Today,
+        Capacity = profile.Capacity,
+        Metric = profile.Metric,
+        File = profile.Path is { } path ? RecipePaths.Shown(path) : null,
+    };
+
+    /// <summary>The profile that was named, else the one in its usual place if it is there; complains where it is wrong.</summary>
+    /// <param name="named">As named, <c>none</c> for no profile at all, or <see langword="null"/>.</param>
+    /// <param name="around">Tells the usual place.</param>
+    /// <param name="complain">Receives what is wrong.</param>
+    public static KitchenFile? Profile(string? named, Surroundings around, Action<string> complain)
+    {
+        string? path = named ?? (File.Exists(around.KitchenFile) ? around.KitchenFile : null);
+        if (path is null or KitchenWords.NoFile)
         {
             return KitchenFile.Empty;
         }
@@ -92,7 +108,7 @@ internal sealed record VetSetup(RecipeVetter Vetter, Kitchen Kitchen, RulePack R
             return null;
         }
 
-        KitchenFile? profile = KitchenFile.Parse(path, text.TrimStart('\uFEFF'), out wrong);
+        KitchenFile? profile = KitchenFile.Parse(path, text.TrimStart('\uFEFF'), around.Today, out wrong);
         if (profile is null)
         {
             complain(wrong);

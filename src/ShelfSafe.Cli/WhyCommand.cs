@@ -4,7 +4,7 @@ using ShelfSafe.Reports.Teaching;
 namespace ShelfSafe.Cli;
 
 /// <summary>The command <c>why</c>: its arguments and options, and nothing else.</summary>
-internal sealed class WhyCommand(Func<Stream> standardInput, Terminal terminal)
+internal sealed class WhyCommand(Func<Stream> standardInput, Terminal terminal, Surroundings around)
 {
     private readonly Argument<string[]> _topic = new("TOPIC|RULE|FOOD")
     {
@@ -22,7 +22,7 @@ internal sealed class WhyCommand(Func<Stream> standardInput, Terminal terminal)
     };
 
     private readonly Option<string?> _output = new("--output", "-o") { HelpName = "FILE", Description = "Write the lesson to a file: whole, or not at all." };
-    private readonly Option<string?> _kitchen = new("--kitchen") { HelpName = "FILE", Description = "Kitchen profile: a JSON file with altitude, gauge, jar, region, aliases." };
+    private readonly Option<string?> _kitchen = new("--kitchen") { HelpName = "FILE", Description = KitchenWords.FileHelp };
     private readonly Option<string?> _altitude = KitchenOptions.Altitude();
     private readonly Option<string?> _jar = KitchenOptions.Jar();
     private readonly Option<string?> _region = KitchenOptions.Region();
@@ -36,7 +36,7 @@ internal sealed class WhyCommand(Func<Stream> standardInput, Terminal terminal)
         {
             _topic, _recipe, _format, _output, _kitchen, _altitude, _jar, _region, _rules,
         };
-        why.SetAction(result => new WhyRun(Read(result), standardInput, terminal).Run(result.InvocationConfiguration.Output, result.InvocationConfiguration.Error));
+        why.SetAction(result => new WhyRun(Read(result), standardInput, terminal, around).Run(result.InvocationConfiguration.Output, result.InvocationConfiguration.Error));
         return why;
     }
 

@@ -6,7 +6,7 @@ using ShelfSafe.Verdict;
 namespace ShelfSafe.Cli;
 
 /// <summary>One run of <c>why</c>: finds the lesson, vets the recipe where one is given, and writes the page.</summary>
-internal sealed class WhyRun(WhyRequest request, Func<Stream> standardInput, Terminal terminal)
+internal sealed class WhyRun(WhyRequest request, Func<Stream> standardInput, Terminal terminal, Surroundings around)
 {
     /// <summary>Runs, and returns the exit code: 0 for a page, 2 for anything that was wrong.</summary>
     public int Run(TextWriter output, TextWriter error)
@@ -27,7 +27,7 @@ internal sealed class WhyRun(WhyRequest request, Func<Stream> standardInput, Ter
 
     private string? Page(Action<string> complain)
     {
-        if (VetSetup.Read(request.AsVet(), complain) is not { } setup)
+        if (VetSetup.Read(request.AsVet(), around, complain) is not { } setup)
         {
             return null;
         }

@@ -8,7 +8,7 @@ namespace ShelfSafe.Changes;
 internal sealed class AdaptRules
 {
     private readonly Dictionary<string, AdaptRow> _rows;
-    private readonly ImmutableArray<FreezingRow> _freezing;
+    private readonly FreezerPlan _freezing;
     private readonly Dictionary<string, SourceRow> _sources;
     private readonly Dictionary<string, FoodRow> _foods;
     private readonly AdaptRow _other;
@@ -20,8 +20,8 @@ internal sealed class AdaptRules
     {
         WorkTables tables = WorkTables.Of(pack);
         _rows = tables.Adaptations.ToDictionary(row => row.Rule, StringComparer.Ordinal);
-        _freezing = tables.Freezing;
         _sources = pack.Tables.Sources.ToDictionary(row => row.Id, StringComparer.Ordinal);
+        _freezing = new(tables.Freezing, _sources);
         _foods = pack.Tables.Foods.ToDictionary(food => food.Id, StringComparer.Ordinal);
         _other = _rows["proportions"];
         _names = pack.Tables.Aliases.Select(alias => (alias.Food, Words: alias.Alias))
@@ -44,7 +44,7 @@ internal sealed class AdaptRules
     public ImmutableArray<FreezingStep> Freezing(VettingReport report)
     {
         FoodRow[] foods = [.. report.Ingredients.Where(entry => entry.FoodId is not null && _foods.ContainsKey(entry.FoodId)).Select(entry => _foods[entry.FoodId!])];
-        return [.. _freezing.Where(row => row.Foods.Any(test => Passes(test, foods))).Select(row => new FreezingStep(row.Part, row.Text, Sources(row.Sources)))];
+        return _freezing.For(foods);
     }
 
     /// <summary>
@@ -67,14 +67,6 @@ internal sealed class AdaptRules
 
     private IEnumerable<FoodRow> Rows(IEnumerable<IngredientReport> entries) =>
         entries.Select(entry => entry.FoodId is { } id ? _foods.GetValueOrDefault(id) : null).OfType<FoodRow>();
-
-    private static bool Passes(string test, FoodRow[] foods) => test == "any" || Array.Exists(foods, food => test switch
-    {
-        ['t', 'r', 'a', 'i', 't', ' ', .. string trait] => food.Has(trait),
-        ['g', 'r', 'o', 'u', 'p', ' ', .. string group] => food.Group == group,
-        ['f', 'o', 'o', 'd', ' ', .. string id] => food.Id == id,
-        _ => false,
-    });
 
     private ImmutableArray<SourceReference> Sources(ImmutableArray<string> keys) =>
         [.. keys.Where(_sources.ContainsKey).Select(key => _sources[key]).Select(row => new SourceReference(row.Id, row.Title, row.Locator, row.Url))];

@@ -54,7 +54,3 @@ public sealed record AdaptChange(string Kind, string What, string Now, string Wh
 /// <summary>A question or a reason, about some words of the recipe or about the whole.</summary>
 /// <param name="What">The words, or empty for the whole recipe.</param>
 public sealed record AdaptNote(string What, string Text, ImmutableArray<SourceReference> Sources);
-
-/// <summary>One step of the freezer version.</summary>
-/// <param name="Part"><c>cool</c>, <c>pack</c>, <c>keeps</c> or <c>use</c>.</param>
-public sealed record FreezingStep(string Part, string Text, ImmutableArray<SourceReference> Sources);

@@ -11,8 +11,9 @@ public sealed class JarYield(ImmutableArray<JarRow> rows)
     /// <param name="millilitres">Volume in the pot, ml, air gaps left out.</param>
     /// <param name="jar">Jar size id.</param>
     /// <param name="headspaceInches">Headspace of the governing process row, inches.</param>
+    /// <param name="capacity">Jars that the cook's own canner takes, or <see langword="null"/> for the canner of the table.</param>
     /// <returns>The plan, or <see langword="null"/> where the size is not in the table, the volume has no bound, or the headspace leaves no room.</returns>
-    public JarPlan? Plan(Interval millilitres, string jar, double headspaceInches)
+    public JarPlan? Plan(Interval millilitres, string jar, double headspaceInches, CannerCapacity? capacity = null)
     {
         JarRow? row = rows.FirstOrDefault(row => row.Jar == jar);
         if (row is null || !millilitres.IsBounded || millilitres.Low < 0 || !(headspaceInches >= 0))
@@ -30,12 +31,13 @@ public sealed class JarYield(ImmutableArray<JarRow> rows)
 
         double fewest = Math.Floor(millilitres.Low / fill.High);
         double most = Math.Ceiling(millilitres.High / fill.Low); // up: have enough jars ready
-        Interval loads = new(Math.Ceiling(fewest / row.Load.High), Math.Ceiling(most / row.Load.Low));
+        Interval load = capacity?.Of(jar, row.Load) ?? row.Load;
+        Interval loads = new(Math.Ceiling(fewest / load.High), Math.Ceiling(most / load.Low));
         double lowRest = millilitres.Low - (fewest * fill.High);
         Interval remainder = fewest == Math.Floor(millilitres.High / fill.Low) && millilitres.Low == millilitres.High && fill.Low == fill.High
             ? Interval.Exactly(lowRest)
             : new(0, Math.Min(fill.High, millilitres.High));
-        return new(jar, new(fewest, most), fill, loads, remainder);
+        return new(jar, new(fewest, most), fill, loads, remainder, load);
     }
 }
 
@@ -43,6 +45,7 @@ public sealed class JarYield(ImmutableArray<JarRow> rows)
 /// <param name="Jar">Jar size id.</param>
 /// <param name="Jars">Jars needed: full ones at least, all with the last part-filled one at most.</param>
 /// <param name="FillMillilitres">What one jar takes below its headspace, narrow to wide mouth, ml.</param>
-/// <param name="Loads">Canner loads of a canner that takes 7 quarts.</param>
+/// <param name="Loads">Canner loads of the cook's own canner, else of one that takes 7 quarts.</param>
 /// <param name="RemainderMillilitres">What may be left for a last, part-filled jar, ml.</param>
-public sealed record JarPlan(string Jar, Interval Jars, Interval FillMillilitres, Interval Loads, Interval RemainderMillilitres);
+/// <param name="Load">Jars in one load.</param>
+public sealed record JarPlan(string Jar, Interval Jars, Interval FillMillilitres, Interval Loads, Interval RemainderMillilitres, Interval Load);

@@ -37,25 +37,8 @@ internal readonly struct ImageTable(PackImage image, string file, int at)
     /// <summary>One cell.</summary>
     public string Cell(int row, int column) => image.String(image.Int32(Start(row) + 4 + (4 * column)));
 
-    /// <summary>The rows with a value in a key column.</summary>
-    public int[] Find(string column, string value)
-    {
-        int section = image.Section($"{file}:{column}");
-        ImageMap map = new(image, section);
-        if (map.Find(value) is not (int found and >= 0))
-        {
-            return [];
-        }
-
-        int list = section + map.Value(found);
-        int[] rows = new int[image.Int32(list)];
-        for (int i = 0; i < rows.Length; i++)
-        {
-            rows[i] = image.Int32(list + 4 + (4 * i));
-        }
-
-        return rows;
-    }
+    /// <summary>The index of a key column.</summary>
+    public ImageIndex Index(string column) => new(image, image.Section($"{file}:{column}"));
 
     /// <summary>Writes a table as a section of its name, and an index for each key column.</summary>
     public static void Write(PackImageWriter writer, string name, string[] header, IReadOnlyList<(int Line, string[] Cells)> rows, IEnumerable<string> keys)
@@ -109,4 +92,31 @@ internal readonly struct ImageTable(PackImage image, string file, int at)
     }
 
     private int Start(int row) => at + 8 + (4 * Columns) + (4 * (Columns + 1) * row);
+}
+
+/// <summary>The index of a key column, see <see cref="ImageTable"/>.</summary>
+internal readonly struct ImageIndex(PackImage image, int section)
+{
+    private readonly ImageMap _map = new(image, section);
+
+    /// <summary>Whether a row has the value.</summary>
+    public bool Has(ReadOnlySpan<char> value) => _map.Find(value) >= 0;
+
+    /// <summary>The rows with a value, in the order of the table.</summary>
+    public int[] Find(string value)
+    {
+        if (_map.Find(value) is not (int found and >= 0))
+        {
+            return [];
+        }
+
+        int list = section + _map.Value(found);
+        int[] rows = new int[image.Int32(list)];
+        for (int i = 0; i < rows.Length; i++)
+        {
+            rows[i] = image.Int32(list + 4 + (4 * i));
+        }
+
+        return rows;
+    }
 }

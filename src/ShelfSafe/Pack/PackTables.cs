@@ -19,6 +19,7 @@ internal sealed class PackTables
     private readonly Lazy<ImmutableArray<CategoryCard>> _categories;
     private readonly Lazy<ImmutableArray<JarSignCard>> _jarSigns;
     private readonly Lazy<Limits> _limits;
+    private readonly Lazy<KitchenTables> _kitchen;
 
     /// <summary>Tables of a pack that was found to be without fault.</summary>
     public PackTables(PackFiles files)
@@ -39,6 +40,7 @@ internal sealed class PackTables
         _categories = new(() => image is not null ? CardImage.Categories(image) : Read(found => Cards("categories/", CardReader.Category, found)));
         _jarSigns = new(() => Read(found => JarSignReader.ReadAll(files, found)));
         _limits = new(() => Read(found => Limits.Read(files["limits.csv"], found)));
+        _kitchen = new(() => Read(found => KitchenTables.Read(path => files[path], found)));
     }
 
     /// <summary>All foods; made one by one where only a few are needed, see <see cref="Food(int)"/>.</summary>
@@ -77,12 +79,15 @@ internal sealed class PackTables
     /// <summary>Named thresholds.</summary>
     public Limits Limits => _limits.Value;
 
+    /// <summary>Canners, notes on the kitchen, and countries.</summary>
+    public KitchenTables Kitchen => _kitchen.Value;
+
     /// <summary>Reads every table now; what is wrong is added to the faults and left out.</summary>
     public static PackTables Read(PackFiles files, List<PackFault> faults)
     {
         PackTables tables = new(files, faults);
         _ = tables.Categories.Length + tables.Hazards.Length + tables.Foods.Length + tables.Aliases.Length + tables.Processes.Length;
-        _ = tables.Sources.Length + tables.Storage.Length + tables.JarSigns.Length + tables.Limits.Count;
+        _ = tables.Sources.Length + tables.Storage.Length + tables.JarSigns.Length + tables.Limits.Count + tables.Kitchen.Canners.Length;
         return tables;
     }
 

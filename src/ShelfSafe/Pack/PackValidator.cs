@@ -58,6 +58,7 @@ internal static class PackValidator
         }
 
         CheckSigns(tables, known, faults);
+        tables.Kitchen.CheckSources(known, faults);
         foreach (CategoryCard card in tables.Categories)
         {
             foreach (Gate gate in card.Gates)

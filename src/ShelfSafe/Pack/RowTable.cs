@@ -9,7 +9,7 @@ internal sealed class RowTable<T>
 {
     private readonly T?[] _rows;
     private readonly Func<int, T>? _make;
-    private readonly ImageTable _table;
+    private readonly ImageIndex[] _indexes = []; // for each key column
     private readonly Lazy<ImmutableArray<T>> _all;
     private readonly Dictionary<(string Column, string Value), List<int>> _read = [];
     private readonly string[] _keys;
@@ -27,7 +27,7 @@ internal sealed class RowTable<T>
         _all = new(() => [.. Enumerable.Range(0, _rows!.Length).Select(row => this[row])]);
         if (text.Cells is { } table && table.HasHeader(keys.Header))
         {
-            _table = table;
+            _indexes = [.. keys.Keys.Select(key => table.Index(key))];
             _rows = new T?[table.Count];
             _make = row => read(new CsvRow(keys.File, keys.Header, table, row, faults))!;
         }
@@ -70,7 +70,7 @@ internal sealed class RowTable<T>
         values.SelectMany(value => Places(column, value)).Order().Select(row => this[row]);
 
     private IReadOnlyList<int> Places(string column, string value) =>
-        _make is not null ? _table.Find(column, value) : _read.TryGetValue((column, value), out List<int>? read) ? read : [];
+        _make is not null ? _indexes[Array.IndexOf(_keys, column)].Find(value) : _read.TryGetValue((column, value), out List<int>? read) ? read : [];
 
     private static Row? Keyed(CsvRow row, TableKeys keys, Func<CsvRow, T?> read) =>
         read(row) is { } made ? new(made, [.. keys.Keys.Select(key => (key, row.Text(key)))]) : null;

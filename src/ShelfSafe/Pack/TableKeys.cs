@@ -40,6 +40,9 @@ internal sealed record TableKeys(string File, string[] Header, params string[] K
         ["formula", "slot", "foods", "role", "low", "high", "unit", "grams", "state", "label", "discarded", "per_jar", "swaps", "optional", "source"],
         "formula");
 
+    /// <summary>Ordinary words.</summary>
+    public static readonly TableKeys PlainWords = new("plain-words.csv", ["word"], "word");
+
     /// <summary>Every table with an index.</summary>
-    public static readonly TableKeys[] All = [Foods, Processes, Sources, Measures, Likes, Compositions, Formulas, FormulaSlots];
+    public static readonly TableKeys[] All = [Foods, Processes, Sources, Measures, Likes, Compositions, Formulas, FormulaSlots, PlainWords];
 }

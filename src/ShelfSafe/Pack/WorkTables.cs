@@ -90,7 +90,7 @@ internal sealed record WorkTables(
     private static RunSheetRow? Step(CsvRow row) => new(
         row.Text("id"),
         row.Choice("part", ("before", "before"), ("prepare", "prepare"), ("fill", "fill"), ("canner", "canner"), ("after", "after"), ("trouble", "trouble")),
-        row.Choice("method", ("any", "any"), ("pressure", "pressure"), ("boiling-water", "boiling-water")),
+        row.Choice("method", ("any", "any"), ("pressure", "pressure"), ("boiling-water", "boiling-water"), ("atmospheric-steam", "atmospheric-steam")),
         [.. row.List("applies")],
         Minutes(row, "minutes"),
         Minutes(row, "minutes_most"),

@@ -15,7 +15,11 @@ public sealed record RunSheet(
     ImmutableArray<RunSheetStep> Before,
     ImmutableArray<RunSheetStep> After,
     ImmutableArray<TimetableEntry> Timetable,
-    int LongestMinutes);
+    int LongestMinutes)
+{
+    /// <summary>What must be said of the kitchen before the work: gauge, canners, country.</summary>
+    public ImmutableArray<KitchenNote> KitchenNotes { get; init; } = [];
+}
 
 /// <summary>One recipe of the session.</summary>
 /// <param name="Title">Its title, or its file where it has none.</param>

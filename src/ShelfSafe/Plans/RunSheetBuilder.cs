@@ -47,7 +47,10 @@ public sealed class RunSheetBuilder
         ];
         ImmutableArray<RunSheetStep> before = Shared(recipes, "before");
         (ImmutableArray<TimetableEntry> entries, int longest) = Timetable.Of(before, planned);
-        return new(planned, before, Shared(recipes, "after"), entries, longest);
+        return new(planned, before, Shared(recipes, "after"), entries, longest)
+        {
+            KitchenNotes = [.. recipes.SelectMany(recipe => recipe.Report.KitchenNotes).DistinctBy(note => note.Id)],
+        };
     }
 
     private PlannedRecipe Planned(string title, VettingReport report)

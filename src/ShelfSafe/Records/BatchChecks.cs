@@ -14,7 +14,7 @@ public static class BatchChecks
     private const double LowestFeet = -1_500;
     private const double HighestFeet = 20_000;
 
-    private static readonly string[] _methods = ["boiling-water", "pressure"];
+    private static readonly string[] _methods = ["boiling-water", "atmospheric-steam", "pressure"];
     private static readonly string[] _jars = ["half-pint", "pint", "pint-and-a-half", "quart", "half-gallon"];
     private static readonly string[] _packs = ["hot", "raw"];
     private static readonly string[] _gauges = ["dial", "weighted"];
@@ -48,8 +48,8 @@ public static class BatchChecks
             ?? Unknown("gauge", used.Gauge, _gauges)
             ?? (used.Minutes is < 1 or > MostMinutes ? Line($"{used.Minutes} minutes: a time is from 1 to {MostMinutes} minutes")
                 : used.Psi is { } psi && !(psi is > 0 and <= MostPsi) ? Line($"{psi} pounds: a pressure is above 0 and at most {MostPsi} pounds")
-                : used.Psi is not null && used.Method != "pressure" ? "a pressure needs the method pressure; boiling water has none"
-                : used.Gauge is not null && used.Method != "pressure" ? "a gauge needs the method pressure; boiling water has none"
+                : used.Psi is not null && used.Method != "pressure" ? "a pressure needs the method pressure; boiling water and open steam have none"
+                : used.Gauge is not null && used.Method != "pressure" ? "a gauge needs the method pressure; boiling water and open steam have none"
                 : null);
     }
 

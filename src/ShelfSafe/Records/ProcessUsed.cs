@@ -1,7 +1,7 @@
 namespace ShelfSafe.Records;
 
 /// <summary>The process as the cook ran it; whatever was not told is <see langword="null"/>.</summary>
-/// <param name="Method"><c>boiling-water</c> or <c>pressure</c>.</param>
+/// <param name="Method"><c>boiling-water</c>, <c>atmospheric-steam</c> or <c>pressure</c>.</param>
 /// <param name="Jar">Jar size, a word of the process table.</param>
 /// <param name="Pack"><c>hot</c> or <c>raw</c>.</param>
 /// <param name="Minutes">Full minutes at a boil or at pressure.</param>

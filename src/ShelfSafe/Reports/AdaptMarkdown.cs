@@ -92,12 +92,17 @@ public sealed class AdaptMarkdown(Words words)
             yield return words["process.ask-altitude"];
         }
 
+        foreach (KitchenNote note in report.KitchenNotes.Where(static note => note.Id != "altitude-missing"))
+        {
+            yield return $"{note.Text} {note.Instead}{sources.Mark(note.Sources)}";
+        }
+
         foreach (ImmutableArray<ProcessLine> group in ReportHead.Groups(report.Process))
         {
             yield return ReportHead.Process(words, group[0]) + sources.Mark(group[0].Source);
             ReportTables tables = new(words);
             ImmutableArray<string> header = tables.ProcessHeader(group[0].Psi is not null);
-            foreach (ImmutableArray<string> row in tables.ProcessRows(group))
+            foreach (ImmutableArray<string> row in tables.ProcessRows(group, report.Kitchen.Metric))
             {
                 yield return "- " + string.Join(", ", row.Select((cell, at) => at == 0 ? cell : $"{header[at]} {cell}"));
             }

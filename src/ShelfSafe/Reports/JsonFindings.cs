@@ -38,7 +38,8 @@ internal static class JsonFindings
         json.WriteEndObject();
     }
 
-    private static void WriteSource(Utf8JsonWriter json, SourceReference source)
+    /// <summary>Writes one source.</summary>
+    public static void WriteSource(Utf8JsonWriter json, SourceReference source)
     {
         json.WriteStartObject();
         json.WriteText("id"u8, source.Id);

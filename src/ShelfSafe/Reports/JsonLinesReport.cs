@@ -98,7 +98,7 @@ public sealed class JsonLinesReport
         json.WriteList("storage"u8, report.Storage, WriteStorage);
         json.WriteList("parts"u8, report.Parts, WritePart);
         WritePack(json, report.Pack);
-        WriteKitchen(json, report.Kitchen);
+        JsonKitchen.Write(json, report);
         if (item.Record is { } record)
         {
             json.WriteNumber("record"u8, record);
@@ -155,6 +155,7 @@ public sealed class JsonLinesReport
             json.WriteRange("loads"u8, yield.Loads);
             json.WriteRange("remainderMillilitres"u8, yield.RemainderMillilitres);
             json.WriteRounded("headspaceInches"u8, yield.HeadspaceInches);
+            json.WriteRange("jarsALoad"u8, yield.JarsALoad);
             json.WriteEndObject();
         }
         else
@@ -203,16 +204,6 @@ public sealed class JsonLinesReport
         json.WriteText("version"u8, pack.Version);
         json.WriteText("date"u8, pack.Date);
         json.WriteText("sha256"u8, pack.Sha256);
-        json.WriteEndObject();
-    }
-
-    private static void WriteKitchen(Utf8JsonWriter json, Kitchen kitchen)
-    {
-        json.WriteStartObject("kitchen"u8);
-        json.WriteRounded("altitudeFeet"u8, kitchen.AltitudeFeet ?? double.NaN);
-        json.WriteText("gauge"u8, kitchen.Gauge);
-        json.WriteText("jar"u8, kitchen.Jar);
-        json.WriteText("region"u8, kitchen.Region.Length == 0 ? null : kitchen.Region);
         json.WriteEndObject();
     }
 

@@ -21,7 +21,7 @@ internal sealed class MarkdownReport(Words words) : ReportFormat
         StringBuilder page = new();
         SourceList sources = new();
         VettingReport report = item.Report;
-        WriteHead(page, item);
+        WriteHead(page, item, sources);
         foreach (FindingLevel level in (ReadOnlySpan<FindingLevel>)[FindingLevel.Stop, FindingLevel.Change, FindingLevel.Caution, FindingLevel.Note])
         {
             WriteFindings(page, report, level, sources);
@@ -36,7 +36,7 @@ internal sealed class MarkdownReport(Words words) : ReportFormat
         WriteUnread(page, report);
         WriteProcess(page, report, sources);
         WriteList(page, "heading.yield", ReportHead.Yield(words, report).Select(Of));
-        WriteList(page, "heading.storage", Listed(report.Storage).Select(advice => $"{Of(words.Named("where", advice.Where))}: {Of(ReportHead.Storage(advice))}{Marks(sources.Numbers(advice.Source))}"));
+        WriteList(page, "heading.storage", report.FreezerFirst.IsEmpty ? Storage(report, sources) : []);
         WriteList(page, "heading.nearest", Listed(report.Nearest).Select(formula => Nearest(formula, sources)));
         WriteList(page, "label.sources", sources.Entries.Select(static source => Of(source.Text) + Address(source.Url)), "1. ");
         Heading(page, words["heading.cannot-know"]);
@@ -69,7 +69,7 @@ internal sealed class MarkdownReport(Words words) : ReportFormat
         page.Append('\n');
     }
 
-    private void WriteHead(StringBuilder page, ReportItem item)
+    private void WriteHead(StringBuilder page, ReportItem item, SourceList sources)
     {
         VettingReport report = item.Report;
         page.Append("# ").Append(Of(report.Title ?? words["report.untitled"])).Append("\n\n");
@@ -82,6 +82,10 @@ internal sealed class MarkdownReport(Words words) : ReportFormat
         }
 
         page.Append('\n');
+        WriteList(page, "heading.kitchen", Listed(report.KitchenNotes).Select(note => $"{Of(note.Text)}{Marks(sources.Numbers(note.Sources))}\n  - *{Of(words["label.instead"])}:* {Of(note.Instead)}"));
+        WriteList(page, "heading.freezer-first", ReportHead.Freezer(words, report).Select(part =>
+            Of(part.Heading) + string.Concat(part.Steps.Select(step => $"\n  - {Of(step.Text)}{Marks(sources.Numbers(step.Sources))}"))));
+        WriteList(page, "heading.storage", report.FreezerFirst.IsEmpty ? [] : Storage(report, sources));
         WriteList(page, "heading.parts", Listed(report.Parts).Select(part => Of(ReportHead.Part(words, part))));
         WriteList(page, "heading.reasons", Listed(report.Reasons).Select(Of), "1. ");
     }
@@ -177,15 +181,21 @@ internal sealed class MarkdownReport(Words words) : ReportFormat
         {
             IEnumerable<int> numbers = group.SelectMany(line => sources.Numbers(line.Source)).Distinct();
             page.Append("**").Append(Of(ReportHead.Process(words, group[0]))).Append("**").Append(Marks([.. numbers])).Append("\n\n");
-            Table(page, _tables.ProcessHeader(group[0].Psi is not null), _tables.ProcessRows(group));
+            Table(page, _tables.ProcessHeader(group[0].Psi is not null), _tables.ProcessRows(group, report.Kitchen.Metric));
             foreach (string note in ReportHead.Notes(words, group))
             {
                 page.Append(Of(note)).Append("\n\n");
             }
         }
 
-        page.Append(Of(words[lines.Any(static line => line.Psi is not null) ? "process.follow" : "process.follow-boiling"])).Append("\n\n");
+        foreach (string follow in ReportHead.Follow(words, lines, report.Kitchen.Metric))
+        {
+            page.Append(Of(follow)).Append("\n\n");
+        }
     }
+
+    private IEnumerable<string> Storage(VettingReport report, SourceList sources) =>
+        Listed(report.Storage).Select(advice => $"{Of(words.Named("where", advice.Where))}: {Of(ReportHead.Storage(advice))}{Marks(sources.Numbers(advice.Source))}");
 
     private string Nearest(NearestFormula formula, SourceList sources)
     {

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Net;
 using System.Text;
 using ShelfSafe.Plans;
+using ShelfSafe.Verdict;
 
 namespace ShelfSafe.Reports;
 
@@ -35,6 +36,11 @@ public sealed class PlanReport(Words words)
         foreach (PlannedRecipe recipe in sheet.Recipes)
         {
             page.Line(Summary(recipe));
+        }
+
+        foreach (KitchenNote note in sheet.KitchenNotes)
+        {
+            page.Line($"{note.Text} {note.Instead}{sources.Mark(note.Sources)}");
         }
 
         page.Line(words["plan.one-recipe"]);
@@ -75,7 +81,7 @@ public sealed class PlanReport(Words words)
             : words.With("plan.jars-unknown", words.Named("jar", recipe.Process.Jar));
         string process = recipe.Process.Psi is { } psi
             ? words.With("plan.pressure", recipe.Process.Minutes, TextNumbers.Short(psi), words.Named("gauge", recipe.Process.Gauge ?? string.Empty))
-            : words.With("plan.boiling", recipe.Process.Minutes);
+            : words.With(recipe.Process.Method == "atmospheric-steam" ? "plan.steam" : "plan.boiling", recipe.Process.Minutes);
         return $"{recipe.Title}: {words.Named("pack", recipe.Process.Pack)}, {process} {count} ({recipe.Process.Source})";
     }
 

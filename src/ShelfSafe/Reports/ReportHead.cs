@@ -36,6 +36,33 @@ internal static class ReportHead
         Outcome.CannotTell or Outcome.TestedRecipeOnly or Outcome.FreezeOrChill or Outcome.DryStorage or Outcome.NotAJarFood => (string.Empty, []),
     };
 
+    /// <summary>How the directions of some processes end: what must be followed for each method among them.</summary>
+    public static IEnumerable<string> Follow(Words words, ImmutableArray<ProcessLine> lines, bool metric)
+    {
+        if (metric)
+        {
+            yield return words["metric.note"];
+        }
+
+        if (lines.Any(static line => line.Psi is not null))
+        {
+            yield return words["process.follow"];
+        }
+        else if (lines.Any(static line => line.Method == "boiling-water"))
+        {
+            yield return words["process.follow-boiling"];
+        }
+
+        if (lines.Any(static line => line.Method == "atmospheric-steam"))
+        {
+            yield return words["process.follow-steam"];
+        }
+    }
+
+    /// <summary>The freezer plan that this kitchen should take first: heading of each part and its steps; empty for other kitchens.</summary>
+    public static IEnumerable<(string Heading, IReadOnlyList<FreezingStep> Steps)> Freezer(Words words, VettingReport report) =>
+        report.FreezerFirst.GroupBy(static step => step.Part, StringComparer.Ordinal).Select(part => (words[$"freezing.{part.Key}"], (IReadOnlyList<FreezingStep>)[.. part]));
+
     /// <summary>Processes that share product, method and pack, and so a table.</summary>
     public static IEnumerable<ImmutableArray<ProcessLine>> Groups(ImmutableArray<ProcessLine> lines) =>
         lines.GroupBy(static line => (line.Product, line.Method, line.Pack)).Select(static group => group.ToImmutableArray());
@@ -75,7 +102,9 @@ internal static class ReportHead
             yield return yield.Jars.IsBounded
                 ? words.With("yield.jars", TextNumbers.Whole(yield.Jars.Low), TextNumbers.Whole(yield.Jars.High), jar)
                 : words.With("yield.jars-at-least", TextNumbers.Whole(yield.Jars.Low), jar);
-            yield return words.With("yield.loads", TextNumbers.Range(yield.Loads, string.Empty, words), TextNumbers.Short(yield.RemainderMillilitres.High / MillilitresPerLitre));
+            yield return yield.JarsALoad is { } load
+                ? words.With("yield.loads-yours", TextNumbers.Range(load, string.Empty, words), TextNumbers.Range(yield.Loads, string.Empty, words), TextNumbers.Short(yield.RemainderMillilitres.High / MillilitresPerLitre))
+                : words.With("yield.loads", TextNumbers.Range(yield.Loads, string.Empty, words), TextNumbers.Short(yield.RemainderMillilitres.High / MillilitresPerLitre));
         }
     }
 
@@ -92,9 +121,24 @@ internal static class ReportHead
         }
 
         pieces.Add(kitchen.Jar is { } jar ? words.Named("jar", jar) : words["kitchen.any-jar"]);
+        if (!kitchen.Canners.IsEmpty)
+        {
+            pieces.Add(words.With("kitchen.canners", string.Join(", ", kitchen.Canners.Select(canner => words.Named("canner", canner)))));
+        }
+
+        if (kitchen.GaugeTested is { } tested)
+        {
+            pieces.Add(words.With("kitchen.gauge-tested", tested.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)));
+        }
+
         if (kitchen.Region.Length > 0)
         {
             pieces.Add(words.With("kitchen.region", kitchen.Region));
+        }
+
+        if (kitchen.File is { } file)
+        {
+            pieces.Add(words.With("kitchen.file", file));
         }
 
         return string.Join(", ", pieces);

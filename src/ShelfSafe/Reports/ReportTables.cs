@@ -22,22 +22,25 @@ internal sealed class ReportTables(Words words)
     ];
 
     /// <summary>One row a printed process, each once.</summary>
-    public IReadOnlyList<ImmutableArray<string>> ProcessRows(ImmutableArray<ProcessLine> lines) =>
-        [.. lines.Select(Row).Distinct(RowComparer.Instance)];
+    /// <param name="lines">The lines.</param>
+    /// <param name="metric">Whether metric figures follow the published ones in brackets.</param>
+    public IReadOnlyList<ImmutableArray<string>> ProcessRows(ImmutableArray<ProcessLine> lines, bool metric) =>
+        [.. lines.Select(line => Row(line, metric)).Distinct(RowComparer.Instance)];
 
     /// <summary>Heads of the process table.</summary>
     public ImmutableArray<string> ProcessHeader(bool pressure) => pressure
         ? [words["process.jar"], words["process.minutes"], words["process.gauge"], words["process.pressure"], words["process.band"], words["process.headspace"]]
         : [words["process.jar"], words["process.minutes"], words["process.band"], words["process.headspace"]];
 
-    private ImmutableArray<string> Row(ProcessLine line)
+    private ImmutableArray<string> Row(ProcessLine line, bool metric)
     {
         string jar = words.Named("jar", line.Jar);
         string minutes = words.With("process.min", line.Minutes);
-        string headspace = words.With("process.inch", Inches(line.HeadspaceInches));
+        string headspace = words.With("process.inch", Inches(line.HeadspaceInches)) + (metric ? MetricFigures.Headspace(words, line.HeadspaceInches) : string.Empty);
+        string band = Band(line.AltitudeFeet) + (metric ? MetricFigures.Band(words, line.AltitudeFeet) : string.Empty);
         return line.Psi is { } psi
-            ? [jar, minutes, line.Gauge is { } gauge ? words.Named("gauge", gauge) : string.Empty, words.With("process.psi", TextNumbers.Short(psi)), Band(line.AltitudeFeet), headspace]
-            : [jar, minutes, Band(line.AltitudeFeet), headspace];
+            ? [jar, minutes, line.Gauge is { } gauge ? words.Named("gauge", gauge) : string.Empty, words.With("process.psi", TextNumbers.Short(psi)) + (metric ? MetricFigures.Pressure(words, psi) : string.Empty), band, headspace]
+            : [jar, minutes, band, headspace];
     }
 
     private string Band(Interval feet)

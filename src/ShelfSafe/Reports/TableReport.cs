@@ -20,6 +20,7 @@ public sealed class TableReport(Words words, TextStyle style)
         TextPage page = new(output, style);
         SourceList sources = new();
         page.Paragraph(InertText.Of(answer.Food ?? answer.Asked), ink: TextPage.Ink.Bold);
+        new TextKitchen(page, words, sources).WriteNotes([.. answer.Notes.Where(static note => note.Id is not ("altitude-missing" or "beyond-table"))]); // told below in its own words
         if (!answer.Lines.IsEmpty)
         {
             if (answer is { ByName: true, Food: not null })

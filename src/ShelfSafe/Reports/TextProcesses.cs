@@ -30,20 +30,22 @@ internal sealed class TextProcesses(TextPage page, Words words, SourceList sourc
 
         foreach (ImmutableArray<ProcessLine> group in ReportHead.Groups(lines))
         {
-            WriteGroup(group);
+            WriteGroup(group, kitchen.Metric);
         }
 
-        bool pressure = lines.Any(static line => line.Psi is not null);
-        page.Paragraph(words[pressure ? "process.follow" : "process.follow-boiling"], 2);
+        foreach (string follow in ReportHead.Follow(words, lines, kitchen.Metric))
+        {
+            page.Paragraph(follow, 2);
+        }
     }
 
-    private void WriteGroup(ImmutableArray<ProcessLine> lines)
+    private void WriteGroup(ImmutableArray<ProcessLine> lines, bool metric)
     {
         ProcessLine first = lines[0];
         string marks = string.Concat(lines.Select(line => line.Source).Distinct(StringComparer.Ordinal).Select(sources.Mark));
         page.Paragraph(ReportHead.Process(words, first) + marks, 2, ink: TextPage.Ink.Bold);
         ReportTables tables = new(words);
-        page.Table(tables.ProcessHeader(first.Psi is not null), tables.ProcessRows(lines), 4);
+        page.Table(tables.ProcessHeader(first.Psi is not null), tables.ProcessRows(lines, metric), 4);
         foreach (string note in ReportHead.Notes(words, lines))
         {
             page.Paragraph(note, 4);

@@ -20,6 +20,9 @@ public sealed class TextReport(Words words, TextStyle style)
         TextPage page = new(output, style);
         SourceList sources = new();
         WriteHead(page, file, report);
+        TextKitchen kitchen = new(page, words, sources);
+        kitchen.WriteNotes(report.KitchenNotes);
+        kitchen.WriteFreezer(report);
         WriteReasons(page, report);
         TextFindings findings = new(page, words, sources);
         findings.Write(report, FindingLevel.Stop);
@@ -33,7 +36,7 @@ public sealed class TextReport(Words words, TextStyle style)
         processes.Write(report);
         batch.WriteYield(report);
         TextElsewhere elsewhere = new(page, words, sources);
-        elsewhere.WriteStorage(report.Storage);
+        elsewhere.WriteStorage(report.FreezerFirst.IsEmpty ? report.Storage : []);
         elsewhere.WriteNearest(report.Nearest);
         elsewhere.WriteSources();
         WriteCautions(page, report);

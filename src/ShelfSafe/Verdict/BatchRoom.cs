@@ -16,6 +16,7 @@ internal sealed class BatchRoom
     private readonly BatchBuilder _builder;
     private readonly StepFoods _stepFoods;
     private readonly JarAcid _jarAcid;
+    private readonly JarSteps _jarSteps;
 
     /// <summary>Prepares the readers of a pack.</summary>
     public BatchRoom(RulePack pack, FoodCatalogue catalogue, LineWordTable words, Weigher weigher)
@@ -24,6 +25,7 @@ internal sealed class BatchRoom
         _dishes = DishReader.Create(pack);
         _builder = new(weigher, pack.Tables.Limits);
         _stepFoods = new(catalogue, words);
+        _jarSteps = new(words);
         List<PackFault> faults = [];
         _jarAcid = new(JarAcid.Read(pack.Text("jar-acid.csv"), faults), words);
         if (faults.Count > 0)
@@ -41,6 +43,7 @@ internal sealed class BatchRoom
             facts = facts.Add(returned);
         }
 
+        facts = facts.AddRange(_jarSteps.Find(part, facts));
         ImmutableArray<BatchItem> listed = _builder.Items(ingredients);
         ImmutableArray<BatchItem> items = [.. listed, .. _stepFoods.Find(part, facts, listed)];
         string[] headings = [.. part.Steps.Select(step => step.Heading).Concat(part.Ingredients.Select(line => line.Group)).OfType<string>().Where(heading => heading != recipe.Title).Distinct(StringComparer.Ordinal)];

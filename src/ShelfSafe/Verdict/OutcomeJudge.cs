@@ -62,6 +62,7 @@ internal sealed class OutcomeJudge(Limits limits)
         {
             Outcome.Pressure => Outcome.PressureAfterChanges,
             Outcome.BoilingWater => Outcome.BoilingWaterAfterChanges,
+            Outcome.DryStorage => Outcome.CannotTell,
             var same => same,
         };
         return after != outcome.Outcome && all.Any(finding => finding.Level >= FindingLevel.Change) ? outcome with { Outcome = after } : outcome;

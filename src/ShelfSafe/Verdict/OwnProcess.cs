@@ -51,16 +51,25 @@ internal sealed class OwnProcess(HazardRoom hazards)
         }
     }
 
-    // A raw pack where only a hot pack was tested: the food starts colder than the time was set for.
-    private RawFinding? RawInHotOnly(ImmutableArray<ProcessRow> rows, Batch batch) =>
-        batch.Fact("raw-pack") is { } raw && !batch.Says("hot-pack") && !rows.IsEmpty && rows.All(row => row.Pack == "hot")
-            ? hazards.Raise("raw-start", null, batch, raw.Span, raw.Words, FindingLevel.Change)
-            : null;
+    // A raw pack where only a hot pack was tested: the food starts colder than the time was set for. Steps that fill jars and
+    // heat nothing before it are a raw pack too, whatever they call it.
+    private RawFinding? RawInHotOnly(ImmutableArray<ProcessRow> rows, Batch batch)
+    {
+        if (rows.IsEmpty || !rows.All(row => row.Pack == "hot"))
+        {
+            return null;
+        }
+
+        StepFact? raw = batch.Says("hot-pack") ? null : batch.Fact("raw-pack");
+        raw ??= batch.Says(JarSteps.Heated) ? null : batch.Fact(JarSteps.Filled);
+        return raw is null ? null : hazards.Raise("raw-start", null, batch, raw.Span, raw.Words, FindingLevel.Change);
+    }
 
     private RawFinding Compare(PrintedProcess printed, ImmutableArray<ProcessRow> rows, ImmutableArray<ProcessRow> overruled, Batch batch, Kitchen kitchen, string words)
     {
         bool method = printed.Method is null || rows.Any(row => row.Method == printed.Method);
-        bool met = method && rows.Any(row => (printed.Method is null || row.Method == printed.Method) && Meets(printed, row, kitchen));
+        // Of several products in one jar each has its own time: the shortest is not enough.
+        bool met = method && rows.GroupBy(row => row.Product, StringComparer.Ordinal).All(product => product.Any(row => (printed.Method is null || row.Method == printed.Method) && Meets(printed, row, kitchen)));
         // The shorter of two published times is no guess; the longer one is shown beside it.
         bool shorter = !met && method && overruled.Any(row => Meets(printed, row, kitchen));
         RawFinding raised = hazards.Raise("own-process", null, batch, printed.Span, words, met ? FindingLevel.Note : shorter ? FindingLevel.Caution : FindingLevel.Change);

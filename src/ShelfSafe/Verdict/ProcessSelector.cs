@@ -8,13 +8,12 @@ namespace ShelfSafe.Verdict;
 /// <remarks>Nothing is interpolated: an altitude outside every printed band gets no line.</remarks>
 internal static class ProcessSelector
 {
-    private static readonly string[] JarOrder = ["half-pint", "pint", "pint-and-a-half", "quart", "half-gallon"];
-
     /// <summary>All lines that the kitchen's altitude, gauge and jar leave.</summary>
     /// <param name="rows">Rows that govern the product.</param>
     /// <param name="overruled">Rows that a longer time of a single food overrules; named beside it.</param>
     /// <param name="kitchen">The kitchen; without an altitude every band is given.</param>
-    public static ImmutableArray<ProcessLine> Lines(IEnumerable<ProcessRow> rows, Kitchen kitchen, IReadOnlyList<ProcessRow>? overruled = null)
+    /// <param name="steam">What an atmospheric steam canner may take, or <see langword="null"/> where none was asked for.</param>
+    public static ImmutableArray<ProcessLine> Lines(IEnumerable<ProcessRow> rows, Kitchen kitchen, IReadOnlyList<ProcessRow>? overruled = null, SteamRule? steam = null)
     {
         List<ProcessLine> lines = [];
         List<ProcessRow> all = [.. rows.SelectMany(ByPack)];
@@ -30,8 +29,22 @@ internal static class ProcessSelector
             Add(lines, row, row.Weighted, "weighted", kitchen, overruled);
         }
 
-        return [.. lines.OrderBy(line => Array.IndexOf(JarOrder, line.Jar)).ThenBy(line => line.RowId, StringComparer.Ordinal).ThenBy(line => line.Pack, StringComparer.Ordinal).ThenBy(line => line.Gauge, StringComparer.Ordinal).ThenBy(line => line.AltitudeFeet.Low)];
+        lines.AddRange(Steamed(lines, all, steam));
+        return [.. lines.OrderBy(line => JarSizes.Order(line.Jar)).ThenBy(line => line.RowId, StringComparer.Ordinal).ThenBy(line => line.Pack, StringComparer.Ordinal).ThenBy(line => line.Gauge, StringComparer.Ordinal).ThenBy(line => line.AltitudeFeet.Low)];
     }
+
+    // The very minutes of the boiling-water row at this altitude, and only within the limits of the research: acid or acidified rows alone.
+    private static List<ProcessLine> Steamed(IReadOnlyList<ProcessLine> lines, List<ProcessRow> rows, SteamRule? steam)
+    {
+        HashSet<string> acid = [.. rows.Where(row => row is { Method: "boiling-water", Acidity: "acid" or "acidified" } && steam is not null && Small(row.Jar, steam.Row)).Select(row => row.Id)];
+        return
+        [
+            .. lines.Where(line => line.Method == "boiling-water" && acid.Contains(line.RowId) && line.Minutes <= steam!.Row.MostMinutes)
+                .Select(line => line with { Method = steam!.Row.Method, Source = $"{line.Source}; {steam.Row.Source}", Note = line.Note is { } note ? $"{note}; {steam.Note}" : steam.Note, Overruled = [] }),
+        ];
+    }
+
+    private static bool Small(string jar, CannerRow steam) => steam.LargestJar.Length == 0 || JarSizes.Order(jar) <= JarSizes.Order(steam.LargestJar);
 
     // A row printed for food packed hot or raw is a row for each.
     private static IEnumerable<ProcessRow> ByPack(ProcessRow row) => row.Pack == "either" ? [row with { Pack = "hot" }, row with { Pack = "raw" }] : [row];
@@ -39,11 +52,11 @@ internal static class ProcessSelector
     // A smaller jar takes the next larger listed row of the same product and pack; a larger one gets none.
     private static bool Fits(ProcessRow row, string jar, List<ProcessRow> all)
     {
-        int wanted = Array.IndexOf(JarOrder, jar);
-        int own = Array.IndexOf(JarOrder, row.Jar);
+        int wanted = JarSizes.Order(jar);
+        int own = JarSizes.Order(row.Jar);
         return own >= wanted && !all.Any(other =>
             other.Product == row.Product && other.Pack == row.Pack && other.Method == row.Method
-            && Array.IndexOf(JarOrder, other.Jar) >= wanted && Array.IndexOf(JarOrder, other.Jar) < own);
+            && JarSizes.Order(other.Jar) >= wanted && JarSizes.Order(other.Jar) < own);
     }
 
     private static void Add(List<ProcessLine> lines, ProcessRow row, ImmutableArray<AltitudeBand> bands, string? gauge, Kitchen kitchen, IReadOnlyList<ProcessRow>? overruled)

@@ -12,6 +12,7 @@ namespace ShelfSafe.Verdict;
 /// <param name="ByName">Whether the rows were found by their own name: they hold for the published recipe of that name alone.</param>
 /// <param name="BeyondTable">Whether rows name it, but none reaches this altitude or jar.</param>
 /// <param name="WhyNot">Why there is no plain process of its own, or empty.</param>
+/// <param name="Notes">What must be said of the kitchen; a kitchen whose only appliance was never tested gets no line.</param>
 /// <param name="Recipes">Published recipes that hold the food, for foods that are put up only by such a recipe.</param>
 public sealed record ProcessAnswer(
     string Asked,
@@ -20,6 +21,7 @@ public sealed record ProcessAnswer(
     bool ByName,
     bool BeyondTable,
     string WhyNot,
+    ImmutableArray<KitchenNote> Notes,
     ImmutableArray<string> Recipes);
 
 /// <summary>Looks published processes up by food or product. Nothing is interpolated: what the table does not print is not there.</summary>
@@ -55,7 +57,7 @@ public sealed class ProcessTable
     /// <summary>What the table has.</summary>
     /// <param name="words">A food or a product, as the cook says it.</param>
     /// <param name="kitchen">Altitude, gauge and jar; what is not given is not narrowed down.</param>
-    /// <param name="method"><c>boiling-water</c>, <c>pressure</c>, or <see langword="null"/> for both.</param>
+    /// <param name="method"><c>boiling-water</c>, <c>atmospheric-steam</c>, <c>pressure</c>, or <see langword="null"/> for all that the kitchen may use.</param>
     public ProcessAnswer Find(string words, Kitchen kitchen, string? method = null)
     {
         ArgumentNullException.ThrowIfNull(words);
@@ -74,13 +76,17 @@ public sealed class ProcessTable
             products.UnionWith(Named(words));
         }
 
-        ProcessRow[] rows = [.. _tables.Processes.Where(row => row.Seen && products.Contains(row.Product) && (method is null || row.Method == method))];
-        ImmutableArray<ProcessLine> lines = ProcessSelector.Lines(rows, kitchen);
+        string? published = method == "atmospheric-steam" ? "boiling-water" : method; // steam has no rows of its own
+        ProcessRow[] rows = [.. _tables.Processes.Where(row => row.Seen && products.Contains(row.Product) && (published is null || row.Method == published))];
+        KitchenAdvice advice = new(_tables, Source);
+        ImmutableArray<ProcessLine> all = ProcessSelector.Lines(rows, kitchen, steam: advice.SteamFor(kitchen, method == "atmospheric-steam"));
+        KitchenReading reading = advice.Of(kitchen, [.. all.Where(line => method is null || line.Method == method)], rows.Select(row => row.Method));
+        ImmutableArray<ProcessLine> lines = reading.Lines;
         string why = rows.Length > 0 && !byName ? string.Empty
             : food is null ? string.Empty
             : food.WhyNo.Length > 0 ? food.WhyNo
             : food.Process;
-        return new(words, food?.Name, lines, byName && rows.Length > 0, rows.Length > 0 && lines.IsEmpty, why, rows.Length > 0 ? [] : Recipes(food));
+        return new(words, food?.Name, lines, byName && rows.Length > 0, rows.Length > 0 && lines.IsEmpty, why, reading.Notes, rows.Length > 0 ? [] : Recipes(food));
     }
 
     // Every word asked for stands in the product's name.
@@ -96,6 +102,10 @@ public sealed class ProcessTable
             }
         }
     }
+
+    private SourceReference Source(string key) => _tables.Sources.FirstOrDefault(row => row.Id == key) is { } row
+        ? new(row.Id, row.Title, row.Locator, row.Url)
+        : new(string.Empty, key, string.Empty, string.Empty);
 
     private ImmutableArray<string> Recipes(FoodRow? food) => food is null
         ? []

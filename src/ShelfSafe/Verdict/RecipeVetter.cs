@@ -22,6 +22,7 @@ public sealed class RecipeVetter
     private readonly CategoryJudge _categories;
     private readonly FormulaRoom _formulas;
     private readonly OwnProcess _ownProcess;
+    private readonly LastLook _lastLook;
     private readonly OutcomeJudge _outcomes;
     private readonly ReportBuilder _reports;
 
@@ -46,6 +47,7 @@ public sealed class RecipeVetter
         _categories = new(_hazards, tables.ProcessTable, tables.Limits);
         _formulas = FormulaRoom.Create(pack, _hazards);
         _ownProcess = new(_hazards);
+        _lastLook = new(catalogue, words, new PlainWords(pack.Text("plain-words.csv")), _hazards);
         _outcomes = new(tables.Limits);
         _reports = new(pack, weigher.Jars);
     }
@@ -141,6 +143,11 @@ public sealed class RecipeVetter
 
         DishOutcome outcome = _outcomes.Of(batch, acidity, found, candidates);
         List<RawFinding> all = [.. found, .. _ownProcess.Find(recipe, batch, outcome.Lead, kitchen)];
+        if (outcome.Outcome is Outcome.Pressure or Outcome.BoilingWater or Outcome.PressureAfterChanges or Outcome.BoilingWaterAfterChanges or Outcome.DryStorage)
+        {
+            all.AddRange(_lastLook.Find(recipe, part, batch, outcome).Where(late => !all.Exists(early => early.Level >= FindingLevel.Change && early.Spans.Contains(late.Spans[0]))));
+        }
+
         outcome = OutcomeJudge.AfterOwnProcess(outcome, all);
         bool barred = outcome.Outcome is Outcome.FreezeOrChill or Outcome.TestedRecipeOnly or Outcome.CannotTell or Outcome.NotAJarFood;
         return new(part, batch, ingredients, acidity, outcome, Settle(batch, all, outcome), Compared(formula, outcome), barred ? _formulas.Nearest(batch) : []);

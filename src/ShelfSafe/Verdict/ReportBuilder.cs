@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShelfSafe.Candidates;
 using ShelfSafe.Core;
 using ShelfSafe.Foods;
 using ShelfSafe.Hazards;
@@ -11,6 +12,8 @@ namespace ShelfSafe.Verdict;
 /// <summary>Puts the judged dishes of a file together into the finished report.</summary>
 internal sealed class ReportBuilder(RulePack pack, JarYield jars)
 {
+    private readonly Lazy<FreezerPlan> _freezer = new(() => new(WorkTables.Of(pack).Freezing, pack.Tables.Sources.ToDictionary(row => row.Id, StringComparer.Ordinal)));
+
     /// <summary>The report; of several dishes the worst leads, dishes that are no jar food aside.</summary>
     public VettingReport Build(Recipe recipe, IReadOnlyList<Dish> dishes, Kitchen kitchen)
     {
@@ -19,9 +22,13 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
         (Dish lead, Outcome outcome) = SeveralDishes.Lead(dishes);
         bool permits = outcome is Outcome.Pressure or Outcome.BoilingWater;
         bool after = outcome is Outcome.PressureAfterChanges or Outcome.BoilingWaterAfterChanges;
-        ImmutableArray<ProcessLine> process = (permits || after) && lead.Outcome.Lead is { } candidate
-            ? ProcessSelector.Lines(candidate.Processes, kitchen, candidate.Overruled)
-            : [];
+        KitchenAdvice advice = new(pack.Tables, Source);
+        Candidate? candidate = permits || after ? lead.Outcome.Lead : null;
+        KitchenReading reading = advice.Of(
+            kitchen,
+            candidate is null ? [] : ProcessSelector.Lines(candidate.Processes, kitchen, candidate.Overruled, advice.SteamFor(kitchen)),
+            candidate is null ? [] : candidate.Processes.Select(row => row.Method));
+        ImmutableArray<ProcessLine> process = reading.Lines;
         return new(
             recipe.Title,
             lead.Acidity,
@@ -34,10 +41,15 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
             lead.Nearest,
             permits ? process : [],
             after ? process : [],
-            outcome is Outcome.Pressure or Outcome.BoilingWater or Outcome.DryStorage ? [] : Storage(lead),
+            !reading.FreezerFirst && outcome is Outcome.Pressure or Outcome.BoilingWater or Outcome.DryStorage ? [] : Storage(lead),
             several ? [.. dishes.Select(dish => Part(dish, lines))] : [],
             new(pack.Version, pack.Date, pack.Sha256),
-            kitchen);
+            kitchen)
+        {
+            KitchenNotes = reading.Notes,
+            FreezerFirst = reading.FreezerFirst ? _freezer.Value.For([.. lead.Batch.InJar.Select(item => item.Food).OfType<FoodRow>()]) : [],
+            UsableMethods = reading.Methods,
+        };
     }
 
     private static CategoryReport? Category(Dish dish)
@@ -144,8 +156,8 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
             : kitchen.Jar is { } usual && process.Any(line => line.Jar == usual) ? usual
             : process.Any(line => line.Jar == "pint") ? "pint"
             : process[0].Jar;
-        return jar is not null && jars.Plan(batch.TotalMillilitres, jar, process.First(line => line.Jar == jar).HeadspaceInches) is { } plan
-            ? new(jar, plan.Jars, plan.Loads, plan.RemainderMillilitres, process.First(line => line.Jar == jar).HeadspaceInches)
+        return jar is not null && jars.Plan(batch.TotalMillilitres, jar, process.First(line => line.Jar == jar).HeadspaceInches, kitchen.Capacity) is { } plan
+            ? new(jar, plan.Jars, plan.Loads, plan.RemainderMillilitres, process.First(line => line.Jar == jar).HeadspaceInches, kitchen.Capacity is null ? null : plan.Load)
             : null;
     }
 

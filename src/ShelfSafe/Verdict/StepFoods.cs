@@ -144,7 +144,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
     }
 
     // What the recipe names itself: "add the roux" where a group of the list is the roux.
-    private static HashSet<string> Known(RecipePart part)
+    internal static HashSet<string> Known(RecipePart part)
     {
         HashSet<string> known = new(StringComparer.Ordinal);
         foreach (string? text in part.Ingredients.SelectMany(line => new[] { line.Text.Text, line.Group }))
@@ -173,7 +173,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
     private static bool Plant(string group) => group is "vegetable" or "fruit" or "tomato" or "mushroom" or "legume-dried" or "legume-fresh" or "herb-spice-dried";
 
     // What is only served beside, or added when serving, is no part of the jar.
-    private static bool Outside(StepSentence sentence, ImmutableArray<StepFact> facts)
+    internal static bool Outside(StepSentence sentence, ImmutableArray<StepFact> facts)
     {
         foreach (StepFact fact in facts)
         {

@@ -34,7 +34,17 @@ public sealed record VettingReport(
     ImmutableArray<StorageAdvice> Storage,
     ImmutableArray<PartReport> Parts,
     PackIdentity Pack,
-    Kitchen Kitchen);
+    Kitchen Kitchen)
+{
+    /// <summary>What must be said of the kitchen before all: altitude, canners, gauge, country.</summary>
+    public ImmutableArray<KitchenNote> KitchenNotes { get; init; } = [];
+
+    /// <summary>The freezer version, where this kitchen should take it first: it has no canner for the process, or its authority advises against it; else empty.</summary>
+    public ImmutableArray<FreezingStep> FreezerFirst { get; init; } = [];
+
+    /// <summary>Methods of the processes shown that the kitchen's canners do; empty where its canners were not told or do none.</summary>
+    public ImmutableArray<string> UsableMethods { get; init; } = [];
+}
 
 /// <summary>A place in the file: lines and columns from 1, the end column exclusive, columns in UTF-16 units.</summary>
 public sealed record Place(int Line, int Column, int EndLine, int EndColumn);
@@ -111,10 +121,11 @@ public sealed record MeasuresReport(
 
 /// <summary>How many jars of a size the batch fills.</summary>
 /// <param name="Jars">Full jars at least; at most all jars, the last part-filled one counted.</param>
-/// <param name="Loads">Canner loads of a canner that takes seven quarts.</param>
+/// <param name="Loads">Canner loads.</param>
 /// <param name="RemainderMillilitres">What may be left for a last, part-filled jar, ml.</param>
 /// <param name="HeadspaceInches">Headspace of the published process, inches.</param>
-public sealed record JarYieldReport(string Jar, Interval Jars, Interval Loads, Interval RemainderMillilitres, double HeadspaceInches);
+/// <param name="JarsALoad">Jars in one load of the cook's own canner, or <see langword="null"/> where loads are those of a canner that takes seven quarts.</param>
+public sealed record JarYieldReport(string Jar, Interval Jars, Interval Loads, Interval RemainderMillilitres, double HeadspaceInches, Interval? JarsALoad = null);
 
 /// <summary>A published formula near the recipe and the swap it needs.</summary>
 public sealed record NearestFormula(string Id, string Name, string Swap, ImmutableArray<string> ScaledIngredients, string Source);

@@ -34,7 +34,7 @@ public sealed class Kitchenette : IDisposable
     {
         using StringWriter output = new() { NewLine = "\n" };
         using StringWriter error = new() { NewLine = "\n" };
-        int code = new App(static () => Stream.Null, terminal, stop).Run(arguments, output, error);
+        int code = new App(static () => Stream.Null, terminal, stop: stop).Run(arguments, output, error);
         return (code, output.ToString(), error.ToString());
     }
 

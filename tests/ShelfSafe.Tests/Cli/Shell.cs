@@ -27,6 +27,7 @@ internal static class Shell
         };
         start.Environment["PATH"] = _onPath.Value + Path.PathSeparator + Environment.GetEnvironmentVariable("PATH");
         start.Environment.Remove("NO_COLOR");
+        start.Environment["XDG_CONFIG_HOME"] = folder; // no profile of whoever runs the tests
         foreach ((string name, string value) in environment)
         {
             start.Environment[name] = value;

@@ -25,6 +25,7 @@ internal sealed class ReportHtml(Words words) : ReportFormat
         VettingReport report = item.Report;
         page.Raw("<article>\n");
         WriteHead(page, item);
+        WriteKitchen(page, report, sources);
         ReportHtmlRecipe.Write(page, words, item);
         foreach (FindingLevel level in (ReadOnlySpan<FindingLevel>)[FindingLevel.Stop, FindingLevel.Change, FindingLevel.Caution, FindingLevel.Note])
         {
@@ -39,7 +40,7 @@ internal sealed class ReportHtml(Words words) : ReportFormat
 
         WriteProcess(page, report, sources);
         page.List(words["heading.yield"], ReportHead.Yield(words, report).Select(ReportHtmlText.Safe));
-        page.List(words["heading.storage"], Listed(report.Storage).Select(advice => ReportHtmlText.Safe($"{words.Named("where", advice.Where)}: {ReportHead.Storage(advice)}") + Marks(sources.Numbers(advice.Source))));
+        page.List(words["heading.storage"], report.FreezerFirst.IsEmpty ? Storage(report, sources) : []);
         page.List(words["heading.nearest"], Listed(report.Nearest).Select(formula => Nearest(formula, sources)));
         page.List(words["heading.reasons"], Listed(report.Reasons).Select(ReportHtmlText.Safe), ordered: true);
         page.List(words["label.sources"], sources.Entries.Select(static source => Source(source.Text, source.Url)), ordered: true);
@@ -78,6 +79,17 @@ internal sealed class ReportHtml(Words words) : ReportFormat
         page.Element("p", $"{words["label.file"]}: {item.Name}");
         page.List(words["heading.parts"], Listed(report.Parts).Select(part => ReportHtmlText.Safe(ReportHead.Part(words, part))));
     }
+
+    private void WriteKitchen(ReportHtmlText page, VettingReport report, SourceList sources)
+    {
+        page.List(words["heading.kitchen"], Listed(report.KitchenNotes).Select(note => $"{ReportHtmlText.Safe(note.Text)}{Marks(sources.Numbers(note.Sources))} <strong>{ReportHtmlText.Safe(words["label.instead"])}:</strong> {ReportHtmlText.Safe(note.Instead)}"));
+        page.List(words["heading.freezer-first"], ReportHead.Freezer(words, report).SelectMany(static part => part.Steps.Select(step => (part.Heading, Step: step)))
+            .Select(one => $"{ReportHtmlText.Safe($"{one.Heading}: {one.Step.Text}")}{Marks(sources.Numbers(one.Step.Sources))}"));
+        page.List(words["heading.storage"], report.FreezerFirst.IsEmpty ? [] : Storage(report, sources));
+    }
+
+    private IEnumerable<string> Storage(VettingReport report, SourceList sources) =>
+        Listed(report.Storage).Select(advice => ReportHtmlText.Safe($"{words.Named("where", advice.Where)}: {ReportHead.Storage(advice)}") + Marks(sources.Numbers(advice.Source)));
 
     private void WriteFindings(ReportHtmlText page, VettingReport report, FindingLevel level, SourceList sources)
     {
@@ -130,14 +142,17 @@ internal sealed class ReportHtml(Words words) : ReportFormat
         foreach (ImmutableArray<ProcessLine> group in ReportHead.Groups(lines))
         {
             string title = ReportHead.Process(words, group[0]) + Marks([.. group.SelectMany(line => sources.Numbers(line.Source)).Distinct()]);
-            page.Table(title, _tables.ProcessHeader(group[0].Psi is not null), _tables.ProcessRows(group));
+            page.Table(title, _tables.ProcessHeader(group[0].Psi is not null), _tables.ProcessRows(group, report.Kitchen.Metric));
             foreach (string note in ReportHead.Notes(words, group))
             {
                 page.Element("p", note);
             }
         }
 
-        page.Element("p", words[lines.Any(static line => line.Psi is not null) ? "process.follow" : "process.follow-boiling"]);
+        foreach (string follow in ReportHead.Follow(words, lines, report.Kitchen.Metric))
+        {
+            page.Element("p", follow);
+        }
     }
 
     private string Nearest(NearestFormula formula, SourceList sources)

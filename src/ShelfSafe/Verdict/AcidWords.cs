@@ -1,0 +1,92 @@
+using ShelfSafe.Core;
+using ShelfSafe.Foods;
+using ShelfSafe.Measuring;
+using ShelfSafe.Reading;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>Words and amounts by which less acid may go into the jar than the list says: "half the lemon juice", "let down with water".</summary>
+/// <remarks>A yes that rests on acid rests on the whole listed amount, so any doubt about it is asked.</remarks>
+internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
+{
+    private const double Rounding = 0.95;
+
+    /// <summary>Places of doubt, at most one for each sentence or line.</summary>
+    public IEnumerable<(SourceSpan Span, string Words)> Find(RecipePart part, Batch batch)
+    {
+        foreach (IngredientLine line in part.Ingredients)
+        {
+            bool acid = batch.Items.Any(item => ReferenceEquals(item.Ingredient.Line, line) && item.InJar && IsAcid(item.Food));
+            if (acid && Doubt(line.Text.Text) is { } doubt)
+            {
+                yield return (line.Text.Map(doubt.Start, doubt.End), line.Text.Text[doubt.Start..doubt.End]);
+            }
+        }
+
+        if (!batch.InJar.Any(item => IsAcid(item.Food)))
+        {
+            yield break;
+        }
+
+        foreach (StepSentence sentence in part.Steps)
+        {
+            string text = sentence.Text.Text;
+            FoodMention[] mentions = StepFoods.Outside(sentence, batch.Facts) ? [] : [.. catalogue.Mentions(text)];
+            if (mentions.Any(mention => mention.Match.Candidates.Any(IsAcid)) && Doubt(text) is { } doubt)
+            {
+                yield return (sentence.Text.Map(doubt.Start, doubt.End), text[doubt.Start..doubt.End]);
+            }
+        }
+
+        if (TooLittle(part, batch) is { } less)
+        {
+            yield return less;
+        }
+    }
+
+    // The measured acid of all steps together, where each names an amount, against that of the list.
+    private (SourceSpan, string)? TooLittle(RecipePart part, Batch batch)
+    {
+        double listed = batch.InJar.Where(item => IsAcid(item.Food) && item.Ingredient.Amount is not null)
+            .Sum(item => StepMeasures.Plain(item.Ingredient.Amount!.Value, item.Ingredient.Amount.Unit) is { Volume: true } plain ? plain.Low : 0);
+        double used = 0;
+        (SourceSpan, string)? last = null;
+        foreach (StepSentence sentence in part.Steps)
+        {
+            string text = sentence.Text.Text;
+            FoodMention[] mentions = StepFoods.Outside(sentence, batch.Facts) ? [] : [.. catalogue.Mentions(text)];
+            bool each = WordFolding.Words(text).Any(word => words.Is("jar-word", word) || words.Is("jar-size", word) || word is "each" or "per");
+            foreach ((Interval value, string unit, FoodMention mention) in StepMeasures.Of(text, mentions, words))
+            {
+                if (!each && mention.Match.Candidates.Any(IsAcid) && StepMeasures.Plain(value, unit) is { Volume: true } plain)
+                {
+                    used += plain.Low;
+                    last = (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
+                }
+            }
+        }
+
+        return used > 0 && used < Rounding * listed ? last : null;
+    }
+
+    private static bool IsAcid(Pack.FoodRow? food) => food is not null && (food.Group == "acid" || food.Has("vinegar") || food.Has("acidifier"));
+
+    // A word that makes the acid less, weaker or optional; "do not dilute" makes it neither. A strength other than 5 percent is one too.
+    private (int Start, int End)? Doubt(string text)
+    {
+        RunningText running = new(text);
+        for (int i = 0; i < running.Count; i++)
+        {
+            string word = Word(text, running, i);
+            bool denied = i > 0 && Word(text, running, i - 1) is "not" or "don't" or "never" or "cannot";
+            if (words.Is("acid-doubt", word) && !denied && !(word == "half" && i + 1 < running.Count && Word(text, running, i + 1) is "inch" or "pint" or "pints" or "a"))
+            {
+                return (running.Start(i), running.End(i));
+            }
+        }
+
+        return null;
+    }
+
+    private static string Word(string text, RunningText running, int at) => text[running.Start(at)..running.End(at)].ToLowerInvariant().Replace('\u2019', '\'');
+}

@@ -1,0 +1,145 @@
+using System.Collections.Immutable;
+using ShelfSafe.Foods;
+using ShelfSafe.Reading;
+using ShelfSafe.Steps;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>What the steps do with heat before and after the jars are filled.</summary>
+/// <remarks>
+/// Only a canner is published for filled jars, so any other heat that a step gives them is a finding, whatever it is called.
+/// A food whose process was set for a hot pack must be said to be heated before it is packed. Source: USDA AIB 539 (2015) Guide 1 p. 1-8 to 1-23.
+/// </remarks>
+internal sealed class JarSteps(LineWordTable words)
+{
+    /// <summary>Fact: filled jars get heat that is no canner's.</summary>
+    public const string OtherHeat = "unsafe-other-heat";
+
+    /// <summary>Fact: the food is heated before the jars are filled.</summary>
+    public const string Heated = "heated-before-filling";
+
+    /// <summary>Fact: the steps fill jars.</summary>
+    public const string Filled = "jars-filled";
+
+    /// <summary>The facts of a part, each at most once.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="facts">Facts already known; sentences about serving say nothing about the jar.</param>
+    public IEnumerable<StepFact> Find(RecipePart part, ImmutableArray<StepFact> facts)
+    {
+        bool filled = false;
+        StepFact? heated = null;
+        StepFact? other = null;
+        foreach (StepSentence sentence in part.Steps)
+        {
+            if (sentence.Role != StepRole.Step || StepFoods.Outside(sentence, facts))
+            {
+                continue;
+            }
+
+            List<(int Start, int End, string Word)> all = Words(sentence.Text.Text);
+            int fill = filled ? -1 : FillAt(all);
+            if (!filled && heated is null && HeatIn(all, 0, fill < 0 ? all.Count : fill) is { } heat)
+            {
+                heated = Fact(Heated, sentence, heat);
+            }
+
+            if (!filled && fill >= 0)
+            {
+                filled = true;
+                yield return Fact(Filled, sentence, all[fill]);
+            }
+
+            if (filled && other is null && OtherIn(all, Math.Max(fill, 0)) is { } device)
+            {
+                other = Fact(OtherHeat, sentence, device);
+            }
+        }
+
+        if (heated is not null)
+        {
+            yield return heated;
+        }
+
+        if (other is not null)
+        {
+            yield return other;
+        }
+    }
+
+    private static StepFact Fact(string id, StepSentence sentence, (int Start, int End, string Word) at) =>
+        new(id, sentence, sentence.Text.Map(at.Start, at.End), sentence.Text.Text[at.Start..at.End]);
+
+    // The first word of filling in a sentence that names a jar and does not wash it; "into hot pints" names one, "2 pints of water" does not.
+    private int FillAt(List<(int Start, int End, string Word)> all)
+    {
+        int jar = all.FindIndex(one => words.Is("jar-word", one.Word));
+        jar = jar >= 0 ? jar : Enumerable.Range(1, Math.Max(0, all.Count - 1)).FirstOrDefault(i => words.Is("jar-size", all[i].Word) && words.Is("jar-lead", all[i - 1].Word), -1);
+        int fill = all.FindIndex(one => words.Is("jar-fill", one.Word));
+        bool empty = all.Exists(one => words.Is("jar-empty", one.Word));
+        return jar < 0 || fill < 0 || empty || Denied(all, fill) ? -1 : Math.Min(fill, jar);
+    }
+
+    // Heat for the food: not for the water, the jars or the lids, and not the heat it already has ("boiling water").
+    private (int, int, string)? HeatIn(List<(int Start, int End, string Word)> all, int from, int to)
+    {
+        for (int i = from; i < to; i++)
+        {
+            bool adjective = all[i].Word.EndsWith("ing", StringComparison.Ordinal) && i + 1 < all.Count && words.Is("heat-medium", all[i + 1].Word);
+            bool medium = all.Skip(i + 1).Take(3).FirstOrDefault(one => !words.Is("step-article", one.Word)).Word is { } next && words.Is("heat-medium", next);
+            if (words.Is("heat-food", all[i].Word) && !adjective && !medium && !Denied(all, i))
+            {
+                return all[i];
+            }
+        }
+
+        return null;
+    }
+
+    // A device that is no canner, or a verb of heat in a sentence that names no canner.
+    private (int, int, string)? OtherIn(List<(int Start, int End, string Word)> all, int from)
+    {
+        if (all.Exists(one => words.Is("jar-later", one.Word)))
+        {
+            return null;
+        }
+
+        bool canner = all.Exists(one => words.Is("heat-canner", one.Word));
+        for (int i = from; i < all.Count; i++)
+        {
+            bool device = words.Is("heat-device", all[i].Word) && !(canner && words.Is("heat-beside-canner", all[i].Word));
+            bool verb = words.Is("heat-verb", all[i].Word) && !canner;
+            if ((device || verb) && !Denied(all, i))
+            {
+                return all[i];
+            }
+        }
+
+        return null;
+    }
+
+    // "Do not bake", "never in the oven", "keep out of the sun".
+    private bool Denied(List<(int Start, int End, string Word)> all, int at)
+    {
+        for (int i = Math.Max(0, at - 4); i < at; i++)
+        {
+            if (words.Is("heat-denied", all[i].Word))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static List<(int Start, int End, string Word)> Words(string text)
+    {
+        List<(int, int, string)> all = [];
+        RunningText running = new(text);
+        for (int i = 0; i < running.Count; i++)
+        {
+            all.Add((running.Start(i), running.End(i), text[running.Start(i)..running.End(i)].ToLowerInvariant().Replace('\u2019', '\'')));
+        }
+
+        return all;
+    }
+}

@@ -1,0 +1,140 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ShelfSafe.Core;
+using ShelfSafe.Pack;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>A sentence about the cook's own kitchen: its altitude, canners, gauge or country.</summary>
+/// <param name="Id">Row of <c>rules/kitchen-notes.csv</c>, or <c>country</c>.</param>
+/// <param name="Instead">What to do.</param>
+public sealed record KitchenNote(string Id, string Text, string Instead, ImmutableArray<SourceReference> Sources);
+
+/// <summary>What a kitchen makes of some published processes.</summary>
+/// <param name="Lines">The lines that are left; none where no published time fits the only appliance.</param>
+/// <param name="Notes">What must be said of the kitchen, in this order.</param>
+/// <param name="Methods">Methods that its canners do; empty where they were not told.</param>
+/// <param name="FreezerFirst">Whether the freezer plan goes before the times.</param>
+internal sealed record KitchenReading(ImmutableArray<ProcessLine> Lines, ImmutableArray<KitchenNote> Notes, ImmutableArray<string> Methods, bool FreezerFirst);
+
+/// <summary>What an atmospheric steam canner may take.</summary>
+/// <param name="Row">Longest process and largest jar.</param>
+/// <param name="Note">The limits in words, shown with each line.</param>
+internal sealed record SteamRule(CannerRow Row, string Note);
+
+/// <summary>Holds published processes against the canners, the gauge and the country of a kitchen. It takes away or warns, and never adds a time.</summary>
+/// <param name="pack">The tables of the pack.</param>
+/// <param name="source">Looks a source up by its key.</param>
+internal sealed class KitchenAdvice(PackTables pack, Func<string, SourceReference> source)
+{
+    private readonly KitchenTables _tables = pack.Kitchen;
+
+    private const string BoilingWater = "boiling-water";
+    private const string Steam = "atmospheric-steam";
+    private const string Pressure = "pressure";
+
+    /// <summary>What a steam canner may take in this kitchen, or <see langword="null"/> where it has none.</summary>
+    /// <param name="kitchen">The kitchen.</param>
+    /// <param name="asked">Whether steam was asked for by name.</param>
+    public SteamRule? SteamFor(Kitchen kitchen, bool asked = false)
+    {
+        if (!(asked || kitchen.Canners.Contains(Steam)) || _tables.Row(Steam, Steam) is not { Does: "yes" } row)
+        {
+            return null;
+        }
+
+        KitchenNote limit = Note("steam-limit");
+        return new(row, $"{limit.Text} {limit.Instead}"
+            .Replace("{most}", row.MostMinutes.ToString("0", CultureInfo.InvariantCulture), StringComparison.Ordinal)
+            .Replace("{jar}", row.LargestJar, StringComparison.Ordinal));
+    }
+
+    /// <summary>Reads the kitchen for the lines that its altitude, gauge and jar left.</summary>
+    /// <param name="kitchen">The kitchen.</param>
+    /// <param name="lines">The lines.</param>
+    /// <param name="methods">Methods of the rows that cover the product, whether a line is left of them or not.</param>
+    public KitchenReading Of(Kitchen kitchen, ImmutableArray<ProcessLine> lines, IEnumerable<string> methods)
+    {
+        ImmutableArray<string> needed = [.. (lines.IsEmpty ? methods : lines.Select(line => line.Method)).Distinct(StringComparer.Ordinal)];
+        if (needed.IsEmpty)
+        {
+            return new(lines, [], [], FreezerFirst: false);
+        }
+
+        List<KitchenNote> notes = [];
+        if (AltitudeNote(kitchen, lines) is { } altitude)
+        {
+            notes.Add(altitude);
+        }
+
+        ImmutableArray<string> able = [.. needed.Where(method => kitchen.Canners.Any(canner => _tables.Row(canner, method) is { Does: "yes" }))];
+        bool lacks = !kitchen.Canners.IsEmpty && able.IsEmpty;
+        bool untested = kitchen.Canners.Any(canner => needed.Any(method => _tables.Row(canner, method) is { Does: "untested" }));
+        if (CannerNote(needed, lacks, untested) is { } canner)
+        {
+            notes.Add(canner);
+        }
+
+        if (kitchen.Canners.Contains(Steam) && needed.Contains(BoilingWater) && !(lacks && untested))
+        {
+            notes.Add(Note(needed.Contains(Steam) ? "steam" : "no-steam"));
+        }
+
+        if (needed.Contains(Pressure) && (kitchen.Canners.IsEmpty || able.Contains(Pressure)) && GaugeNote(kitchen) is { } gauge)
+        {
+            notes.Add(gauge);
+        }
+
+        bool lowAcid = needed.Contains(Pressure) && !needed.Contains(BoilingWater);
+        CountryRow? country = _tables.Countries.FirstOrDefault(row => row.Code == kitchen.Region);
+        if (lowAcid && kitchen.Region.Length > 0 && country is not { LowAcid: "pressure-canner" })
+        {
+            notes.Add(country is null ? Note("country-unknown") : new("country", country.Text, country.Instead, [.. country.Sources.Select(source)]));
+        }
+
+        return new(lacks && untested ? [] : lines, [.. notes], able, lacks || (lowAcid && country is { LowAcid: "against" }));
+    }
+
+    // Who asks for steam by name and lists no steam canner only looks it up: nothing is missing.
+    private KitchenNote? CannerNote(ImmutableArray<string> needed, bool lacks, bool untested) => (lacks, untested) switch
+    {
+        (true, true) => Note("electric"),
+        (false, true) => Note("electric-beside"),
+        (true, false) when needed.Contains(BoilingWater) => Note("no-boiling-water-canner"),
+        (true, false) when needed.Contains(Pressure) => Note("no-pressure-canner"),
+        _ => null,
+    };
+
+    private KitchenNote? AltitudeNote(Kitchen kitchen, ImmutableArray<ProcessLine> lines) =>
+        kitchen.AltitudeFeet is not { } feet ? Note("altitude-missing")
+        : lines.IsEmpty ? Note("beyond-table")
+        : Math.Ceiling(feet) > pack.Limits["table-top-feet"] ? Note("very-high")
+        : null;
+
+    // A weight needs no test; a gauge that was not told is asked for elsewhere.
+    private KitchenNote? GaugeNote(Kitchen kitchen)
+    {
+        if (kitchen.Gauge != "dial")
+        {
+            return null;
+        }
+
+        if (kitchen.GaugeTested is not { } tested)
+        {
+            return Note("gauge-untested");
+        }
+
+        KitchenNote due = Note("gauge-due");
+        string day = tested.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        return kitchen.AsOf is { } today && tested.AddYears(1) < today
+            ? due with { Text = due.Text.Replace("{day}", day, StringComparison.Ordinal) }
+            : null;
+    }
+
+    private KitchenNote Note(string id)
+    {
+        KitchenNoteRow row = _tables.Notes.FirstOrDefault(row => row.Id == id)
+            ?? throw new InvalidDataException($"kitchen-notes.csv: the row \"{id}\" is missing");
+        return new(id, row.Text, row.Instead, [.. row.Sources.Select(source)]);
+    }
+}

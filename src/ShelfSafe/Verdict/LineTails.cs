@@ -1,0 +1,81 @@
+using ShelfSafe.Core;
+using ShelfSafe.Foods;
+using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
+using ShelfSafe.Reading;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>What an ingredient line says behind or around its food: other foods, and states that change the food.</summary>
+internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words)
+{
+    /// <summary>Foods that the line names beside those that were read from it.</summary>
+    public IEnumerable<(SourceSpan Span, string Words)> OtherFoods(IngredientLine line, Batch batch)
+    {
+        string text = line.Text.Text;
+        List<BatchItem> own = Own(line, batch);
+        if (own.Count == 0 || own.All(item => !item.InJar))
+        {
+            yield break;
+        }
+
+        HashSet<string> read = [.. own.SelectMany(item => WordFolding.Words(item.Ingredient.Food + " " + item.Words + " " + string.Join(' ', item.Ingredient.Alternatives.Select(other => other.Food + " " + other.Words))).Select(WordFolding.Singular))];
+        foreach (FoodMention mention in catalogue.Mentions(text))
+        {
+            if (mention.Match.Candidates.Any(food => own.Any(item => item.Food?.Id == food.Id || Kin(item, food)))
+                || mention.Words.Split(' ').Any(read.Contains)
+                || words.Is("step-not-food", mention.Words) || words.Is("step-verb", mention.Words) || words.Is("line-not-food", mention.Words)
+                || mention.Match.Candidates.All(food => food.Acidity == FoodAcidity.Dry && !HazardTraits.FromSteps.Any(food.Has))
+                || Tool(text, mention.End) || LeftOut(text, mention.Start))
+            {
+                continue;
+            }
+
+            yield return (line.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
+        }
+    }
+
+    /// <summary>A word that says the food was prepared in a way for which no plain process was set.</summary>
+    public (SourceSpan Span, string Words)? Prepared(IngredientLine line, Batch batch)
+    {
+        string text = line.Text.Text;
+        List<BatchItem> own = Own(line, batch);
+        if (!own.Any(item => item.InJar && item.Food is { Group: "vegetable" or "legume-fresh" or "mushroom" or "meat" or "poultry" or "seafood" or "fruit" or "tomato" }))
+        {
+            return null;
+        }
+
+        RunningText running = new(text);
+        HashSet<string> named = [.. own.Where(item => item.Food is not null).SelectMany(item => WordFolding.Words(item.Food!.Name))];
+        for (int i = 0; i < running.Count; i++)
+        {
+            string word = text[running.Start(i)..running.End(i)].ToLowerInvariant();
+            if (words.Is("line-state", word) && !named.Contains(word) && !LeftOut(text, running.Start(i)))
+            {
+                return (line.Text.Map(running.Start(i), running.End(i)), text[running.Start(i)..running.End(i)]);
+            }
+        }
+
+        return null;
+    }
+
+    private static List<BatchItem> Own(IngredientLine line, Batch batch) =>
+        [.. batch.Items.Where(item => ReferenceEquals(item.Ingredient.Line, line))];
+
+    // Beef and beef broth, tomato and tomato juice: the words of one food within another.
+    private static bool Kin(BatchItem item, FoodRow food) => item.Food is { } own && own.Group == food.Group && own.Process == food.Process;
+
+    private bool Tool(string text, int end)
+    {
+        string after = text[end..].TrimStart();
+        string next = new([.. after.TakeWhile(char.IsLetter)]);
+        return next.Length > 0 && (words.Is("step-tool", next.ToLowerInvariant()) || words.Is("equipment", next.ToLowerInvariant()));
+    }
+
+    // "No skin", "without the stalks", "not peeled".
+    private bool LeftOut(string text, int at)
+    {
+        string[] before = WordFolding.Words(text[..at]);
+        return before.Skip(Math.Max(0, before.Length - 3)).Any(word => words.Is("line-without", word));
+    }
+}

@@ -1,0 +1,107 @@
+using ShelfSafe.Core;
+using ShelfSafe.Foods;
+using ShelfSafe.Measuring;
+using ShelfSafe.Reading;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>Foods that the title, an introduction or a note names and the list does not, and more of a listed food.</summary>
+internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words)
+{
+    private static readonly string[] _bulk = ["vegetable", "fruit", "meat", "poultry", "seafood", "mushroom", "legume-dried", "legume-fresh", "grain", "pasta"];
+
+    /// <summary>A "beef noodle soup" whose list has no noodles: where are they?</summary>
+    public IEnumerable<(SourceSpan Span, string Words)> InTitle(Recipe recipe, RecipePart part, Batch batch)
+    {
+        string? title = part.Name ?? recipe.Title;
+        int at = title is null ? -1 : recipe.Text.IndexOf(title, StringComparison.Ordinal);
+        foreach (FoodMention mention in at < 0 ? [] : catalogue.Mentions(title!))
+        {
+            if (IsForeign(mention, title!, part, batch))
+            {
+                yield return (new(at + mention.Start, at + mention.End), title![mention.Start..mention.End]);
+            }
+        }
+    }
+
+    /// <summary>Foods of the introduction and the notes, unless they are served beside.</summary>
+    public IEnumerable<(SourceSpan Span, string Words)> BesideTheSteps(RecipePart part, Batch batch)
+    {
+        foreach (StepSentence sentence in part.Steps)
+        {
+            string text = sentence.Text.Text;
+            if (sentence.Role is StepRole.Step or StepRole.Serving || StepFoods.Outside(sentence, batch.Facts) || Has(text, "jar-later"))
+            {
+                continue;
+            }
+
+            foreach (FoodMention mention in Has(text, "note-adds") ? catalogue.Mentions(text) : [])
+            {
+                if (IsForeign(mention, text, part, batch))
+                {
+                    yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
+                }
+            }
+        }
+    }
+
+    /// <summary>"Another 3 cups of onions", "double the peppers": more of a food than the list has.</summary>
+    public IEnumerable<(SourceSpan Span, string Words)> More(RecipePart part, Batch batch)
+    {
+        foreach (StepSentence sentence in part.Steps)
+        {
+            string text = sentence.Text.Text;
+            if (StepFoods.Outside(sentence, batch.Facts) || Has(text, "jar-later"))
+            {
+                continue;
+            }
+
+            FoodMention[] mentions = [.. catalogue.Mentions(text)];
+            foreach (FoodMention mention in mentions)
+            {
+                string[] before = WordFolding.Words(text[..mention.Start]);
+                bool more = before.Skip(Math.Max(0, before.Length - 5)).Any(word => words.Is("step-more", word));
+                if (more && mention.Match.Candidates.Any(food => _bulk.Contains(food.Group, StringComparer.Ordinal) || food.Group is "tomato" or "thickener" or "fat-oil")
+                    && mention.Match.Candidates.All(food => !food.Has("water") && !food.Has("broth") && !food.Has("dry-spice")) && !Has(text, "step-return-word"))
+                {
+                    yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
+                }
+            }
+
+            foreach (FoodMention mention in AboveTheList(text, mentions, batch))
+            {
+                yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
+            }
+        }
+    }
+
+    // "4 quarts water" where the list has two: no step can take more than there is.
+    private IEnumerable<FoodMention> AboveTheList(string text, FoodMention[] mentions, Batch batch)
+    {
+        foreach ((Interval value, string unit, FoodMention mention) in StepMeasures.Of(text, mentions, words))
+        {
+            BatchItem[] own = [.. batch.InJar.Where(item => item.Food is { } food && mention.Match.Candidates.Any(other => other.Id == food.Id))];
+            if (own.Length == 0 || StepMeasures.Plain(value, unit) is not { } used || mention.Match.Candidates.Any(food => food.Has("dry-spice") || food.Group == "acid"))
+            {
+                continue;
+            }
+
+            (bool Volume, double Low, double High)?[] listed = [.. own.SelectMany(item => item.Ingredient.Measures.IsEmpty ? [item.Ingredient.Amount] : item.Ingredient.Measures.Select(measure => (Amount?)measure)).Select(measure => measure is { } one ? StepMeasures.Plain(one.Value, one.Unit) : null)];
+            if (listed.All(one => one is { } known && known.Volume == used.Volume) && used.High > 1.05 * listed.Sum(one => one!.Value.High))
+            {
+                yield return mention;
+            }
+        }
+    }
+
+    private bool IsForeign(FoodMention mention, string text, RecipePart part, Batch batch) =>
+        mention.Match.Candidates is { IsEmpty: false } candidates
+        && candidates.All(food => HazardTraits.FromSteps.Any(food.Has) || _bulk.Contains(food.Group, StringComparer.Ordinal))
+        && !words.Is("step-not-food", mention.Words) && !words.Is("step-verb", mention.Words) && !words.Is("step-generic", mention.Words) && !words.Is("line-not-food", mention.Words)
+        && !WordFolding.Words(text[..mention.Start]).TakeLast(3).Any(word => words.Is("line-without", word))
+        && !candidates.Any(food => batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || own.Group == food.Group && food.Group is "meat" or "poultry" or "seafood" or "pasta" or "grain" || HazardTraits.FromSteps.Any(trait => own.Has(trait) && food.Has(trait)))))
+        && !mention.Words.Split(' ').Any(word => words.Is("dish-word", word))
+        && !mention.Words.Split(' ').Any(StepFoods.Known(part).Contains);
+
+    private bool Has(string text, string kind) => WordFolding.Words(text).Any(word => words.Is(kind, word));
+}
