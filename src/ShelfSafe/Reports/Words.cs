@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Globalization;
 using ShelfSafe.Pack;
 
@@ -7,13 +6,13 @@ namespace ShelfSafe.Reports;
 /// <summary>The fixed words of the reports for people, from <c>rules/words.csv</c>, so that they can be read through and translated.</summary>
 public sealed class Words
 {
-    private const string Resource = "rules/words.csv";
+    private const string File = "rules/words.csv";
 
     private static readonly string[] _header = ["key", "text"];
 
-    private readonly FrozenDictionary<string, string> _texts;
+    private readonly Dictionary<string, string> _texts;
 
-    private Words(FrozenDictionary<string, string> texts) => _texts = texts;
+    private Words(Dictionary<string, string> texts) => _texts = texts;
 
     /// <summary>All keys.</summary>
     internal IEnumerable<string> Keys => _texts.Keys;
@@ -25,22 +24,19 @@ public sealed class Words
     /// <summary>Reads the words that came with the program.</summary>
     public static Words Read()
     {
-        using Stream stream = typeof(Words).Assembly.GetManifestResourceStream(Resource)
-            ?? throw new InvalidOperationException($"{Resource} was not built into the library");
-        using StreamReader reader = new(stream);
-        Words words = Parse(reader.ReadToEnd(), out IReadOnlyList<PackFault> faults);
+        Words words = Parse(RulePack.Default.Text("words.csv"), out IReadOnlyList<PackFault> faults);
         return faults.Count == 0 ? words : throw new InvalidOperationException(faults[0].ToString());
     }
 
     /// <summary>Reads the words from a table.</summary>
     /// <param name="text">The table.</param>
     /// <param name="faults">What is wrong with it.</param>
-    internal static Words Parse(string text, out IReadOnlyList<PackFault> faults)
+    internal static Words Parse(PackText text, out IReadOnlyList<PackFault> faults)
     {
         List<PackFault> found = [];
         Dictionary<string, string> texts = new(StringComparer.Ordinal);
         _ = CsvTable.Read(
-            Resource,
+            File,
             text,
             _header,
             row =>
@@ -55,7 +51,7 @@ public sealed class Words
             },
             found);
         faults = found;
-        return new(texts.ToFrozenDictionary(StringComparer.Ordinal));
+        return new(texts);
     }
 
     /// <summary>The words under a key, or <see langword="null"/> where the table has none.</summary>

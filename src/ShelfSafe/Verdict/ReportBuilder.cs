@@ -12,7 +12,6 @@ namespace ShelfSafe.Verdict;
 /// <summary>Puts the judged dishes of a file together into the finished report.</summary>
 internal sealed class ReportBuilder(RulePack pack, JarYield jars)
 {
-    private readonly Dictionary<string, SourceRow> _sources = pack.Tables.Sources.ToDictionary(row => row.Id, StringComparer.Ordinal);
     private readonly Lazy<FreezerPlan> _freezer = new(() => new(WorkTables.Of(pack).Freezing, pack.Tables.Sources.ToDictionary(row => row.Id, StringComparer.Ordinal)));
 
     /// <summary>The report; of several dishes the worst leads, dishes that are no jar food aside.</summary>
@@ -87,7 +86,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
         return [.. all.OrderByDescending(finding => finding.Level).ThenBy(finding => finding.Places[0].Line).ThenBy(finding => finding.Places[0].Column).ThenBy(finding => finding.Rule, StringComparer.Ordinal)];
     }
 
-    private SourceReference Source(string key) => _sources.TryGetValue(key, out SourceRow? row)
+    private SourceReference Source(string key) => pack.Tables.Source(key) is { } row
         ? new(row.Id, row.Title, row.Locator, row.Url)
         : new(string.Empty, key, string.Empty, string.Empty);
 
