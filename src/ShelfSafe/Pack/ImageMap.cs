@@ -9,7 +9,7 @@ namespace ShelfSafe.Pack;
 /// </remarks>
 internal readonly struct ImageMap(PackImage image, int at)
 {
-    private const int LongestOnStack = 256;
+    private const int LongestOnStack = 80;
 
     /// <summary>Number of keys.</summary>
     public int Count => image.Int32(at);

@@ -43,6 +43,9 @@ internal sealed record TableKeys(string File, string[] Header, params string[] K
     /// <summary>Ordinary words.</summary>
     public static readonly TableKeys PlainWords = new("plain-words.csv", ["word"], "word");
 
+    /// <summary>The fixed words of the reports.</summary>
+    public static readonly TableKeys Words = new("words.csv", ["key", "text"], "key");
+
     /// <summary>Every table with an index.</summary>
-    public static readonly TableKeys[] All = [Foods, Processes, Sources, Measures, Likes, Compositions, Formulas, FormulaSlots, PlainWords];
+    public static readonly TableKeys[] All = [Foods, Processes, Sources, Measures, Likes, Compositions, Formulas, FormulaSlots, PlainWords, Words];
 }

@@ -6,20 +6,16 @@ namespace ShelfSafe.Reports;
 /// <summary>The fixed words of the reports for people, from <c>rules/words.csv</c>, so that they can be read through and translated.</summary>
 public sealed class Words
 {
-    private const string File = "rules/words.csv";
+    private readonly RowTable<Row> _rows;
 
-    private static readonly string[] _header = ["key", "text"];
-
-    private readonly Dictionary<string, string> _texts;
-
-    private Words(Dictionary<string, string> texts) => _texts = texts;
+    private Words(RowTable<Row> rows) => _rows = rows;
 
     /// <summary>All keys.</summary>
-    internal IEnumerable<string> Keys => _texts.Keys;
+    internal IEnumerable<string> Keys => _rows.All.Select(static row => row.Key);
 
     /// <summary>The words under a key; a key that the table lacks is a fault of the program, which a test guards.</summary>
     /// <exception cref="KeyNotFoundException">The table has no such key.</exception>
-    public string this[string key] => _texts[key];
+    public string this[string key] => Find(key) ?? throw new KeyNotFoundException($"rules/words.csv has no words under \"{key}\"");
 
     /// <summary>Reads the words that came with the program.</summary>
     public static Words Read()
@@ -34,28 +30,27 @@ public sealed class Words
     internal static Words Parse(PackText text, out IReadOnlyList<PackFault> faults)
     {
         List<PackFault> found = [];
-        Dictionary<string, string> texts = new(StringComparer.Ordinal);
-        _ = CsvTable.Read(
-            File,
+        HashSet<string>? seen = text.Cells is null ? new(StringComparer.Ordinal) : null; // of the built-in table a test has made sure
+        RowTable<Row> rows = new(
             text,
-            _header,
+            TableKeys.Words,
             row =>
             {
                 string key = row.Text("key");
-                if (!texts.TryAdd(key, row.Text("text")))
+                if (seen?.Add(key) == false)
                 {
                     row.Fault("key", $"\"{key}\" stands twice; each key once");
                 }
 
-                return key;
+                return new Row(key, row.Text("text"));
             },
             found);
         faults = found;
-        return new(texts);
+        return new(rows);
     }
 
     /// <summary>The words under a key, or <see langword="null"/> where the table has none.</summary>
-    public string? Find(string key) => _texts.GetValueOrDefault(key);
+    public string? Find(string key) => _rows.First("key", key)?.Text;
 
     /// <summary>The words under a key with their blanks filled.</summary>
     /// <exception cref="KeyNotFoundException">The table has no such key.</exception>
@@ -63,5 +58,7 @@ public sealed class Words
         string.Format(CultureInfo.InvariantCulture, this[key], values);
 
     /// <summary>The words for an id from the data, or the id itself where the table has none.</summary>
-    internal string Named(string group, string id) => _texts.GetValueOrDefault($"{group}.{id}", id);
+    internal string Named(string group, string id) => Find($"{group}.{id}") ?? id;
+
+    private sealed record Row(string Key, string Text);
 }

@@ -3,6 +3,7 @@ using System.Text.Json;
 using ShelfSafe.Foods;
 using ShelfSafe.Pack;
 using ShelfSafe.PackBuilder;
+using ShelfSafe.Reports;
 using ShelfSafe.Tests.Samples;
 using Xunit;
 
@@ -30,6 +31,15 @@ public class PackImageTests
         {
             Assert.Equal(Files[path], RulePack.Default.Card(path));
         }
+    }
+
+    [Fact]
+    public void Words_OfTheFolder_StandOnceEach()
+    {
+        Words words = Words.Parse(Files["words.csv"], out IReadOnlyList<PackFault> faults);
+
+        Assert.Empty(faults);
+        Assert.Equal(words.Keys, Words.Read().Keys);
     }
 
     [Fact]
@@ -85,8 +95,8 @@ public class PackImageTests
     public void Find_EveryName_IsTheSameFromImageAndFolder(string region)
     {
         RulePack folder = RulePack.Load(RulesFolder.Path, out _)!;
-        FoodCatalogue fromFolder = FoodCatalogue.Create(folder, [], Words(folder), region);
-        FoodCatalogue builtIn = FoodCatalogue.Create(RulePack.Default, [], Words(RulePack.Default), region);
+        FoodCatalogue fromFolder = FoodCatalogue.Create(folder, [], LineWords(folder), region);
+        FoodCatalogue builtIn = FoodCatalogue.Create(RulePack.Default, [], LineWords(RulePack.Default), region);
 
         foreach (AliasRow alias in folder.Tables.Aliases)
         {
@@ -94,7 +104,7 @@ public class PackImageTests
         }
     }
 
-    private static LineWordTable Words(RulePack pack) => new(pack.Text("units.csv"), pack.Text("line-words.csv"), []);
+    private static LineWordTable LineWords(RulePack pack) => new(pack.Text("units.csv"), pack.Text("line-words.csv"), []);
 
     private static string Ids(FoodMatch match) => string.Join('|', match.Candidates.Select(food => food.Id));
 
