@@ -104,7 +104,7 @@ internal static class ReportHead
                 : words.With("yield.jars-at-least", TextNumbers.Whole(yield.Jars.Low), jar);
             yield return yield.JarsALoad is { } load
                 ? words.With("yield.loads-yours", TextNumbers.Range(load, string.Empty, words), TextNumbers.Range(yield.Loads, string.Empty, words), TextNumbers.Short(yield.RemainderMillilitres.High / MillilitresPerLitre))
-                : words.With("yield.loads", TextNumbers.Range(yield.Loads, string.Empty, words), TextNumbers.Short(yield.RemainderMillilitres.High / MillilitresPerLitre));
+                : words.With("yield.loads", TextNumbers.Range(yield.Loads, string.Empty, words), TextNumbers.Short(yield.RemainderMillilitres.High / MillilitresPerLitre), TextNumbers.Range(yield.Load, string.Empty, words));
         }
     }
 
