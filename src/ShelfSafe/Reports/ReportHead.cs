@@ -19,14 +19,28 @@ internal static class ReportHead
         return $"{part.Name} ({lines}): {words[$"outcome.{Names.Of(part.Outcome)}"]}";
     }
 
-    /// <summary>Fridge days or freezer months.</summary>
-    public static string Storage(StorageAdvice advice) =>
-        advice.Text.Length == 0 ? advice.Span : advice.Span.Length == 0 ? advice.Text : $"{advice.Span}. {advice.Text}";
+    /// <summary>Fridge days and freezer months; words that hold for both stand once, behind the last.</summary>
+    public static IEnumerable<(StorageAdvice Advice, string Text)> Storage(ImmutableArray<StorageAdvice> all)
+    {
+        for (int i = 0; i < (all.IsDefault ? 0 : all.Length); i++)
+        {
+            StorageAdvice advice = all[i];
+            bool again = i + 1 < all.Length && all[i + 1].Text == advice.Text && advice.Span.Length > 0;
+            string text = again ? string.Empty : advice.Text;
+            yield return (advice, text.Length == 0 ? advice.Span + (again ? "." : string.Empty) : advice.Span.Length == 0 ? text : $"{advice.Span}. {text}");
+        }
+    }
 
     /// <summary>Product, method and pack of a process.</summary>
     public static string Process(Words words, ProcessLine line) => string.Join(
         ", ",
         new[] { line.Product, words.Named("method", line.Method), words.Named("pack", line.Pack) }.Where(static piece => piece.Length > 0));
+
+    /// <summary>The verdict in words; a dish that keeps cold and has no published freezer time is not sent to the freezer.</summary>
+    public static string Verdict(Words words, VettingReport report) =>
+        report is { Outcome: Outcome.FreezeOrChill, Storage.IsDefaultOrEmpty: false } && report.Storage.All(advice => advice.Where == "fridge")
+            ? words["outcome.chill-only"]
+            : words[$"outcome.{Names.Of(report.Outcome)}"];
 
     /// <summary>The processes that the outcome lets a cook see, and the key of their heading; none for any other outcome.</summary>
     public static (string Heading, ImmutableArray<ProcessLine> Lines) Processes(VettingReport report) => report.Outcome switch
@@ -104,7 +118,7 @@ internal static class ReportHead
                 : words.With("yield.jars-at-least", TextNumbers.Whole(yield.Jars.Low), jar);
             yield return yield.JarsALoad is { } load
                 ? words.With("yield.loads-yours", TextNumbers.Range(load, string.Empty, words), TextNumbers.Range(yield.Loads, string.Empty, words), TextNumbers.Short(yield.RemainderMillilitres.High / MillilitresPerLitre))
-                : words.With("yield.loads", TextNumbers.Range(yield.Loads, string.Empty, words), TextNumbers.Short(yield.RemainderMillilitres.High / MillilitresPerLitre));
+                : words.With("yield.loads", TextNumbers.Range(yield.Loads, string.Empty, words), TextNumbers.Short(yield.RemainderMillilitres.High / MillilitresPerLitre), TextNumbers.Range(yield.Load, string.Empty, words));
         }
     }
 

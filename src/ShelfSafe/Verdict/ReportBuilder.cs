@@ -157,7 +157,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
             : process.Any(line => line.Jar == "pint") ? "pint"
             : process[0].Jar;
         return jar is not null && jars.Plan(batch.TotalMillilitres, jar, process.First(line => line.Jar == jar).HeadspaceInches, kitchen.Capacity) is { } plan
-            ? new(jar, plan.Jars, plan.Loads, plan.RemainderMillilitres, process.First(line => line.Jar == jar).HeadspaceInches, kitchen.Capacity is null ? null : plan.Load)
+            ? new(jar, plan.Jars, plan.Loads, plan.RemainderMillilitres, process.First(line => line.Jar == jar).HeadspaceInches, kitchen.Capacity is null ? null : plan.Load) { Load = plan.Load }
             : null;
     }
 

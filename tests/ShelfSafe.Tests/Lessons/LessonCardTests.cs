@@ -135,14 +135,14 @@ public class LessonCardTests
     // The commands are printed for the project's own folder, wherever the tests run.
     private static string Here(string word)
     {
-        if (!word.StartsWith("sample-recipes/", StringComparison.Ordinal))
+        if (!word.StartsWith("sample-recipes", StringComparison.Ordinal))
         {
             return word;
         }
 
         for (DirectoryInfo? at = new(AppContext.BaseDirectory); at is not null; at = at.Parent)
         {
-            if (File.Exists(Path.Combine(at.FullName, word)))
+            if (Path.Exists(Path.Combine(at.FullName, word)))
             {
                 return Path.Combine(at.FullName, word);
             }

@@ -74,7 +74,8 @@ public class JarsInHandTests
 
         Assert.Contains("heavy bag", all, StringComparison.Ordinal);
         Assert.Contains("boil for 30 minutes", all, StringComparison.Ordinal);
-        Assert.Contains("one part of household bleach in five parts of water", all, StringComparison.Ordinal);
+        Assert.Contains("1 part of unscented household bleach fresh into 5 parts of water", all, StringComparison.Ordinal);
+        Assert.Contains("stand 30 minutes", all, StringComparison.Ordinal);
         Assert.Contains("call the emergency number at once", all, StringComparison.Ordinal);
         Assert.Contains("double or blurred vision", all, StringComparison.Ordinal);
         Assert.Contains("harmless", string.Join(' ', answer.Cases.SelectMany(static one => one.Steps)), StringComparison.Ordinal);
