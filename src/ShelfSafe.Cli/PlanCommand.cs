@@ -74,7 +74,7 @@ internal sealed class PlanCommand(Func<Stream> standardInput, Surroundings aroun
             if (problem.Length > 0)
             {
                 complain($"{path}: {PlanWords.Problem(Words.Read(), problem, report)}");
-                worst = Math.Max(worst, problem is "no-process" or "canner" ? ExitCode.Verdict : ExitCode.Trouble);
+                worst = Math.Max(worst, problem is "no-process" or "canner" or "no-row" ? ExitCode.Verdict : ExitCode.Trouble);
             }
 
             recipes.Add((report.Title ?? path, report));

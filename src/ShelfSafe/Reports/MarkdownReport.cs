@@ -73,7 +73,7 @@ internal sealed class MarkdownReport(Words words) : ReportFormat
     {
         VettingReport report = item.Report;
         page.Append("# ").Append(Of(report.Title ?? words["report.untitled"])).Append("\n\n");
-        page.Append("**").Append(Of(words["label.verdict"])).Append(":** ").Append(Of(words[$"outcome.{Names.Of(report.Outcome)}"])).Append("\n\n");
+        page.Append("**").Append(Of(words["label.verdict"])).Append(":** ").Append(Of(ReportHead.Verdict(words, report))).Append("\n\n");
         page.Append("- ").Append(Of(words["label.file"])).Append(": ").Append(Of(item.Name)).Append('\n');
         page.Append("- ").Append(Of(words["label.acidity"])).Append(": ").Append(Of(words[$"acidity.{Names.Of(report.Acidity)}"])).Append('\n');
         if (report.Category is { } category)

@@ -47,7 +47,7 @@ public sealed class TextReport(Words words, TextStyle style)
     {
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(report);
-        output.Write(InertText.Of($"{file}: {Names.Of(report.Outcome)}. {words[$"outcome.{Names.Of(report.Outcome)}"]}"));
+        output.Write(InertText.Of($"{file}: {Names.Of(report.Outcome)}. {ReportHead.Verdict(words, report)}"));
         output.Write('\n');
     }
 
@@ -60,10 +60,9 @@ public sealed class TextReport(Words words, TextStyle style)
 
     private void WriteHead(TextPage page, string file, VettingReport report)
     {
-        string outcome = Names.Of(report.Outcome);
         page.Paragraph($"{report.Title ?? words["report.untitled"]} ({file})", ink: Ink.Bold);
         page.Gap();
-        page.Paragraph(words[$"outcome.{outcome}"], mark: $"{words["label.verdict"]}: ", ink: InkOf(report.Outcome));
+        page.Paragraph(ReportHead.Verdict(words, report), mark: $"{words["label.verdict"]}: ", ink: report.LacksRow ? Ink.Red : InkOf(report.Outcome));
         page.Paragraph(words[$"acidity.{Names.Of(report.Acidity)}"], mark: $"{words["label.acidity"]}: ");
         if (report.Category is { } category)
         {

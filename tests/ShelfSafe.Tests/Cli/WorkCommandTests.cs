@@ -130,6 +130,46 @@ public sealed class WorkCommandTests : IDisposable
         Assert.Single(error.TrimEnd().Split('\n'));
     }
 
+    // Source: USDA AIB 539 (rev. 2015): Guide 4 lists soup for pints and quarts alone, and no dial-gauge figure above 8,000 ft.
+    [Theory]
+    [InlineData("text", "has no row for this food in a half-gallon jar", "--jar", "half-gallon")]
+    [InlineData("text", "has no row for a dial gauge", "--altitude", "9000 ft", "--gauge", "dial")]
+    [InlineData("markdown", "no row for this food in a half-gallon jar", "--jar", "half-gallon")]
+    [InlineData("html", "no row for this food in a half-gallon jar", "--jar", "half-gallon")]
+    [InlineData("jsonl", "no row for this food in a half-gallon jar", "--jar", "half-gallon")]
+    [InlineData("sarif", "\"ruleId\":\"beyond-jar\"", "--jar", "half-gallon")]
+    public void Vet_NoRowForThisKitchen_SaysSoInEveryFormatAndAnswersOne(string format, string words, params string[] options)
+    {
+        string soup = _kitchen.Write("soup.md", Sample("vegetable-beef-soup.md"));
+
+        (int code, string output, _) = Kitchenette.Run(["vet", soup, "--format", format, .. options]);
+
+        Assert.Equal(1, code);
+        Assert.Contains(words, string.Join(' ', output.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void VetQuiet_NoRowForThisKitchen_SaysSo()
+    {
+        string soup = _kitchen.Write("soup.md", Sample("vegetable-beef-soup.md"));
+
+        Assert.Contains("no published row fits this kitchen", Kitchenette.Run("vet", soup, "--quiet", "--jar", "half-gallon").Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("plan")]
+    [InlineData("adapt")]
+    public void PlanAndAdapt_NoRowForThisKitchen_NameTheJarsOfTheTable(string command)
+    {
+        string soup = _kitchen.Write("soup.md", Sample("vegetable-beef-soup.md"));
+
+        (int code, string output, string error) = Kitchenette.Run(command, soup, "--altitude", "410 m", "--gauge", "weighted", "--jar", "half-gallon");
+
+        Assert.Equal(1, code);
+        Assert.Contains("Take a jar that the table lists: pint, quart.", output + error, StringComparison.Ordinal);
+        Assert.DoesNotContain("no published process covers it", output + error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Adapt_WrittenToAFileAndVettedAgain_IsCovered()
     {

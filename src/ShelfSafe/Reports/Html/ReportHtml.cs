@@ -69,7 +69,7 @@ internal sealed class ReportHtml(Words words) : ReportFormat
     {
         VettingReport report = item.Report;
         page.Element("h1", report.Title ?? words["report.untitled"]);
-        page.Raw($"<p class=\"verdict {Tone(report.Outcome)}\"><strong>").Text(words["label.verdict"]).Raw(":</strong> ").Text(words[$"outcome.{Names.Of(report.Outcome)}"]).Raw("</p>\n");
+        page.Raw($"<p class=\"verdict {Tone(report.Outcome)}\"><strong>").Text(words["label.verdict"]).Raw(":</strong> ").Text(ReportHead.Verdict(words, report)).Raw("</p>\n");
         page.Element("p", $"{words["label.acidity"]}: {words[$"acidity.{Names.Of(report.Acidity)}"]}");
         if (report.Category is { } category)
         {
