@@ -12,6 +12,13 @@ internal static class ReportHead
     public static string Pack(Words words, PackIdentity pack) =>
         words.With("pack.line", pack.Version, pack.Date, pack.Sha256.Length > 12 ? pack.Sha256[..12] : pack.Sha256);
 
+    /// <summary>The verdict in words; where no published row is for this kitchen, it says so at once.</summary>
+    public static string Verdict(Words words, VettingReport report)
+    {
+        string verdict = words[$"outcome.{Names.Of(report.Outcome)}"];
+        return report.LacksRow ? $"{verdict} {words["outcome.no-row"]}" : verdict;
+    }
+
     /// <summary>A dish of a file that holds several: its name, its lines and what is open to it.</summary>
     public static string Part(Words words, PartReport part)
     {

@@ -26,7 +26,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
         Candidate? candidate = permits || after ? lead.Outcome.Lead : null;
         KitchenReading reading = advice.Of(
             kitchen,
-            candidate is null ? [] : ProcessSelector.Lines(candidate.Processes, kitchen, candidate.Overruled, advice.SteamFor(kitchen)),
+            own => candidate is null ? [] : ProcessSelector.Lines(candidate.Processes, own, candidate.Overruled, advice.SteamFor(own)),
             candidate is null ? [] : candidate.Processes.Select(row => row.Method));
         ImmutableArray<ProcessLine> process = reading.Lines;
         return new(
@@ -41,7 +41,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
             lead.Nearest,
             permits ? process : [],
             after ? process : [],
-            !reading.FreezerFirst && outcome is Outcome.Pressure or Outcome.BoilingWater or Outcome.DryStorage ? [] : Storage(lead),
+            !reading.FreezerFirst && (outcome == Outcome.DryStorage || (permits && !process.IsEmpty)) ? [] : Storage(lead),
             several ? [.. dishes.Select(dish => Part(dish, lines))] : [],
             new(pack.Version, pack.Date, pack.Sha256),
             kitchen)
