@@ -28,6 +28,11 @@ internal static class CardImage
             });
             hazards.Texts(card.Message, card.StepMessage, card.Why, card.Instead);
             hazards.List([.. card.Sections.OrderBy(pair => pair.Key, StringComparer.Ordinal)], pair => hazards.Texts(pair.Key, pair.Value));
+            hazards.List(card.Cases, one =>
+            {
+                hazards.Check(one.Check);
+                hazards.Text(one.Instead);
+            });
         });
         writer.Add(HazardSection, hazards.Section);
 
@@ -66,7 +71,7 @@ internal static class CardImage
             at.Text(),
             at.Text(),
             at.Text(),
-            at.List(() => KeyValuePair.Create(at.Text(), at.Text())).ToImmutableDictionary(StringComparer.Ordinal)));
+            at.List(() => KeyValuePair.Create(at.Text(), at.Text())).ToImmutableDictionary(StringComparer.Ordinal)) { Cases = at.List(() => new HazardCase(at.Check(), at.Text())) });
     }
 
     /// <summary>The category cards in the order of their ids.</summary>

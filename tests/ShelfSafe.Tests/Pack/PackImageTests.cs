@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using ShelfSafe.Foods;
 using ShelfSafe.Pack;
 using ShelfSafe.PackBuilder;
@@ -69,6 +70,27 @@ public class PackImageTests
         CardImage.Write(folder.Tables, read);
 
         Assert.Equal(read.ToArray(), builtIn.ToArray());
+    }
+
+    // Property by property, so that one that the image forgets is missed here and not at a stove.
+    [Fact]
+    public void BuiltIn_EachReadCard_IsThatOfTheFolder()
+    {
+        RulePack folder = RulePack.Load(RulesFolder.Path, out _)!;
+
+        Assert.Equal(folder.Tables.Hazards.Select(card => Print(card)), RulePack.Default.Tables.Hazards.Select(card => Print(card)));
+        Assert.Equal(folder.Tables.Categories.Select(card => Print(card)), RulePack.Default.Tables.Categories.Select(card => Print(card)));
+
+        static string Print<T>(T card)
+        {
+            JsonNode node = JsonSerializer.SerializeToNode(card)!;
+            if (node["Sections"] is JsonObject sections)
+            {
+                node["Sections"] = new JsonObject(sections.Select(pair => KeyValuePair.Create(pair.Key, pair.Value?.DeepClone())).OrderBy(pair => pair.Key, StringComparer.Ordinal));
+            }
+
+            return node.ToJsonString();
+        }
     }
 
     [Fact]
