@@ -133,15 +133,15 @@ internal sealed class JarSteps(LineWordTable words)
     private (int, int, string)? Named(List<(int Start, int End, string Word)> all, string kind)
     {
         int at = all.FindIndex(one => words.Is(kind, one.Word));
-        return at >= 0 && !Denied(all, at) ? all[at] : null;
+        return at >= 0 && !Denied(all, at, "line-without") ? all[at] : null;
     }
 
     // "Do not bake", "never in the oven", "keep out of the sun".
-    private bool Denied(List<(int Start, int End, string Word)> all, int at)
+    private bool Denied(List<(int Start, int End, string Word)> all, int at, string kind = "heat-denied")
     {
         for (int i = Math.Max(0, at - 4); i < at; i++)
         {
-            if (words.Is("heat-denied", all[i].Word))
+            if (words.Is(kind, all[i].Word))
             {
                 return true;
             }

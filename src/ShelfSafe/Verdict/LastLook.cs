@@ -25,7 +25,7 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Pla
     public IEnumerable<RawFinding> Find(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome)
     {
         bool dry = outcome.Outcome == Outcome.DryStorage;
-        bool plain = outcome.Lead is { Kind: "category" } && outcome.Lead.Id is not ("jam" or "jelly" or "dry-goods");
+        bool plain = outcome.Lead is { Kind: "category" } && outcome.Lead.Id is not ("jam" or "stock" or "dry-mix" or "fruit-puree" or "applesauce" or "tomato-juice" or "tomato-sauce");
         foreach ((SourceSpan span, string text) in _foods.InTitle(recipe, part, batch, outcome.Lead?.Kind == "category").Concat(_foods.BesideTheSteps(part, batch)).Concat(_foods.Unserved(part, batch)))
         {
             yield return hazards.Raise("step-food", null, batch, span, text, FindingLevel.Change);

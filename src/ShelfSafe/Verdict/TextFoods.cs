@@ -145,12 +145,21 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words)
 
     private bool IsForeign(FoodMention mention, string text, RecipePart part, Batch batch) =>
         mention.Match.Candidates is { IsEmpty: false } candidates
-        && candidates.All(food => HazardTraits.FromSteps.Any(food.Has) || _bulk.Contains(food.Group, StringComparer.Ordinal))
+        && candidates.All(food => HazardTraits.FromSteps.Any(food.Has) || _bulk.Contains(food.Group, StringComparer.Ordinal) || mention.Words.Split(' ').Any(word => words.Is("dish-word", word)))
         && !words.Is("step-not-food", mention.Words) && !words.Is("step-verb", mention.Words) && !words.Is("step-generic", mention.Words) && !words.Is("line-not-food", mention.Words)
         && !WordFolding.Words(text[..mention.Start]).TakeLast(3).Any(word => words.Is("line-without", word))
         && !candidates.Any(food => batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || own.Group == food.Group && food.Group is "meat" or "poultry" or "seafood" or "pasta" or "grain" || HazardTraits.FromSteps.Any(trait => own.Has(trait) && food.Has(trait)))))
-        && !mention.Words.Split(' ').Any(word => words.Is("dish-word", word))
+        && !IsDish(mention.Words, part)
         && !mention.Words.Split(' ').Any(StepFoods.Known(part).Contains);
+
+    // "Tomato salsa" names the dish and its own foods; "corn salsa" names corn too.
+    private bool IsDish(string phrase, RecipePart part)
+    {
+        string[] all = phrase.Split(' ');
+        HashSet<string> known = StepFoods.Known(part);
+        return all.Any(word => words.Is("dish-word", word))
+            && all.All(word => words.Is("dish-word", word) || words.Is("title-not-food", word) || words.Is("filler", word) || known.Contains(word));
+    }
 
     private bool Has(string text, string kind) => WordFolding.Words(text).Any(word => words.Is(kind, word));
 }
