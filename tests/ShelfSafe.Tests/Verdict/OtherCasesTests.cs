@@ -96,4 +96,42 @@ public class OtherCasesTests
         Assert.NotEmpty(report.Nearest);
         Assert.All(report.Nearest, near => Assert.DoesNotContain("chutney", near.Name, StringComparison.OrdinalIgnoreCase));
     }
+
+    // Words of the kitchen, as English uses them: the knife is no butter, and what garlic is for is no food of its own.
+    [Theory]
+    [InlineData("- 1 kg strawberries\n\n1. Halve the berries with a butter knife.\n", "dairy")]
+    [InlineData("- 1 kg peas\n\n1. Shell the peas.\n", "pasta")]
+    [InlineData("- 2 cloves of garlic for aioli, don't include for mayonnaise\n\n1. Chop it.\n", "egg")]
+    public void Vet_WordsThatOnlySoundLikeAFood_AreNone(string text, string rule) =>
+        Assert.DoesNotContain(Vetter.Value.Vet("# Dish\n\n" + text, Kitchen.Unknown).Findings, finding => finding.Rule == rule);
+
+    [Theory]
+    [InlineData("- 1 kg strawberries\n\n1. Stir in the butter.\n", "dairy")]
+    [InlineData("- 1 kg peas\n\n1. Stir in the pasta shells.\n", "pasta")]
+    [InlineData("- 2 cloves of garlic\n- 3 tbsp aioli\n\n1. Chop it.\n", "egg")]
+    public void Vet_TheFoodItself_IsFoundAllTheSame(string text, string rule) =>
+        Assert.Contains(Vetter.Value.Vet("# Dish\n\n" + text, Kitchen.Unknown).Findings, finding => finding.Rule == rule);
+
+    // A finding may only fall out where another one says it.
+    [Theory]
+    [InlineData("| beside: thickener | - |", false)]
+    [InlineData("| stopped by: oil-infusion | - |", false)]
+    [InlineData("| outcome: tested-recipe-only | Freeze it. |", false)]
+    [InlineData("| outcome: tested-recipe-only | - |", true)]
+    [InlineData("| always |  |", true)]
+    [InlineData("| nonsense: x | Freeze it. |", true)]
+    public void Card_OtherCases_NameWhatSpeaksInstead(string row, bool faulty)
+    {
+        List<PackFault> faults = [];
+
+        CardReader.Hazard("hazards/x.md", $"# x\n\n| level | check | source |\n| --- | --- | --- |\n| change | always | usda-g4-soup |\n\n## Message\nA.\n## Why\nB.\n## Instead\nC.\n\n## Other cases\n| check | instead |\n| --- | --- |\n{row}\n", faults);
+
+        Assert.Equal(faulty, faults.Count > 0);
+    }
+
+    [Theory]
+    [InlineData("\"{ingredient}\" {is|are} low, and {it needs|they need} heat.", "\"{ingredient}\" is low, and it needs heat.")]
+    [InlineData("No choice {words} here", "No choice {words} here")]
+    [InlineData("{open", "{open")]
+    public void Singular_AChoiceOfNumber_IsSettled(string text, string expected) => Assert.Equal(expected, NumberChoice.Singular(text));
 }
