@@ -28,6 +28,15 @@ public class OtherCasesTests
         });
     }
 
+    // Source: Penn State Extension, Do not can in oil (2012): fatty meat in a sauce is not food under oil.
+    [Fact]
+    public void Vet_AFattyMeatSauce_IsNotToldOfFoodUnderOil()
+    {
+        VettingReport report = Vetter.Value.Vet("# Meat sauce\n\n- 500 g pork mince\n- 200 g pancetta\n- 2 tbsp olive oil\n- 800 g tomatoes\n- 2 carrots\n\n1. Brown the meat and simmer everything.\n", Kitchen.Unknown);
+
+        Assert.All(report.Findings, finding => Assert.DoesNotContain("under oil", finding.Message, StringComparison.Ordinal));
+    }
+
     // Source: USDA AIB 539 (rev. 2015) Guide 3 p. 3-5: the acid is that of plain tomatoes, not of a mixture.
     [Fact]
     public void Vet_AMixtureWithTomatoes_DoesNotOfferLemonJuiceAsACure()
@@ -108,6 +117,8 @@ public class OtherCasesTests
     [Theory]
     [InlineData("- 1 kg strawberries\n\n1. Stir in the butter.\n", "dairy")]
     [InlineData("- 1 kg peas\n\n1. Stir in the pasta shells.\n", "pasta")]
+    [InlineData("- 1 kg beef\n\n1. Stir in the rice grains and simmer.\n", "rice")]
+    [InlineData("- 1 kg beef\n\n1. Stir in the rice and simmer.\n", "rice")]
     [InlineData("- 2 cloves of garlic\n- 3 tbsp aioli\n\n1. Chop it.\n", "egg")]
     public void Vet_TheFoodItself_IsFoundAllTheSame(string text, string rule) =>
         Assert.Contains(Vetter.Value.Vet("# Dish\n\n" + text, Kitchen.Unknown).Findings, finding => finding.Rule == rule);
