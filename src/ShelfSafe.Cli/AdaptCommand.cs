@@ -10,7 +10,7 @@ internal sealed class AdaptCommand(Func<Stream> standardInput, Surroundings arou
     private readonly RecipeInput _input = new(standardInput, around);
     private readonly Argument<string> _recipe = new("RECIPE") { Description = "The recipe: a file, or - for standard input." };
     private readonly Option<string?> _to = new("--to") { HelpName = "FORMULA", Description = "Bring it to the amounts of a published recipe, by its id or name." };
-    private readonly Option<string?> _output = new("--output", "-o") { HelpName = "FILE", Description = "Write it to a file: whole, or not at all." };
+    private readonly Option<string?> _output = OutputFile.Option("Write it to a file: whole, or not at all.");
 
     /// <summary>Makes the command.</summary>
     public Command Build()
@@ -23,7 +23,9 @@ internal sealed class AdaptCommand(Func<Stream> standardInput, Surroundings arou
 
     private int Run(ParseResult result, Action<string> complain)
     {
-        if (_input.Setup(result, complain) is not { } setup || _input.Text(result.GetValue(_recipe)!, complain) is not { } text)
+        string path = result.GetValue(_recipe)!;
+        string? file = result.GetValue(_output);
+        if (!_input.IsFree(result, file, [path], complain) || _input.Setup(result, complain) is not { } setup || _input.Text(path, complain) is not { } text)
         {
             return ExitCode.Trouble;
         }
@@ -44,7 +46,7 @@ internal sealed class AdaptCommand(Func<Stream> standardInput, Surroundings arou
             adaptation = adapter.Adapt(text, setup.Kitchen);
         }
 
-        bool written = OutputFile.Write(result.GetValue(_output), result.InvocationConfiguration.Output, complain, output => new AdaptMarkdown(Words.Read()).Write(output, text, adaptation));
+        bool written = OutputFile.Write(file, result.InvocationConfiguration.Output, complain, output => new AdaptMarkdown(Words.Read()).Write(output, text, adaptation));
         return !written ? ExitCode.Trouble
             : adaptation.Kind is AdaptationKind.Jar or AdaptationKind.AsWritten ? ExitCode.Permitted
             : ExitCode.Verdict;

@@ -21,12 +21,7 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal, Surroun
         ParseResult result = root.Parse([.. arguments], new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (result.Action is ParseErrorAction || (result.Errors.Count > 0 && result.Action?.ClearsParseErrors != true))
         {
-            foreach (string message in Faults(result))
-            {
-                Complain(error, message);
-            }
-
-            error.WriteLine($"shelfsafe: for help: shelfsafe {Path(result.CommandResult)}--help");
+            Complain(error, $"{string.Join("; ", Faults(result).Select(static message => message.TrimEnd('.')))}; for help: shelfsafe {Path(result.CommandResult)}--help");
             return ExitCode.Trouble;
         }
 

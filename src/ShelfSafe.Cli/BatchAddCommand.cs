@@ -106,23 +106,12 @@ internal sealed class BatchAddCommand(Func<Stream> standardInput, Terminal termi
 
     private string Recipe(string path)
     {
-        string wrong;
-        string? text;
-        if (path == RecipePaths.StandardInput)
-        {
-            using Stream stream = standardInput();
-            text = TextFile.Read(stream, out wrong);
-        }
-        else if (RecipeKinds.OfName(path) is not (RecipeKinds.Markdown or RecipeKinds.Text))
+        if (path != RecipePaths.StandardInput && RecipeKinds.OfName(path) is not (RecipeKinds.Markdown or RecipeKinds.Text))
         {
             throw new BatchLogException($"{path}: is no recipe as text; save it as Markdown or plain text first");
         }
-        else
-        {
-            text = TextFile.Read(path, out wrong);
-        }
 
-        return text ?? throw new BatchLogException($"{path}: {wrong}");
+        return TextFile.Read(path, standardInput, out string wrong) ?? throw new BatchLogException($"{path}: {wrong}");
     }
 
     private static string Title(VettingReport report, string path)

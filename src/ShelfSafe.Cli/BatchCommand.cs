@@ -41,33 +41,15 @@ internal sealed class BatchCommand(Func<Stream> standardInput, Terminal terminal
     }
 
     /// <summary>Writes a text to standard output, or to a file that appears whole or not at all.</summary>
-    /// <exception cref="BatchLogException">The file cannot be written.</exception>
-    public static void Write(string text, string? file, TextWriter output)
+    /// <exception cref="BatchLogException">The file cannot be written, or is the log itself.</exception>
+    public static void Write(string text, string? file, string log, TextWriter output)
     {
-        if (file is null)
+        if (!OutputFile.IsFree(file, [], [(log, "the batch log")], static wrong => throw new BatchLogException(wrong)))
         {
-            output.Write(text);
             return;
         }
 
-        try
-        {
-            using WholeFile whole = WholeFile.Create(file);
-            whole.Writer.Write(text);
-            whole.Keep();
-        }
-        catch (IOException broken)
-        {
-            throw new BatchLogException($"{file}: output cannot be written: {broken.Message}", broken);
-        }
-        catch (UnauthorizedAccessException broken)
-        {
-            throw new BatchLogException($"{file}: output may not be written: permission is missing", broken);
-        }
-        catch (ArgumentException broken)
-        {
-            throw new BatchLogException($"{file}: is no name that a file can have", broken);
-        }
+        OutputFile.Write(file, output, static wrong => throw new BatchLogException(wrong), writer => writer.Write(text));
     }
 
     private DateOnly Today() => DateOnly.FromDateTime((clock ?? TimeProvider.System).GetLocalNow().DateTime);

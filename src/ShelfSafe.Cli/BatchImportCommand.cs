@@ -53,7 +53,7 @@ internal sealed class BatchImportCommand(Func<Stream> standardInput, Terminal te
     private void Run(ParseResult result)
     {
         string path = result.GetValue(_file)!;
-        if (Read(path, out string wrong) is not { } text)
+        if (TextFile.Read(path, standardInput, out string wrong) is not { } text)
         {
             throw new BatchLogException($"{path}: {wrong}");
         }
@@ -85,16 +85,5 @@ internal sealed class BatchImportCommand(Func<Stream> standardInput, Terminal te
         {
             throw new BatchLogException(FormattableString.Invariant($"{path}: {faults.Length} broken rows; nothing was taken in"));
         }
-    }
-
-    private string? Read(string path, out string wrong)
-    {
-        if (path != RecipePaths.StandardInput)
-        {
-            return TextFile.Read(path, out wrong);
-        }
-
-        using Stream stream = standardInput();
-        return TextFile.Read(stream, out wrong);
     }
 }

@@ -11,7 +11,7 @@ internal sealed class BatchLabelsCommand
 {
     private readonly Argument<string[]> _lots = new("LOT") { Arity = ArgumentArity.OneOrMore, Description = "Lot codes." };
     private readonly Option<string?> _format = KitchenOptions.OneOf("--format", "html|svg", "A page to print (the default) or a drawing.", LabelSheet.Formats);
-    private readonly Option<string?> _output = new("--output", "-o") { HelpName = "FILE", Description = "Write to a file: whole, or not at all." };
+    private readonly Option<string?> _output = OutputFile.Option("Write to a file: whole, or not at all.");
     private readonly Option<string?> _log = BatchOptions.Log();
 
     /// <summary>Makes the command.</summary>
@@ -20,7 +20,8 @@ internal sealed class BatchLabelsCommand
         Command labels = new("labels", "Writes labels to print, one for each jar that is left.") { _lots, _format, _output, _log };
         labels.SetAction(result => BatchCommand.Guard(result, () =>
         {
-            using BatchLog log = BatchLog.Open(BatchOptions.Place(result.GetValue(_log), make: false));
+            string place = BatchOptions.Place(result.GetValue(_log), make: false);
+            using BatchLog log = BatchLog.Open(place);
             List<BatchRecord> batches = [.. result.GetValue(_lots)!.Select(log.Find)];
             foreach (BatchRecord batch in batches.Where(static batch => batch.InStock == 0))
             {
@@ -28,7 +29,7 @@ internal sealed class BatchLabelsCommand
             }
 
             string sheet = new LabelSheet(Words.Read(), RulePack.Default).Write(batches, result.GetValue(_format) ?? "html");
-            BatchCommand.Write(sheet, result.GetValue(_output), result.InvocationConfiguration.Output);
+            BatchCommand.Write(sheet, result.GetValue(_output), place, result.InvocationConfiguration.Output);
         }));
         return labels;
     }

@@ -14,7 +14,7 @@ internal sealed class PlanCommand(Func<Stream> standardInput, Surroundings aroun
     private readonly Option<string?> _start = Time("--start", "When the work at the stove starts.");
     private readonly Option<string?> _supper = Time("--supper", "When the last jar must be out.");
     private readonly Option<string?> _format = KitchenOptions.OneOf("--format", "text|markdown|html", "text (the default), markdown or html to print.", PlanReport.Formats);
-    private readonly Option<string?> _output = new("--output", "-o") { HelpName = "FILE", Description = "Write it to a file: whole, or not at all." };
+    private readonly Option<string?> _output = OutputFile.Option("Write it to a file: whole, or not at all.");
 
     /// <summary>Makes the command.</summary>
     public Command Build()
@@ -55,7 +55,7 @@ internal sealed class PlanCommand(Func<Stream> standardInput, Surroundings aroun
 
     private int Run(ParseResult result, Action<string> complain)
     {
-        if (_input.Setup(result, complain) is not { } setup)
+        if (!_input.IsFree(result, result.GetValue(_output), result.GetValue(_recipes) ?? [], complain) || _input.Setup(result, complain) is not { } setup)
         {
             return ExitCode.Trouble;
         }
@@ -74,7 +74,7 @@ internal sealed class PlanCommand(Func<Stream> standardInput, Surroundings aroun
             if (problem.Length > 0)
             {
                 complain($"{path}: {PlanWords.Problem(Words.Read(), problem, report)}");
-                worst = Math.Max(worst, problem is "no-process" or "canner" ? ExitCode.Verdict : ExitCode.Trouble);
+                worst = Math.Max(worst, problem is "no-process" or "canner" or "no-row" ? ExitCode.Verdict : ExitCode.Trouble);
             }
 
             recipes.Add((report.Title ?? path, report));

@@ -25,31 +25,25 @@ internal sealed class RecipeInput(Func<Stream> standardInput, Surroundings aroun
     }
 
     /// <summary>The vetter and kitchen that were asked for; complains and returns <see langword="null"/> where a file is wrong.</summary>
-    public VetSetup? Setup(ParseResult result, Action<string> complain) => VetSetup.Read(
-        new([], "text", result.GetValue(_kitchen), result.GetValue(_altitude), result.GetValue(_gauge), result.GetValue(_jar), result.GetValue(_region), result.GetValue(_rules), result.GetValue(_aliases), null, false, RecipeKinds.Auto, [], [], null, false),
-        around,
-        complain);
+    public VetSetup? Setup(ParseResult result, Action<string> complain) => VetSetup.Read(Request(result), around, complain);
+
+    /// <summary>Whether the output may be written: it is none of the files that are read.</summary>
+    public bool IsFree(ParseResult result, string? output, IEnumerable<string> recipes, Action<string> complain) =>
+        OutputFile.IsFree(output, recipes, Request(result).OtherFiles(around), complain);
 
     /// <summary>The text of a recipe; complains and returns <see langword="null"/> where it cannot be read.</summary>
     public string? Text(string path, Action<string> complain)
     {
-        string wrong;
-        string? text;
-        if (path == "-")
-        {
-            using Stream stream = standardInput();
-            text = TextFile.Read(stream, out wrong);
-        }
-        else
-        {
-            text = TextFile.Read(path, out wrong);
-        }
-
+        string? text = TextFile.Read(path, standardInput, out string wrong);
         if (text is null)
         {
-            complain($"{(path == "-" ? "standard input" : path)}: {wrong}");
+            complain($"{(path == RecipePaths.StandardInput ? "standard input" : path)}: {wrong}");
         }
 
         return text;
     }
+
+    private VetRequest Request(ParseResult result) => new(
+        [], "text", result.GetValue(_kitchen), result.GetValue(_altitude), result.GetValue(_gauge), result.GetValue(_jar), result.GetValue(_region),
+        result.GetValue(_rules), result.GetValue(_aliases), null, Quiet: false, RecipeKinds.Auto, [], [], null, Summary: false);
 }

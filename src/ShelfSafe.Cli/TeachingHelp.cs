@@ -39,14 +39,19 @@ internal sealed class TeachingHelp(HelpAction usual) : SynchronousCommandLineAct
         int code = usual.Invoke(parseResult);
         Words words = Words.Read();
         TextWriter output = parseResult.InvocationConfiguration.Output;
-        output.WriteLine($"{words["help.examples"]}:");
-        foreach ((string line, string does) in Examples(words, Name(parseResult.CommandResult)))
+        (string Line, string Does)[] examples = [.. Examples(words, Name(parseResult.CommandResult))];
+        if (examples.Length > 0)
         {
-            output.WriteLine($"  {line}");
-            output.WriteLine($"      {does}");
+            output.WriteLine($"{words["help.examples"]}:");
+            foreach ((string line, string does) in examples)
+            {
+                output.WriteLine($"  {line}");
+                output.WriteLine($"      {does}");
+            }
+
+            output.WriteLine();
         }
 
-        output.WriteLine();
         output.WriteLine(words["help.exit-codes"]);
         return code;
     }

@@ -10,6 +10,21 @@ internal static class TextFile
 
     private static readonly UTF8Encoding _strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
+    /// <summary>Reads a file, or standard input where the path is <c>-</c>.</summary>
+    /// <param name="path">The file, or <c>-</c>.</param>
+    /// <param name="standardInput">Opens standard input.</param>
+    /// <param name="wrong">Why it could not be read, without the path.</param>
+    public static string? Read(string path, Func<Stream> standardInput, out string wrong)
+    {
+        if (path != RecipePaths.StandardInput)
+        {
+            return Read(path, out wrong);
+        }
+
+        using Stream stream = standardInput();
+        return Read(stream, out wrong);
+    }
+
     /// <summary>Reads a file; a byte-order mark stays in the text.</summary>
     /// <param name="path">The file.</param>
     /// <param name="wrong">Why it could not be read, without the path.</param>

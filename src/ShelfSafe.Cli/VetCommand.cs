@@ -26,7 +26,7 @@ internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal, 
     private readonly Option<string?> _region = KitchenOptions.Region();
     private readonly Option<string?> _rules = new("--rules") { HelpName = "FOLDER", Description = "Rule pack to judge by, in place of the built-in one." };
     private readonly Option<string?> _aliases = new("--aliases") { HelpName = "FILE", Description = "Your own words for foods: a CSV file with the columns word,food." };
-    private readonly Option<string?> _output = new("--output", "-o") { HelpName = "FILE", Description = "Write the reports to a file: whole, or not at all." };
+    private readonly Option<string?> _output = OutputFile.Option("Write the reports to a file: whole, or not at all.");
     private readonly Option<bool> _quiet = new("--quiet", "-q") { Description = "One line a recipe: file, outcome and what it means." };
 
     private readonly Option<string> _input = new("--input")

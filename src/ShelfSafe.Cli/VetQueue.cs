@@ -24,6 +24,9 @@ internal sealed class VetQueue
     /// <summary>Number of inputs, or <see langword="null"/> where one of them holds many records.</summary>
     public int? Total => _paths.Exists(HoldsMany) ? null : _paths.Count;
 
+    /// <summary>The files, in the order in which they are read.</summary>
+    public IReadOnlyList<string> Paths => _paths;
+
     /// <summary>The work, in the order in which it is reported.</summary>
     public IEnumerable<VetWork> All()
     {

@@ -17,4 +17,10 @@ internal sealed record VetRequest(
     IReadOnlyList<string> Include,
     IReadOnlyList<string> Exclude,
     string? FailOn,
-    bool Summary);
+    bool Summary)
+{
+    /// <summary>Files that are read beside the recipes, each with what it is.</summary>
+    /// <param name="around">Tells the usual place of the profile.</param>
+    public IReadOnlyList<(string? Path, string What)> OtherFiles(Surroundings around) =>
+        [(KitchenFile == KitchenWords.NoFile ? null : KitchenFile ?? around.KitchenFile, "the kitchen profile"), (AliasFile, "the word list")];
+}

@@ -16,18 +16,20 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
     /// <summary>Runs, and returns the exit code.</summary>
     public int Run(TextWriter output, TextWriter error)
     {
-        if (VetSetup.Read(request, around, message => Trouble(error, message)) is not { } setup)
+        VetQueue queue = new(request, standardInput, message => Trouble(error, message));
+        if (!OutputFile.IsFree(request.OutputFile, queue.Paths, request.OtherFiles(around), message => Trouble(error, message))
+            || VetSetup.Read(request, around, message => Trouble(error, message)) is not { } setup)
         {
             return ExitCode.Trouble;
         }
 
         if (request.OutputFile is not { } path)
         {
-            VetAll(setup, output, error, terminal.Style);
+            VetAll(setup, queue, output, error, terminal.Style);
         }
         else
         {
-            WriteFile(path, setup, error);
+            WriteFile(path, setup, queue, error);
         }
 
         if (request.Summary || (terminal.ErrorIsTerminal && _tally.Recipes > 1))
@@ -38,49 +40,34 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
         return stop.IsCancellationRequested ? ExitCode.Stopped : _tally.Code;
     }
 
-    private void WriteFile(string path, VetSetup setup, TextWriter error)
+    private void WriteFile(string path, VetSetup setup, VetQueue queue, TextWriter error) => OutputFile.Guard(path, message => Trouble(error, message), () =>
     {
-        try
+        using WholeFile file = WholeFile.Create(path);
+        VetAll(setup, queue, file.Writer, error, new TextStyle());
+        if (stop.IsCancellationRequested)
         {
-            using WholeFile file = WholeFile.Create(path);
-            VetAll(setup, file.Writer, error, new TextStyle());
-            if (stop.IsCancellationRequested)
-            {
-                Trouble(error, $"{path}: not written, since the run was stopped");
-            }
-            else if (_started)
-            {
-                file.Keep();
-            }
-            else
-            {
-                Trouble(error, $"{path}: not written, since no recipe could be read");
-            }
+            Trouble(error, $"{path}: not written, since the run was stopped");
         }
-        catch (IOException broken)
+        else if (_started)
         {
-            Trouble(error, $"{path}: output cannot be written: {broken.Message}");
+            file.Keep();
         }
-        catch (UnauthorizedAccessException)
+        else
         {
-            Trouble(error, $"{path}: output may not be written: permission is missing");
+            Trouble(error, $"{path}: not written, since no recipe could be read");
         }
-        catch (ArgumentException)
-        {
-            Trouble(error, $"{path}: is no name that a file can have");
-        }
-    }
+    });
 
-    private void VetAll(VetSetup setup, TextWriter output, TextWriter error, TextStyle style)
+    private void VetAll(VetSetup setup, VetQueue queue, TextWriter output, TextWriter error, TextStyle style)
     {
         ReportFormat format = request.Quiet && request.Format == "text" ? ReportFormat.CreateBrief() : ReportFormat.Create(request.Format, setup.Rules, style);
         VetWorker worker = new(setup, format, standardInput);
-        VetQueue queue = new(request, standardInput, message => Trouble(error, message));
         Progress progress = new(error, terminal.ErrorIsTerminal && (!terminal.IsTerminal || request.OutputFile is not null), queue.Total);
 
         // A window of finished and running work: order is kept, and memory does not grow with the number of inputs.
         Queue<Task<VetResult>> window = new();
         int widest = (2 * Environment.ProcessorCount) + 2;
+        bool single = queue.Total == 1; // needs no thread of its own
         foreach (VetWork work in queue.All())
         {
             if (stop.IsCancellationRequested)
@@ -88,7 +75,7 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
                 break;
             }
 
-            window.Enqueue(Task.Run(() => worker.Do(work), CancellationToken.None));
+            window.Enqueue(single ? Task.FromResult(worker.Do(work)) : Task.Run(() => worker.Do(work), CancellationToken.None));
             if (window.Count >= widest)
             {
                 Write(window.Dequeue().GetAwaiter().GetResult(), format, output, error, progress);

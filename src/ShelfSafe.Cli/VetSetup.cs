@@ -104,7 +104,7 @@ internal sealed record VetSetup(RecipeVetter Vetter, Kitchen Kitchen, RulePack R
 
         if (TextFile.Read(path, out string wrong) is not { } text)
         {
-            complain($"{path}: kitchen profile {wrong}");
+            complain($"{path}: kitchen profile: {wrong}");
             return null;
         }
 
@@ -126,7 +126,7 @@ internal sealed record VetSetup(RecipeVetter Vetter, Kitchen Kitchen, RulePack R
 
         if (TextFile.Read(path, out string wrong) is not { } text)
         {
-            complain($"{path}: word list {wrong}");
+            complain($"{path}: word list: {wrong}");
             return null;
         }
 

@@ -72,7 +72,7 @@ internal sealed record VetCount(string Outcome, IReadOnlyList<string> Rules, boo
         return new(
             Names.Of(report.Outcome),
             [.. report.Findings.Select(static finding => finding.Rule).Distinct(StringComparer.Ordinal)],
-            !barred && (report.Outcome is Core.Outcome.BoilingWater or Core.Outcome.Pressure or Core.Outcome.DryStorage),
+            !barred && !report.LacksRow && (report.Outcome is Core.Outcome.BoilingWater or Core.Outcome.Pressure or Core.Outcome.DryStorage),
             report.Findings.IsEmpty ? null : report.Findings.Max(static finding => finding.Level));
     }
 }

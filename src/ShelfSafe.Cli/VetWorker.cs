@@ -63,7 +63,7 @@ internal sealed class VetWorker(VetSetup setup, ReportFormat format, Func<Stream
             return RecipeRecord.Read(line, out wrong) is { } record ? [Vetted(record.File ?? file, record.Recipe, record.IsFileText, work.Record)] : [];
         }
 
-        if (Read(work.Path, out wrong) is not { } text)
+        if (TextFile.Read(work.Path, standardInput, out wrong) is not { } text)
         {
             return [];
         }
@@ -83,16 +83,5 @@ internal sealed class VetWorker(VetSetup setup, ReportFormat format, Func<Stream
     {
         VettingReport report = setup.Vetter.Vet(recipe.Text, setup.Kitchen, recipe.IsPlain);
         return new(file, report, recipe.Text, isFileText, record);
-    }
-
-    private string? Read(string path, out string wrong)
-    {
-        if (!string.Equals(path, RecipePaths.StandardInput, StringComparison.Ordinal))
-        {
-            return TextFile.Read(path, out wrong);
-        }
-
-        using Stream stream = standardInput();
-        return TextFile.Read(stream, out wrong);
     }
 }

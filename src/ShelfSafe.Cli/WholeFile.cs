@@ -25,41 +25,21 @@ internal sealed class WholeFile : IDisposable
     /// <exception cref="UnauthorizedAccessException">The folder may not be written to.</exception>
     public static WholeFile Create(string path)
     {
-        if (Directory.Exists(path))
+        if (Directory.Exists(path) || Path.EndsInDirectorySeparator(path))
         {
             throw new IOException("is a folder");
         }
 
         string full = Path.GetFullPath(path);
-        string draft = Path.Combine(Path.GetDirectoryName(full)!, $".{Path.GetFileName(full)}.{Path.GetRandomFileName()}");
+        string folder = Path.GetDirectoryName(full)!;
+        if (!Directory.Exists(folder))
+        {
+            throw new DirectoryNotFoundException($"there is no folder {RecipePaths.Shown(folder)}");
+        }
+
+        string draft = Path.Combine(folder, $".{Path.GetFileName(full)}.{Path.GetRandomFileName()}");
         FileStream stream = new(draft, FileMode.CreateNew, FileAccess.Write, FileShare.None);
         return new(full, draft, new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { NewLine = "\n" });
-    }
-
-    /// <summary>Writes a text that is finished already; complains and answers <see langword="false"/> where it cannot be.</summary>
-    public static bool Write(string path, string text, Action<string> complain)
-    {
-        try
-        {
-            using WholeFile file = Create(path);
-            file.Writer.Write(text);
-            file.Keep();
-            return true;
-        }
-        catch (IOException broken)
-        {
-            complain($"{path}: output cannot be written: {broken.Message}");
-        }
-        catch (UnauthorizedAccessException)
-        {
-            complain($"{path}: output may not be written: permission is missing");
-        }
-        catch (ArgumentException)
-        {
-            complain($"{path}: is no name that a file can have");
-        }
-
-        return false;
     }
 
     /// <summary>Puts the finished file in its place.</summary>

@@ -21,7 +21,7 @@ internal sealed class WhyCommand(Func<Stream> standardInput, Terminal terminal, 
         DefaultValueFactory = static _ => "text",
     };
 
-    private readonly Option<string?> _output = new("--output", "-o") { HelpName = "FILE", Description = "Write the lesson to a file: whole, or not at all." };
+    private readonly Option<string?> _output = OutputFile.Option("Write the lesson to a file: whole, or not at all.");
     private readonly Option<string?> _kitchen = new("--kitchen") { HelpName = "FILE", Description = KitchenWords.FileHelp };
     private readonly Option<string?> _altitude = KitchenOptions.Altitude();
     private readonly Option<string?> _jar = KitchenOptions.Jar();

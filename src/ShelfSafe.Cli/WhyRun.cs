@@ -16,18 +16,13 @@ internal sealed class WhyRun(WhyRequest request, Func<Stream> standardInput, Ter
             return ExitCode.Trouble;
         }
 
-        if (request.OutputFile is { } path)
-        {
-            return WholeFile.Write(path, page, message => App.Complain(error, message)) ? ExitCode.Permitted : ExitCode.Trouble;
-        }
-
-        output.Write(page);
-        return ExitCode.Permitted;
+        return OutputFile.Write(request.OutputFile, output, message => App.Complain(error, message), file => file.Write(page)) ? ExitCode.Permitted : ExitCode.Trouble;
     }
 
     private string? Page(Action<string> complain)
     {
-        if (VetSetup.Read(request.AsVet(), around, complain) is not { } setup)
+        VetRequest asVet = request.AsVet();
+        if (!OutputFile.IsFree(request.OutputFile, [request.RecipeFile], asVet.OtherFiles(around), complain) || VetSetup.Read(asVet, around, complain) is not { } setup)
         {
             return null;
         }
@@ -74,15 +69,9 @@ internal sealed class WhyRun(WhyRequest request, Func<Stream> standardInput, Ter
 
     private string? Text(string file, out string wrong)
     {
-        if (string.Equals(file, RecipePaths.StandardInput, StringComparison.Ordinal))
+        if (file == RecipePaths.StandardInput || RecipeKinds.OfName(file) is RecipeKinds.Markdown or RecipeKinds.Text)
         {
-            using Stream stream = standardInput();
-            return TextFile.Read(stream, out wrong);
-        }
-
-        if (RecipeKinds.OfName(file) is RecipeKinds.Markdown or RecipeKinds.Text)
-        {
-            return TextFile.Read(file, out wrong);
+            return TextFile.Read(file, standardInput, out wrong);
         }
 
         wrong = "why reads recipes in Markdown or plain text only";

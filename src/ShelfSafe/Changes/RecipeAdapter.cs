@@ -39,6 +39,11 @@ public sealed class RecipeAdapter
     {
         ArgumentNullException.ThrowIfNull(text);
         VettingReport report = _vetter.Vet(text, kitchen);
+        if (report.LacksRow)
+        {
+            return Freezer(report, [], [.. report.KitchenNotes.Take(1).Select(note => new AdaptNote(string.Empty, $"{note.Text} {note.Instead}", note.Sources))]);
+        }
+
         switch (report.Outcome)
         {
             case Outcome.Pressure or Outcome.BoilingWater:

@@ -7,6 +7,9 @@ namespace ShelfSafe.Measuring;
 /// <param name="rows">Rows of <c>rules/jars.csv</c>.</param>
 public sealed class JarYield(ImmutableArray<JarRow> rows)
 {
+    /// <summary>What a jar holds to the brim, ml; <see langword="null"/> for a size that no row names.</summary>
+    internal double? Brim(string jar) => rows.FirstOrDefault(row => row.Jar == jar)?.BrimMillilitres;
+
     /// <summary>Jars of one size for a batch.</summary>
     /// <param name="millilitres">Volume in the pot, ml, air gaps left out.</param>
     /// <param name="jar">Jar size id.</param>

@@ -5,7 +5,7 @@ namespace ShelfSafe.Plans;
 
 /// <summary>Whether a report can be planned, and by which row.</summary>
 /// <param name="Process">The row, or <see langword="null"/>.</param>
-/// <param name="Problem">Why there is none: <c>no-process</c>, <c>canner</c>, <c>altitude</c>, <c>gauge</c>, <c>jar</c>, or empty.</param>
+/// <param name="Problem">Why there is none: <c>no-process</c>, <c>canner</c>, <c>no-row</c>, <c>altitude</c>, <c>gauge</c>, <c>jar</c>, or empty.</param>
 public sealed record PlanChoice(ProcessLine? Process, string Problem)
 {
     private const string Steam = "atmospheric-steam";
@@ -25,9 +25,9 @@ public sealed record PlanChoice(ProcessLine? Process, string Problem)
             return new(null, "canner");
         }
 
-        if (report.Process.IsEmpty)
+        if (report.LacksRow)
         {
-            return new(null, "no-process");
+            return new(null, "no-row");
         }
 
         if (report.Kitchen.AltitudeFeet is null)

@@ -11,6 +11,11 @@ public static class PlanWords
     {
         ArgumentNullException.ThrowIfNull(words);
         ArgumentNullException.ThrowIfNull(report);
+        if (problem == "no-row")
+        {
+            return string.Join(' ', report.KitchenNotes.Take(1).Select(static note => $"{note.Text} {note.Instead}"));
+        }
+
         string jars = string.Join(", ", report.Process.Select(line => words.Named("jar", line.Jar)).Distinct(StringComparer.Ordinal));
         return words.With($"plan.problem.{problem}", Names.Of(report.Outcome), jars);
     }

@@ -12,6 +12,14 @@ internal static class ReportHead
     public static string Pack(Words words, PackIdentity pack) =>
         words.With("pack.line", pack.Version, pack.Date, pack.Sha256.Length > 12 ? pack.Sha256[..12] : pack.Sha256);
 
+    /// <summary>The verdict in words; where no published row is for this kitchen, it says so at once, and a dish without a freezer time is not sent to the freezer.</summary>
+    public static string Verdict(Words words, VettingReport report)
+    {
+        bool chill = report is { Outcome: Outcome.FreezeOrChill, Storage.IsDefaultOrEmpty: false } && report.Storage.All(advice => advice.Where == "fridge");
+        string verdict = words[chill ? "outcome.chill-only" : $"outcome.{Names.Of(report.Outcome)}"];
+        return report.LacksRow ? $"{verdict} {words["outcome.no-row"]}" : verdict;
+    }
+
     /// <summary>A dish of a file that holds several: its name, its lines and what is open to it.</summary>
     public static string Part(Words words, PartReport part)
     {
@@ -35,12 +43,6 @@ internal static class ReportHead
     public static string Process(Words words, ProcessLine line) => string.Join(
         ", ",
         new[] { line.Product, words.Named("method", line.Method), words.Named("pack", line.Pack) }.Where(static piece => piece.Length > 0));
-
-    /// <summary>The verdict in words; a dish that keeps cold and has no published freezer time is not sent to the freezer.</summary>
-    public static string Verdict(Words words, VettingReport report) =>
-        report is { Outcome: Outcome.FreezeOrChill, Storage.IsDefaultOrEmpty: false } && report.Storage.All(advice => advice.Where == "fridge")
-            ? words["outcome.chill-only"]
-            : words[$"outcome.{Names.Of(report.Outcome)}"];
 
     /// <summary>The processes that the outcome lets a cook see, and the key of their heading; none for any other outcome.</summary>
     public static (string Heading, ImmutableArray<ProcessLine> Lines) Processes(VettingReport report) => report.Outcome switch

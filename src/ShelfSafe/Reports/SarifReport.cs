@@ -46,7 +46,12 @@ internal sealed class SarifReport : ReportFormat
     /// <inheritdoc/>
     public override string One(ReportItem item)
     {
-        ImmutableArray<Finding> findings = item.Report.Findings.IsDefault ? [] : item.Report.Findings;
+        // Editors show results alone, so a kitchen that no row is for is one of them.
+        ImmutableArray<Finding> findings =
+        [
+            .. item.Report.LacksRow ? item.Report.KitchenNotes.Take(1).Select(static note => new Finding(note.Id, FindingLevel.Change, null, [new(1, 1, 1, 1)], note.Text, string.Empty, note.Instead, note.Sources)) : [],
+            .. item.Report.Findings.IsDefault ? [] : item.Report.Findings,
+        ];
         return string.Join(Between, findings.Select(finding => Written(json => WriteResult(json, item, finding))));
     }
 

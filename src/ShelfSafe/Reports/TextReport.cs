@@ -62,7 +62,7 @@ public sealed class TextReport(Words words, TextStyle style)
     {
         page.Paragraph($"{report.Title ?? words["report.untitled"]} ({file})", ink: Ink.Bold);
         page.Gap();
-        page.Paragraph(ReportHead.Verdict(words, report), mark: $"{words["label.verdict"]}: ", ink: InkOf(report.Outcome));
+        page.Paragraph(ReportHead.Verdict(words, report), mark: $"{words["label.verdict"]}: ", ink: report.LacksRow ? Ink.Red : InkOf(report.Outcome));
         page.Paragraph(words[$"acidity.{Names.Of(report.Acidity)}"], mark: $"{words["label.acidity"]}: ");
         if (report.Category is { } category)
         {

@@ -21,8 +21,8 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits)
     public static FormulaRoom Create(RulePack pack, HazardRoom hazards)
     {
         List<PackFault> faults = [];
-        ImmutableArray<FormulaRow> formulas = FormulaTable.Read(pack, faults);
-        return faults.Count == 0 ? new(new(formulas, hazards, pack.Tables), pack.Tables.Limits) : throw new InvalidDataException(faults[0].ToString());
+        FormulaJudge judge = FormulaJudge.Create(pack, hazards, faults);
+        return faults.Count == 0 ? new(judge, pack.Tables.Limits) : throw new InvalidDataException(faults[0].ToString());
     }
 
     /// <summary>The formula that asks for least, or the nearest one of the dish's kind; <see langword="null"/> where none has to do with it.</summary>
@@ -31,6 +31,11 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits)
         FormulaAnswer? best = null;
         foreach (FormulaVerdict verdict in judge.Judge(batch))
         {
+            if (!verdict.Formula.Needs.IsEmpty && !verdict.Formula.Needs.Any(need => batch.Says(need) || batch.IsKind(need)))
+            {
+                continue;
+            }
+
             FormulaAnswer own = Settle(verdict, batch, found);
             if (best is null || own.Candidate.Judgement > best.Candidate.Judgement)
             {

@@ -51,10 +51,11 @@ internal sealed class KitchenAdvice(PackTables pack, Func<string, SourceReferenc
 
     /// <summary>Reads the kitchen for the lines that its altitude, gauge and jar left.</summary>
     /// <param name="kitchen">The kitchen.</param>
-    /// <param name="lines">The lines.</param>
+    /// <param name="linesOf">The lines of the product for a kitchen: this one, or one that differs in its jar or gauge.</param>
     /// <param name="methods">Methods of the rows that cover the product, whether a line is left of them or not.</param>
-    public KitchenReading Of(Kitchen kitchen, ImmutableArray<ProcessLine> lines, IEnumerable<string> methods)
+    public KitchenReading Of(Kitchen kitchen, Func<Kitchen, ImmutableArray<ProcessLine>> linesOf, IEnumerable<string> methods)
     {
+        ImmutableArray<ProcessLine> lines = linesOf(kitchen);
         ImmutableArray<string> needed = [.. (lines.IsEmpty ? methods : lines.Select(line => line.Method)).Distinct(StringComparer.Ordinal)];
         if (needed.IsEmpty)
         {
@@ -62,6 +63,12 @@ internal sealed class KitchenAdvice(PackTables pack, Func<string, SourceReferenc
         }
 
         List<KitchenNote> notes = [];
+        KitchenNote? gap = lines.IsEmpty ? GapNote(kitchen, linesOf) : null;
+        if (gap is not null)
+        {
+            notes.Add(gap);
+        }
+
         if (AltitudeNote(kitchen, lines) is { } altitude)
         {
             notes.Add(altitude);
@@ -92,7 +99,30 @@ internal sealed class KitchenAdvice(PackTables pack, Func<string, SourceReferenc
             notes.Add(country is null ? Note("country-unknown") : new("country", country.Text, country.Instead, [.. country.Sources.Select(source)]));
         }
 
-        return new(lacks && untested ? [] : lines, [.. notes], able, lacks || (lowAcid && country is { LowAcid: "against" }));
+        return new(lacks && untested ? [] : lines, [.. notes], able, lacks || gap is { Id: not "beyond-jar" } || (lowAcid && country is { LowAcid: "against" }));
+    }
+
+    // Why no row is left, and what the table does list: another jar, another gauge, or nothing at this altitude.
+    private KitchenNote GapNote(Kitchen kitchen, Func<Kitchen, ImmutableArray<ProcessLine>> linesOf)
+    {
+        ImmutableArray<ProcessLine> anyJar = kitchen.Jar is null ? [] : linesOf(kitchen with { Jar = null });
+        if (!anyJar.IsEmpty)
+        {
+            return Filled("beyond-jar", kitchen, anyJar.Select(line => line.Jar));
+        }
+
+        ImmutableArray<ProcessLine> anyGauge = kitchen.Gauge is null ? [] : linesOf(kitchen with { Gauge = null });
+        return anyGauge.IsEmpty ? Note("beyond-table") : Filled("beyond-gauge", kitchen, anyGauge.Select(line => line.Gauge).OfType<string>());
+    }
+
+    private KitchenNote Filled(string id, Kitchen kitchen, IEnumerable<string> listed)
+    {
+        KitchenNote note = Note(id);
+        return note with
+        {
+            Text = note.Text.Replace("{jar}", kitchen.Jar, StringComparison.Ordinal).Replace("{gauge}", kitchen.Gauge, StringComparison.Ordinal),
+            Instead = note.Instead.Replace("{listed}", string.Join(", ", listed.Distinct(StringComparer.Ordinal)), StringComparison.Ordinal),
+        };
     }
 
     // Who asks for steam by name and lists no steam canner only looks it up: nothing is missing.
@@ -107,7 +137,7 @@ internal sealed class KitchenAdvice(PackTables pack, Func<string, SourceReferenc
 
     private KitchenNote? AltitudeNote(Kitchen kitchen, ImmutableArray<ProcessLine> lines) =>
         kitchen.AltitudeFeet is not { } feet ? Note("altitude-missing")
-        : lines.IsEmpty ? Note("beyond-table")
+        : lines.IsEmpty ? null // told by the gap
         : Math.Ceiling(feet) > pack.Limits["table-top-feet"] ? Note("very-high")
         : null;
 

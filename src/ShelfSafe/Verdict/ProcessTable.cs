@@ -36,7 +36,7 @@ public sealed class ProcessTable
         List<PackFault> faults = [];
         _tables = pack.Tables;
         LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), faults);
-        _catalogue = new(_tables.Foods, _tables.Aliases, [], words.Of("filler").Concat(words.Of("size")).Concat(words.Of("prep")), words.Of("cut"), region);
+        _catalogue = FoodCatalogue.Create(pack, [], words, region);
         _formulas = FormulaTable.Read(pack, faults);
         if (faults.Count > 0)
         {
@@ -79,8 +79,10 @@ public sealed class ProcessTable
         string? published = method == "atmospheric-steam" ? "boiling-water" : method; // steam has no rows of its own
         ProcessRow[] rows = [.. _tables.Processes.Where(row => row.Seen && products.Contains(row.Product) && (published is null || row.Method == published))];
         KitchenAdvice advice = new(_tables, Source);
-        ImmutableArray<ProcessLine> all = ProcessSelector.Lines(rows, kitchen, steam: advice.SteamFor(kitchen, method == "atmospheric-steam"));
-        KitchenReading reading = advice.Of(kitchen, [.. all.Where(line => method is null || line.Method == method)], rows.Select(row => row.Method));
+        KitchenReading reading = advice.Of(
+            kitchen,
+            own => [.. ProcessSelector.Lines(rows, own, steam: advice.SteamFor(own, method == "atmospheric-steam")).Where(line => method is null || line.Method == method)],
+            rows.Select(row => row.Method));
         ImmutableArray<ProcessLine> lines = reading.Lines;
         string why = rows.Length > 0 && !byName ? string.Empty
             : food is null ? string.Empty

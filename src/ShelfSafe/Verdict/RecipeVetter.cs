@@ -33,7 +33,7 @@ public sealed class RecipeVetter
         _pack = pack;
         List<PackFault> faults = [];
         LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), faults);
-        FoodCatalogue catalogue = new(tables.Foods, tables.Aliases, ownWords, words.Of("filler").Concat(words.Of("size")).Concat(words.Of("prep")), words.Of("cut"), region);
+        FoodCatalogue catalogue = FoodCatalogue.Create(pack, ownWords, words, region);
         _ingredients = new(catalogue, words);
         _hazards = new(tables.Hazards);
         Weigher weigher = Weigher.Create(pack);
@@ -45,10 +45,10 @@ public sealed class RecipeVetter
         }
 
         _acidity = new(tables.Limits);
-        _categories = new(_hazards, tables.Processes, tables.Limits);
+        _categories = new(_hazards, tables.ProcessTable, tables.Limits);
         _formulas = FormulaRoom.Create(pack, _hazards);
         _ownProcess = new(_hazards);
-        _lastLook = new(catalogue, words, new PlainWords(pack.Text("plain-words.csv")), _hazards);
+        _lastLook = new(catalogue, words, new PlainWords(pack.Text("plain-words.csv")), _hazards, weigher.Jars);
         _outcomes = new(tables.Limits);
         _cases = new(tables.Hazards);
         _reports = new(pack, weigher.Jars);

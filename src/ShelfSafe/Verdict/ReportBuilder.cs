@@ -12,7 +12,6 @@ namespace ShelfSafe.Verdict;
 /// <summary>Puts the judged dishes of a file together into the finished report.</summary>
 internal sealed class ReportBuilder(RulePack pack, JarYield jars)
 {
-    private readonly Dictionary<string, SourceRow> _sources = pack.Tables.Sources.ToDictionary(row => row.Id, StringComparer.Ordinal);
     private readonly Lazy<FreezerPlan> _freezer = new(() => new(WorkTables.Of(pack).Freezing, pack.Tables.Sources.ToDictionary(row => row.Id, StringComparer.Ordinal)));
 
     /// <summary>The report; of several dishes the worst leads, dishes that are no jar food aside.</summary>
@@ -27,7 +26,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
         Candidate? candidate = permits || after ? lead.Outcome.Lead : null;
         KitchenReading reading = advice.Of(
             kitchen,
-            candidate is null ? [] : ProcessSelector.Lines(candidate.Processes, kitchen, candidate.Overruled, advice.SteamFor(kitchen)),
+            own => candidate is null ? [] : ProcessSelector.Lines(candidate.Processes, own, candidate.Overruled, advice.SteamFor(own)),
             candidate is null ? [] : candidate.Processes.Select(row => row.Method));
         ImmutableArray<ProcessLine> process = reading.Lines;
         return new(
@@ -42,7 +41,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
             lead.Nearest,
             permits ? process : [],
             after ? process : [],
-            !reading.FreezerFirst && outcome is Outcome.Pressure or Outcome.BoilingWater or Outcome.DryStorage ? [] : Storage(lead),
+            !reading.FreezerFirst && (outcome == Outcome.DryStorage || (permits && !process.IsEmpty)) ? [] : Storage(lead),
             several ? [.. dishes.Select(dish => Part(dish, lines))] : [],
             new(pack.Version, pack.Date, pack.Sha256),
             kitchen)
@@ -87,7 +86,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
         return [.. all.OrderByDescending(finding => finding.Level).ThenBy(finding => finding.Places[0].Line).ThenBy(finding => finding.Places[0].Column).ThenBy(finding => finding.Rule, StringComparer.Ordinal)];
     }
 
-    private SourceReference Source(string key) => _sources.TryGetValue(key, out SourceRow? row)
+    private SourceReference Source(string key) => pack.Tables.Source(key) is { } row
         ? new(row.Id, row.Title, row.Locator, row.Url)
         : new(string.Empty, key, string.Empty, string.Empty);
 

@@ -39,6 +39,10 @@ public sealed record VettingReport(
     /// <summary>What must be said of the kitchen before all: altitude, canners, gauge, country.</summary>
     public ImmutableArray<KitchenNote> KitchenNotes { get; init; } = [];
 
+    /// <summary>Whether published rows cover the recipe, as written or after changes, but none is for this kitchen's jar, gauge, altitude and canners.</summary>
+    public bool LacksRow => Outcome is Outcome.Pressure or Outcome.BoilingWater or Outcome.PressureAfterChanges or Outcome.BoilingWaterAfterChanges
+        && Process.IsDefaultOrEmpty && ProcessAfterChanges.IsDefaultOrEmpty;
+
     /// <summary>The freezer version, where this kitchen should take it first: it has no canner for the process, or its authority advises against it; else empty.</summary>
     public ImmutableArray<FreezingStep> FreezerFirst { get; init; } = [];
 

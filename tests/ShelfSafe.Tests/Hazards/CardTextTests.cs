@@ -124,7 +124,7 @@ public class CardTextTests
     [InlineData("changing-a-recipe")]
     public void Cautions_EachCard_CitesKnownSources(string caution)
     {
-        string card = RulePack.Default.Text($"cautions/{caution}.md");
+        string card = RulePack.Default.Card($"cautions/{caution}.md");
         HashSet<string> known = [.. RulePack.Default.Tables.Sources.Select(source => source.Id)];
         string row = Assert.Single(card.Split('\n'), line => line.StartsWith("| source |", StringComparison.Ordinal));
 

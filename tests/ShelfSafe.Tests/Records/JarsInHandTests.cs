@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShelfSafe.Pack;
 using ShelfSafe.Records;
+using ShelfSafe.Tests.Samples;
 using Xunit;
 
 namespace ShelfSafe.Tests.Records;
@@ -125,7 +126,7 @@ public class JarsInHandTests
     [Fact]
     public void Validation_ACardWithoutItsStrictestRow_IsAFault()
     {
-        Dictionary<string, string> files = RulePack.EmbeddedFiles();
+        Dictionary<string, string> files = RulesFolder.Files();
         files["jars-in-hand/cloudy.md"] = files["jars-in-hand/cloudy.md"].Replace("## No published process", "## Other", StringComparison.Ordinal).Replace("usda-g1-spoilage", "nobody", StringComparison.Ordinal);
 
         Assert.Null(RulePack.FromFiles(files, validate: true, out ImmutableArray<PackFault> faults));

@@ -109,8 +109,30 @@ public sealed class KitchenAdviceTests
         VettingReport report = Vet(Soup, new(AltitudeFeet: 8_001, Gauge: "dial") { Canners = ["pressure"], GaugeTested = new(2026, 1, 1) });
 
         Assert.Empty(report.Process);
-        Assert.Equal("beyond-table", Assert.Single(report.KitchenNotes).Id);
+        KitchenNote note = Assert.Single(report.KitchenNotes);
+        Assert.Equal("beyond-gauge", note.Id);
+        Assert.Contains("lists here: weighted", note.Instead, StringComparison.Ordinal);
+        Assert.True(report.LacksRow);
+        Assert.NotEmpty(report.FreezerFirst);
     }
+
+    // Source: USDA AIB 539 (rev. 2015), Guide 4, vegetable soups: pints and quarts alone; Guide 1, p. 1-13: half-gallon jars are for very acid juices only.
+    [Theory]
+    [InlineData(1_345.0)]
+    [InlineData(null)]
+    public void Vet_JarThatNoRowIsFor_NamesTheJarsOfTheTable(double? feet)
+    {
+        VettingReport report = Vet(Soup, new(feet, Gauge: "weighted", Jar: "half-gallon"));
+
+        Assert.Equal("beyond-jar", report.KitchenNotes[0].Id);
+        Assert.Contains("half-gallon", report.KitchenNotes[0].Text, StringComparison.Ordinal);
+        Assert.Contains("lists: pint, quart.", report.KitchenNotes[0].Instead, StringComparison.Ordinal);
+        Assert.True(report.LacksRow);
+        Assert.NotEmpty(report.Storage);
+    }
+
+    [Fact]
+    public void Vet_RowForThisKitchen_LacksNone() => Assert.False(Vet(Soup, new(1_345, "weighted", "pint")).LacksRow);
 
     [Fact]
     public void Vet_AboveTheDialTable_StillTellsTheCountry() =>
