@@ -31,7 +31,7 @@ internal static class CardImage
             hazards.List(card.Cases, one =>
             {
                 hazards.Check(one.Check);
-                hazards.Text(one.Instead);
+                hazards.Texts(one.Instead, one.Message);
             });
         });
         writer.Add(HazardSection, hazards.Section);
@@ -71,7 +71,7 @@ internal static class CardImage
             at.Text(),
             at.Text(),
             at.Text(),
-            at.List(() => KeyValuePair.Create(at.Text(), at.Text())).ToImmutableDictionary(StringComparer.Ordinal)) { Cases = at.List(() => new HazardCase(at.Check(), at.Text())) });
+            at.List(() => KeyValuePair.Create(at.Text(), at.Text())).ToImmutableDictionary(StringComparer.Ordinal)) { Cases = at.List(() => new HazardCase(at.Check(), at.Text(), at.Text())) });
     }
 
     /// <summary>The category cards in the order of their ids.</summary>

@@ -64,7 +64,7 @@ internal static class CardReader
                 faults.Add(new(file, line, 1, "the case needs words under \"instead\", or a dash and a term \"beside:\" or \"stopped by:\""));
             }
 
-            cases.Add(new(check, instead == "-" ? string.Empty : instead));
+            cases.Add(new(check, instead == "-" ? string.Empty : instead, Cell(header, cells, "message")));
         }
 
         return cases.ToImmutable();

@@ -25,7 +25,8 @@ public sealed record HazardCard(
 
 /// <summary>A case in which a finding asks for something else than the card's Instead.</summary>
 /// <param name="Instead">What to do; empty where another finding says it already, and this one is dropped.</param>
-public sealed record HazardCase(Check Check, string Instead);
+/// <param name="Message">What is said there, with placeholders; empty for the card's own message.</param>
+public sealed record HazardCase(Check Check, string Instead, string Message = "");
 
 /// <summary>One row of a hazard card.</summary>
 /// <param name="Sources">Keys of <c>rules/sources.csv</c>.</param>

@@ -88,7 +88,10 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits)
     public ImmutableArray<FormulaName> Names => [.. judge.Formulas.Select(formula => new FormulaName(formula.Id, formula.Name))];
 
     /// <summary>The batch beside one formula, food by food; <see langword="null"/> where no formula has the id.</summary>
-    public FormulaComparison? Compare(string id, Batch batch)
+    /// <param name="id">Id of the formula.</param>
+    /// <param name="batch">The dish.</param>
+    /// <param name="settle">Fits the words of the points to a dish that must become the published recipe.</param>
+    public FormulaComparison? Compare(string id, Batch batch, Func<List<RawFinding>, List<RawFinding>> settle)
     {
         if (judge.Formulas.FirstOrDefault(formula => formula.Id == id) is not { } formula)
         {
@@ -104,7 +107,7 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits)
             formula.Url,
             verdict.Candidate.Judgement != Judgement.Refuses,
             [.. verdict.Differences.Select(own => new Difference(own.What, own.Unit, own.Yours, own.Tested, own.Allowed))],
-            [.. verdict.Candidate.Findings.Select(finding => new FormulaPoint(finding.Rule, finding.Ingredient, finding.Message, finding.Instead))],
+            [.. settle([.. verdict.Candidate.Findings]).Select(finding => new FormulaPoint(finding.Rule, finding.Ingredient, finding.Message, finding.Instead))],
             [.. target.Slots.Select(slot => new FormulaAmount(slot.Name, slot.Amount, [.. slot.Spans.Select(span => span.Start)], slot.Required))],
             [.. target.Extra.Select(span => span.Start)]);
     }

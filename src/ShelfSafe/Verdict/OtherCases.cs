@@ -36,7 +36,11 @@ internal sealed class OtherCases(ImmutableArray<HazardCard> cards)
             }
             else if (own.Instead.Length > 0)
             {
-                settled.Add(finding with { Instead = MessageText.Fill(own.Instead, finding.Item, batch, null) });
+                settled.Add(finding with
+                {
+                    Message = own.Message.Length > 0 ? MessageText.Fill(own.Message, finding.Item, batch, null) : finding.Message,
+                    Instead = MessageText.Fill(own.Instead, finding.Item, batch, null),
+                });
             }
         }
 

@@ -39,7 +39,7 @@ internal sealed class ProgramFindings(HazardRoom hazards, UnsafeMethods unsafeMe
             {
                 yield return method;
             }
-            else if (fact.Id == "sub-recipe")
+            else if (fact.Id == "sub-recipe" && !IsTheDishItself(fact, part.Name ?? recipe.Title))
             {
                 yield return hazards.Raise("sub-recipe", null, batch, fact.Span, fact.Words, FindingLevel.Change);
             }
@@ -49,6 +49,14 @@ internal sealed class ProgramFindings(HazardRoom hazards, UnsafeMethods unsafeMe
         {
             yield return finding;
         }
+    }
+
+    // "Basic bolognese sauce." above the list of a bolognese sauce describes the dish. In a step the same words call for another pot.
+    private static bool IsTheDishItself(StepFact fact, string? title)
+    {
+        int first = fact.Words.IndexOf(' ', StringComparison.Ordinal);
+        return fact.Sentence.Role == StepRole.Introduction && first > 0
+            && title?.Contains(fact.Words[(first + 1)..], StringComparison.OrdinalIgnoreCase) == true;
     }
 
     private IEnumerable<RawFinding> OfItems(Batch batch)

@@ -103,7 +103,8 @@ public sealed class RecipeVetter
         Recipe recipe = _reader.Read(text);
         RecipePart part = recipe.Parts.FirstOrDefault(one => !one.Ingredients.IsEmpty) ?? recipe.Parts[0];
         List<Ingredient> ingredients = [.. part.Ingredients.SelectMany(line => _ingredients.Read(line)).Take((int)_pack.Tables.Limits["most-ingredients"])];
-        return _formulas.Compare(formula, _batches.Make(recipe, part, ingredients));
+        Batch batch = _batches.Make(recipe, part, ingredients);
+        return _formulas.Compare(formula, batch, points => _cases.Settle(points, batch, _acidity.Of(batch), Outcome.TestedRecipeOnly));
     }
 
     private Dish Judge(Recipe recipe, RecipePart part, Kitchen kitchen)

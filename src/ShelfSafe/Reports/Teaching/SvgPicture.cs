@@ -3,17 +3,22 @@ using Anchor = ShelfSafe.Reports.Teaching.SvgDrawing.Anchor;
 
 namespace ShelfSafe.Reports.Teaching;
 
-/// <summary>Draws the figure of a lesson as SVG: curves told apart by dashes and letters, bars by dark and white, never by colour.</summary>
+/// <summary>
+/// Draws the figure of a lesson as SVG: curves told apart by dashes and letters, bars by dark and white, never by colour. It is as narrow as a
+/// telephone, so that its words stay legible there.
+/// </summary>
 internal static class SvgPicture
 {
-    private const double Width = 700;
+    private const double Width = 420;
     private const double Left = 62;
-    private const double Right = 20;
-    private const double Top = 34;
+    private const double Right = 16;
+    private const double Top = 16;
+    private const double TitleLine = 18;
+    private const int TitleLetters = 46;
     private const double PlotHeight = 300;
     private const double LegendLine = 20;
-    private const double BarLine = 24;
-    private const double LetterWidth = 7;
+    private const double BarLine = 38;
+    private const double BarHeight = 14;
 
     private static readonly string[] Dashes = ["", "8 3", "2 3", "10 3 2 3", "5 5", "1 5"];
 
@@ -30,9 +35,9 @@ internal static class SvgPicture
     private static string Draw(LineFigure figure, string id)
     {
         SvgDrawing svg = new();
-        svg.Text(Left, 20, figure.Title, bold: true);
+        double top = Title(svg, figure.Title);
         double across = Width - Left - Right;
-        double bottom = Top + PlotHeight;
+        double bottom = top + PlotHeight;
         double X(double value) => Left + (across * figure.X.Place(value));
         double Y(double value) => bottom - (PlotHeight * figure.Y.Place(value));
         foreach (double tick in figure.Y.Ticks())
@@ -41,9 +46,9 @@ internal static class SvgPicture
             svg.Text(Left - 6, Y(tick) + 4, PictureNumbers.Of(tick), Anchor.End);
         }
 
-        HorizontalAxis(svg, figure.X, X, Top, bottom);
-        svg.Line(Left, Top, Left, bottom, 1.5);
-        svg.Text(16, Top + (PlotHeight / 2), figure.Y.Name, Anchor.Middle, upward: true);
+        HorizontalAxis(svg, figure.X, X, top, bottom);
+        svg.Line(Left, top, Left, bottom, 1.5);
+        svg.Text(16, top + (PlotHeight / 2), figure.Y.Name, Anchor.Middle, upward: true);
         double legend = bottom + 62;
         for (int i = 0; i < figure.Lines.Length; i++)
         {
@@ -65,14 +70,14 @@ internal static class SvgPicture
     private static string Draw(BarFigure figure, string id)
     {
         SvgDrawing svg = new();
-        svg.Text(12, 20, figure.Title, bold: true);
-        double names = Math.Clamp(figure.Bars.Select(static bar => PictureNumbers.Short(bar.Name).Length).DefaultIfEmpty().Max() * LetterWidth, 80, 320) + 12;
-        double across = Width - names - 80;
-        double top = Top + (figure.Mark is null ? 0 : 18);
+        const double Edge = 12;
+        const double Numbers = 86;
+        double across = Width - Edge - Numbers;
+        double top = Title(svg, figure.Title) + (figure.Mark is null ? 0 : 18);
         double bottom = top + (figure.Bars.Length * BarLine) + 6;
-        double X(double value) => names + (across * figure.X.Place(value));
+        double X(double value) => Edge + (across * figure.X.Place(value));
         HorizontalAxis(svg, figure.X, X, top, bottom);
-        double y = top + 5;
+        double y = top + 3;
         if (figure.Mark is { } mark)
         {
             svg.Line(X(mark), top - 4, X(mark), bottom, 2, "6 3");
@@ -81,14 +86,34 @@ internal static class SvgPicture
 
         foreach (FigureBar bar in figure.Bars)
         {
-            svg.Text(names - 8, y + 12, PictureNumbers.Short(bar.Name), Anchor.End);
-            svg.Box(X(bar.Low), y, Math.Max(2, X(bar.High) - X(bar.Low)), BarLine - 8, bar.Dark);
-            svg.Text(X(bar.High) + 5, y + 12, PictureNumbers.Of(bar), halo: true);
+            svg.Text(Edge + 4, y + 13, PictureNumbers.Short(bar.Name), halo: true);
+            svg.Box(X(bar.Low), y + 18, Math.Max(2, X(bar.High) - X(bar.Low)), BarHeight, bar.Dark);
+            svg.Text(X(bar.High) + 5, y + 30, PictureNumbers.Of(bar), halo: true);
             y += BarLine;
         }
 
-        svg.Line(names, top, names, bottom, 1.5);
+        svg.Line(Edge, top, Edge, bottom, 1.5);
         return svg.Finish(id, figure.Title, figure.Description, Width, bottom + 48);
+    }
+
+    // A long title takes several lines; the plot begins below it.
+    private static double Title(SvgDrawing svg, string title)
+    {
+        double y = Top + 2;
+        string line = string.Empty;
+        foreach (string word in title.Split(' '))
+        {
+            if (line.Length > 0 && line.Length + word.Length >= TitleLetters)
+            {
+                svg.Text(12, y, line, bold: true);
+                (line, y) = (string.Empty, y + TitleLine);
+            }
+
+            line = line.Length == 0 ? word : $"{line} {word}";
+        }
+
+        svg.Text(12, y, line, bold: true);
+        return y + TitleLine - 4;
     }
 
     private static void HorizontalAxis(SvgDrawing svg, FigureAxis axis, Func<double, double> x, double top, double bottom)
