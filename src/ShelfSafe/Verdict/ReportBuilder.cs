@@ -48,6 +48,12 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
             kitchen)
         {
             KitchenNotes = reading.Notes,
+            OwnPack = (lead.Batch.Says("hot-pack"), lead.Batch.Says("raw-pack")) switch
+            {
+                (true, false) => "hot",
+                (false, true) => "raw",
+                _ => null,
+            },
             FreezerFirst = reading.FreezerFirst ? _freezer.Value.For([.. lead.Batch.InJar.Select(item => item.Food).OfType<FoodRow>()]) : [],
             UsableMethods = reading.Methods,
         };

@@ -43,6 +43,9 @@ public sealed record VettingReport(
     public bool LacksRow => Outcome is Outcome.Pressure or Outcome.BoilingWater or Outcome.PressureAfterChanges or Outcome.BoilingWaterAfterChanges
         && Process.IsDefaultOrEmpty && ProcessAfterChanges.IsDefaultOrEmpty;
 
+    /// <summary>How the recipe itself fills its jars: <c>hot</c>, <c>raw</c>, or <see langword="null"/> where its steps do not say, or say both.</summary>
+    public string? OwnPack { get; init; }
+
     /// <summary>The freezer version, where this kitchen should take it first: it has no canner for the process, or its authority advises against it; else empty.</summary>
     public ImmutableArray<FreezingStep> FreezerFirst { get; init; } = [];
 

@@ -172,6 +172,101 @@ public class RecipeAdapterTests
         Assert.Equal(Outcome.BoilingWater, Vet(done.Recipe).Outcome);
     }
 
+    private const string Pears = """
+        # Pears in apple juice
+
+        Makes 9 pints.
+
+        - 6 lb pears
+        - 2 litres apple juice
+        - 1 litre water
+
+        1. Sterilise the jars.
+        2. Peel, halve and core the pears. Boil the apple juice and the water, add the pears and boil for 5 minutes.
+        3. Fill the hot jars with the pears. Pour the boiling juice over the pears, leaving 1/2 inch headspace.
+        4. Wipe the rims, put on the lids and process for 20 minutes in a boiling-water bath.
+        5. Let the jars cool for a day, then label them.
+        """;
+
+    private static string[] Method(Adaptation done) =>
+        [.. done.Recipe.Split("## Method")[1].Split("## ")[0].Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => line[(line.IndexOf(' ', StringComparison.Ordinal) + 1)..])];
+
+    // Source: USDA AIB 539 (rev. 2015), Guide 1, p. 1-13 to 1-18: fill, headspace, bubbles, rims, lids, canner, in this order;
+    // Guide 2, pears, halved: 1/2 inch of headspace (apple juice, which only covers them, has 1/4).
+    [Fact]
+    public void Adapt_StepsAtTheJar_StandInWorkingOrderAndOnce()
+    {
+        Adaptation done = Adapter.Adapt(Pears, Hall);
+
+        Assert.Equal(AdaptationKind.Jar, done.Kind);
+        Assert.Equal(
+            [
+                "Sterilise the jars.",
+                "Peel, halve and core the pears.",
+                "Boil the apple juice and the water, add the pears and boil for 5 minutes.",
+                "Fill the hot jars with the pears.",
+                "Pour the boiling juice over the pears, leaving 1/2 inch headspace.",
+                "Leave 1/2 inch of headspace, let the air bubbles out, wipe the rims, and put on the lids.",
+                "Process the jars in a boiling-water canner by the published process.",
+                "Let the jars cool for a day, then label them.",
+            ],
+            Method(done));
+        Assert.Contains("Makes 9 pints.", done.Recipe.Split("## Ingredients")[0], StringComparison.Ordinal);
+        Assert.Contains(done.Changes, change => change.Kind == "method" && change.What.StartsWith("Wipe the rims", StringComparison.Ordinal));
+        Assert.Contains("pint jars, 25 minutes in a boiling-water canner", done.Recipe, StringComparison.Ordinal);
+    }
+
+    // A sentence that says more than how jars are filled and closed is never taken over unread.
+    [Theory]
+    [InlineData("Wipe the rims, put on the lids and stand them in the sun, then process for 25 minutes in a boiling-water canner.")]
+    [InlineData("Put on the lids, process for 25 minutes in a boiling-water canner and bury the jars.")]
+    public void Adapt_ASentenceAtTheJarThatSaysMore_AsksAboutIt(string step)
+    {
+        Adaptation done = Adapter.Adapt(Pears.Replace("Wipe the rims, put on the lids and process for 20 minutes in a boiling-water bath.", step, StringComparison.Ordinal).Replace("2. Peel", "2. Spice with 1 tsp vanilla. Peel", StringComparison.Ordinal), Hall);
+
+        Assert.NotEqual(AdaptationKind.Jar, done.Kind);
+        Assert.Empty(done.Recipe);
+    }
+
+    [Fact]
+    public void Adapt_CookingAfterTheJarsAreClosed_Asks()
+    {
+        Adaptation done = Adapter.Adapt(Pears.Replace("Let the jars cool for a day, then label them.", "Boil the pears for 5 minutes more.", StringComparison.Ordinal), Hall);
+
+        Assert.Contains(done.Questions, note => note.What.StartsWith("Boil the pears", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Adapt_TextAndListBeforeTheSteps_AreNoSteps()
+    {
+        Adaptation done = Adapter.Adapt(Sample("tomatoes-in-water.md"), Hall);
+
+        Assert.Equal(6, Method(done).Length);
+        Assert.StartsWith("Dip the tomatoes", Method(done)[0], StringComparison.Ordinal);
+        Assert.StartsWith("Put 1 tbsp bottled lemon juice", Method(done)[2], StringComparison.Ordinal);
+        Assert.StartsWith("Fill the hot jars with the whole tomatoes", Method(done)[3], StringComparison.Ordinal);
+        Assert.StartsWith("# Tomatoes in water\n\nFrom the glasshouse.\n\nFills about 7 quart jars.\n\n## Ingredients", done.Recipe, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Adapt_LadleAndLidsInOneSentence_GiveWayToThePublishedSteps()
+    {
+        Adaptation done = Adapter.Adapt(Sample("plum-and-cardamom-jam.md"), Hall);
+
+        Assert.Equal(["Fill the hot jars.", "Leave 1/4 inch of headspace, let the air bubbles out, wipe the rims, and put on the lids.", "Process the jars in a boiling-water canner by the published process."], Method(done)[^3..]);
+        Assert.DoesNotContain("screw the lids on", done.Recipe, StringComparison.Ordinal);
+        Assert.Contains("sterile jars", done.Recipe, StringComparison.Ordinal);
+        Assert.Contains("Yield: 7 small jars.", done.Recipe, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Adapt_FoodKeptForServing_HasAStepThatIsPrinted()
+    {
+        Adaptation done = Adapter.Adapt(Sample("venison-and-chickpea-stew.md"), Hall);
+
+        Assert.Contains("## To serve\n\n- Scatter parsley over each bowl at the table.\n- When you heat the opened jar, add what the list keeps for serving.", done.Recipe, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Adapt_AnyRecipe_NeverAddsAcidToAMixture()
     {
