@@ -132,7 +132,11 @@ public sealed record MeasuresReport(
 /// <param name="RemainderMillilitres">What may be left for a last, part-filled jar, ml.</param>
 /// <param name="HeadspaceInches">Headspace of the published process, inches.</param>
 /// <param name="JarsALoad">Jars in one load of the cook's own canner, or <see langword="null"/> where loads are those of a canner that takes seven quarts.</param>
-public sealed record JarYieldReport(string Jar, Interval Jars, Interval Loads, Interval RemainderMillilitres, double HeadspaceInches, Interval? JarsALoad = null);
+public sealed record JarYieldReport(string Jar, Interval Jars, Interval Loads, Interval RemainderMillilitres, double HeadspaceInches, Interval? JarsALoad = null)
+{
+    /// <summary>Whether the jars were counted by the published weight of a plain pack, so that the covering liquid only fills its gaps.</summary>
+    public bool ByPublishedWeight { get; init; }
+}
 
 /// <summary>A published formula near the recipe and the swap it needs.</summary>
 public sealed record NearestFormula(string Id, string Name, string Swap, ImmutableArray<string> ScaledIngredients, string Source);
