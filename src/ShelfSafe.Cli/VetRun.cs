@@ -67,6 +67,7 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
         // A window of finished and running work: order is kept, and memory does not grow with the number of inputs.
         Queue<Task<VetResult>> window = new();
         int widest = (2 * Environment.ProcessorCount) + 2;
+        bool single = queue.Total == 1; // needs no thread of its own
         foreach (VetWork work in queue.All())
         {
             if (stop.IsCancellationRequested)
@@ -74,7 +75,7 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
                 break;
             }
 
-            window.Enqueue(Task.Run(() => worker.Do(work), CancellationToken.None));
+            window.Enqueue(single ? Task.FromResult(worker.Do(work)) : Task.Run(() => worker.Do(work), CancellationToken.None));
             if (window.Count >= widest)
             {
                 Write(window.Dequeue().GetAwaiter().GetResult(), format, output, error, progress);

@@ -7,6 +7,8 @@ return args switch
     ["adapt", string path, ..] => AdaptRun.Run(path, Console.Out),
     ["folder", string path, ..] => FolderRun.Run(path, Console.Out),
     ["parse", string path, ..] => FolderRun.ParseOnly(path, Console.Out),
+    ["cold", string shelfsafe, string bare, string recipe] => ProcessRuns.Cold(shelfsafe, bare, recipe, Console.Out),
+    ["many", string shelfsafe, string bare, string samples, string count] => ProcessRuns.Many(shelfsafe, bare, samples, int.Parse(count, System.Globalization.CultureInfo.InvariantCulture), Console.Out),
     ["heat"] => HeatRun.Run(Console.Out),
     ["bench", .. string[] rest] => Bench(rest),
     _ => Usage(),
@@ -20,6 +22,6 @@ static int Bench(string[] rest)
 
 static int Usage()
 {
-    Console.Error.WriteLine("use: corpus PATH | adapt PATH | folder PATH | parse PATH | heat | bench [options]");
+    Console.Error.WriteLine("use: corpus PATH | adapt PATH | folder PATH | parse PATH | cold SHELFSAFE BARE RECIPE | many SHELFSAFE BARE SAMPLES COUNT | heat | bench [options]");
     return 2;
 }

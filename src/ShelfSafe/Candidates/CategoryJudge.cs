@@ -9,7 +9,7 @@ namespace ShelfSafe.Candidates;
 
 /// <summary>Judges a batch by one open category: applies, allowed foods, gates, and what would be left after the changes.</summary>
 /// <remarks>Only tightens: a food that neither the core nor the allowed list names is a finding, whatever it is.</remarks>
-internal sealed class CategoryJudge(HazardRoom hazards, ImmutableArray<ProcessRow> processes, Limits limits)
+internal sealed class CategoryJudge(HazardRoom hazards, RowTable<ProcessRow> processes, Limits limits)
 {
     private readonly CategoryRows _rows = new(processes);
     private readonly CategoryLoss _loss = new(limits);

@@ -8,7 +8,7 @@ using static ShelfSafe.Candidates.CategoryTerms;
 namespace ShelfSafe.Candidates;
 
 /// <summary>Finds the rows of the process table that govern a category.</summary>
-internal sealed class CategoryRows(ImmutableArray<ProcessRow> processes)
+internal sealed class CategoryRows(RowTable<ProcessRow> processes)
 {
     /// <summary>The longest time of any single main food where it is longer; the category's row is overruled jar by jar.</summary>
     public (ImmutableArray<ProcessRow> Governing, ImmutableArray<ProcessRow> Overruled) Longest(CategoryCard card, Batch batch, Acidity acidity, ImmutableArray<ProcessRow> rows, List<RawFinding> all)
@@ -26,8 +26,8 @@ internal sealed class CategoryRows(ImmutableArray<ProcessRow> processes)
         List<ProcessRow> overruled = [];
         foreach (ProcessRow row in rows)
         {
-            ProcessRow? longest = processes
-                .Where(other => other.Seen && other.Method == row.Method && other.Jar == row.Jar && other.Pack == row.Pack && own.Contains(other.Product))
+            ProcessRow? longest = processes.WithAny("product", own)
+                .Where(other => other.Seen && other.Method == row.Method && other.Jar == row.Jar && other.Pack == row.Pack)
                 .MaxBy(other => other.Minutes);
             bool longer = longest is not null && longest.Minutes > row.Minutes;
             governing.Add(longer ? longest! : row);
@@ -62,10 +62,9 @@ internal sealed class CategoryRows(ImmutableArray<ProcessRow> processes)
 
         return
         [
-            .. processes.Where(row =>
+            .. processes.WithAny("product", products).Where(row =>
                 row.Seen
                 && row.Method == card.Method
-                && products.Contains(row.Product)
                 && (jars is null || jars.Contains(row.Jar) || (row.Jar == "half-pint" && jars.Contains("pint")))),
         ];
     }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Numerics;
 using ShelfSafe.Measuring;
@@ -8,41 +9,58 @@ namespace ShelfSafe.Candidates;
 /// <summary>Finds the formulas whose required foods are all in a batch, without looking at amounts.</summary>
 internal sealed class FormulaIndex
 {
-    private readonly Dictionary<string, List<(int Formula, ulong Slot)>> _byFood = new(StringComparer.Ordinal);
+    private readonly PackImage _image;
+    private readonly int _at;
+    private readonly ImageMap _foods;
+    private readonly ConcurrentDictionary<string, (int Formula, ulong Slot)[]> _byFood = new(StringComparer.Ordinal);
     private readonly ulong[] _required;
     private readonly ulong[] _main;
+    private readonly bool[] _timed;
+    private readonly string[][] _kinds;
 
-    /// <summary>Indexes the slots of each formula by food; a stand-in counts for the slot it stands for.</summary>
-    public FormulaIndex(ImmutableArray<FormulaRow> formulas)
+    /// <summary>Opens the index of an image.</summary>
+    public FormulaIndex(PackImage image)
     {
-        _required = new ulong[formulas.Length];
-        _main = new ulong[formulas.Length];
-        for (int at = 0; at < formulas.Length; at++)
+        (_image, _at) = (image, image.Section(FormulaIndexWriter.Section));
+        int count = image.Int32(_at);
+        _foods = new(image, _at + image.Int32(_at + 4));
+        (_required, _main, _timed, _kinds) = (new ulong[count], new ulong[count], new bool[count], new string[count][]);
+        for (int i = 0; i < count; i++)
         {
-            int owner = 0;
-            double heaviest = 0;
-            for (int i = 0; i < formulas[at].Slots.Length; i++)
+            int head = _at + FormulaIndexWriter.HeaderLength + (FormulaIndexWriter.FormulaLength * i);
+            (_required[i], _main[i], _timed[i]) = (image.UInt64(head), image.UInt64(head + 8), image.Int32(head + 16) != 0);
+            int kinds = _at + image.Int32(head + 20);
+            _kinds[i] = new string[image.Int32(kinds)];
+            for (int kind = 0; kind < _kinds[i].Length; kind++)
             {
-                FormulaSlot slot = formulas[at].Slots[i];
-                owner = slot.Presence == FormulaPresence.Instead ? owner : i;
-                if (slot.Presence == FormulaPresence.Required && slot.Role != FormulaRole.Free)
-                {
-                    _required[at] |= 1UL << i;
-                    if (slot.Grams > heaviest)
-                    {
-                        heaviest = slot.Grams.Value;
-                        _main[at] = 1UL << i;
-                    }
-                }
-
-                // The word "pepper" is read as the spice and may stand for the vegetable.
-                ImmutableArray<string> alike = slot.Foods.Contains("bell-pepper") ? ["black-pepper"] : [];
-                foreach (string food in slot.Foods.Concat(slot.Swaps).Concat(alike).Distinct(StringComparer.Ordinal))
-                {
-                    (_byFood.TryGetValue(food, out List<(int, ulong)>? list) ? list : _byFood[food] = []).Add((at, 1UL << owner));
-                }
+                _kinds[i][kind] = image.String(image.Int32(kinds + 4 + (4 * kind)));
             }
         }
+    }
+
+    /// <summary>Makes the index of tables in memory; a stand-in counts for the slot it stands for.</summary>
+    public static FormulaIndex Of(ImmutableArray<FormulaRow> formulas, PackTables tables)
+    {
+        PackImageWriter writer = new();
+        FormulaIndexWriter.Write(formulas, tables.ProcessTable, writer);
+        return new(PackImage.Of(writer.ToArray()));
+    }
+
+    /// <summary>Whether a formula was seen in its source and leads to a process that was.</summary>
+    public bool HasTime(int formula) => _timed[formula];
+
+    /// <summary>Whether a batch is of a kind that is judged by a formula.</summary>
+    public bool IsOfKind(int formula, Batch batch)
+    {
+        foreach (string kind in _kinds[formula])
+        {
+            if (batch.IsKind(kind))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>For each formula which of its slots the batch has a food for, and how many of the foods that are no seasoning it has.</summary>
@@ -51,14 +69,14 @@ internal sealed class FormulaIndex
         (ulong Filled, int Foods)[] found = new (ulong, int)[_required.Length];
         foreach (BatchItem item in batch.InJar)
         {
-            if (item.Food is not { } food || !_byFood.TryGetValue(food.Id, out List<(int Formula, ulong Slot)>? list))
+            if (item.Food is not { } food)
             {
                 continue;
             }
 
             int last = -1;
             int counts = IsSeasoning(item) ? 0 : 1;
-            foreach ((int formula, ulong slot) in list)
+            foreach ((int formula, ulong slot) in _byFood.GetOrAdd(food.Id, Slots))
             {
                 found[formula].Filled |= slot;
                 found[formula].Foods += formula == last ? 0 : counts;
@@ -67,6 +85,23 @@ internal sealed class FormulaIndex
         }
 
         return found;
+    }
+
+    private (int Formula, ulong Slot)[] Slots(string food)
+    {
+        if (_foods.Find(food) is not (int found and >= 0))
+        {
+            return [];
+        }
+
+        int list = _at + _foods.Value(found);
+        (int, ulong)[] slots = new (int, ulong)[_image.Int32(list)];
+        for (int i = 0; i < slots.Length; i++)
+        {
+            slots[i] = (_image.Int32(list + 4 + (12 * i)), _image.UInt64(list + 8 + (12 * i)));
+        }
+
+        return slots;
     }
 
     /// <summary>How many items are no seasoning: a formula that takes fewer of them cannot cover the batch.</summary>

@@ -11,26 +11,32 @@ internal sealed class FormulaJudge
 {
     private static readonly string[] Thickeners = ["flour", "cornstarch", "corn starch", "arrowroot", "roux", "tapioca", "potato starch", "slurry"];
 
-    private readonly ImmutableArray<FormulaRow> _formulas;
+    private readonly RowTable<FormulaRow> _formulas;
     private readonly FormulaIndex _index;
-    private readonly Dictionary<string, ProcessRow> _processes;
+    private readonly RowTable<ProcessRow> _processes;
     private readonly Limits _limits;
     private readonly FormulaFindings _findings;
-    private readonly HashSet<string> _thickeners;
+    private readonly Lazy<HashSet<string>> _thickeners;
 
-    /// <summary>Prepares the formulas of a pack.</summary>
-    public FormulaJudge(ImmutableArray<FormulaRow> formulas, HazardRoom hazards, PackTables tables)
+    private FormulaJudge(RowTable<FormulaRow> formulas, FormulaIndex index, HazardRoom hazards, PackTables tables)
     {
         _formulas = formulas;
-        _index = new(formulas);
-        _processes = tables.Processes.ToDictionary(row => row.Id, StringComparer.Ordinal);
+        _index = index;
+        _processes = tables.ProcessTable;
         _limits = tables.Limits;
         _findings = new(hazards);
-        _thickeners = [.. tables.Foods.Where(food => food.Has("thickener")).Select(food => food.Id)];
+        _thickeners = new(() => [.. tables.Foods.Where(food => food.Has("thickener")).Select(food => food.Id)]);
+    }
+
+    /// <summary>Prepares the formulas of a pack; what is wrong is added to the faults.</summary>
+    public static FormulaJudge Create(RulePack pack, HazardRoom hazards, List<PackFault> faults)
+    {
+        RowTable<FormulaRow> formulas = FormulaTable.Open(pack, faults);
+        return new(formulas, pack.Image is { } image ? new(image) : FormulaIndex.Of(formulas.All, pack.Tables), hazards, pack.Tables);
     }
 
     /// <summary>All formulas, in the order of the table.</summary>
-    public ImmutableArray<FormulaRow> Formulas => _formulas;
+    public ImmutableArray<FormulaRow> Formulas => _formulas.All;
 
     /// <summary>The formulas that cover the batch, as written or once a label is named; else the nearest one of the dish's kind, which refuses.</summary>
     public ImmutableArray<FormulaVerdict> Judge(Batch batch)
@@ -40,7 +46,7 @@ internal sealed class FormulaJudge
         ImmutableArray<FormulaVerdict>.Builder covering = ImmutableArray.CreateBuilder<FormulaVerdict>();
         FormulaFit? nearest = null;
         FormulaRow? formula = null;
-        for (int i = 0; i < _formulas.Length; i++)
+        for (int i = 0; i < _formulas.Count; i++)
         {
             if (found[i].Foods < foods || !_index.IsComplete(i, found[i].Filled))
             {
@@ -48,11 +54,11 @@ internal sealed class FormulaJudge
             }
 
             FormulaFit fit = Fit(_formulas[i], batch);
-            if (fit.Covers && HasTime(_formulas[i]))
+            if (fit.Covers && _index.HasTime(i))
             {
                 covering.Add(Verdict(_formulas[i], fit, batch));
             }
-            else if (IsOfKind(_formulas[i], batch) && (nearest is null || fit.Faults.Length < nearest.Faults.Length))
+            else if (_index.IsOfKind(i, batch) && (nearest is null || fit.Faults.Length < nearest.Faults.Length))
             {
                 (nearest, formula) = (fit, _formulas[i]);
             }
@@ -76,14 +82,14 @@ internal sealed class FormulaJudge
     {
         (ulong Filled, int Foods)[] found = _index.Find(batch);
         List<(int Formula, bool OfKind, double Share, int Foods)> near = [];
-        for (int i = 0; i < _formulas.Length; i++)
+        for (int i = 0; i < _formulas.Count; i++)
         {
-            if (found[i].Filled == 0 || !HasTime(_formulas[i]))
+            if (found[i].Filled == 0 || !_index.HasTime(i))
             {
                 continue;
             }
 
-            bool ofKind = IsOfKind(_formulas[i], batch);
+            bool ofKind = _index.IsOfKind(i, batch);
             double share = _index.Share(i, found[i].Filled);
             if (ofKind || (share > _limits["nearest-share"] && _index.HasMain(i, found[i].Filled)))
             {
@@ -106,10 +112,10 @@ internal sealed class FormulaJudge
     {
         int best = -1;
         double most = 0;
-        for (int i = 0; i < _formulas.Length; i++)
+        for (int i = 0; i < _formulas.Count; i++)
         {
             double alike = _index.Share(i, found[i].Filled) + ((double)found[i].Foods / (batch.InJar.Length + 1));
-            if (found[i].Filled != 0 && alike > most && IsOfKind(_formulas[i], batch) && HasTime(_formulas[i]))
+            if (found[i].Filled != 0 && alike > most && _index.IsOfKind(i, batch) && _index.HasTime(i))
             {
                 (best, most) = (i, alike);
             }
@@ -118,20 +124,9 @@ internal sealed class FormulaJudge
         return best < 0 ? null : _formulas[best];
     }
 
-    private bool HasTime(FormulaRow formula) => formula.Seen && formula.ProcessRows.Any(row => _processes[row].Seen);
+    private bool HasTime(FormulaRow formula) => formula.Seen && formula.ProcessRows.Any(row => Process(row).Seen);
 
-    private static bool IsOfKind(FormulaRow formula, Batch batch)
-    {
-        foreach (string kind in formula.Kinds)
-        {
-            if (batch.IsKind(kind))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private ProcessRow Process(string id) => _processes.First("id", id) ?? throw new KeyNotFoundException(id);
 
     /// <summary>What one formula says of the batch.</summary>
     public FormulaVerdict Of(FormulaRow formula, Batch batch) => Verdict(formula, Fit(formula, batch), batch);
@@ -174,7 +169,7 @@ internal sealed class FormulaJudge
     private FormulaVerdict Verdict(FormulaRow formula, FormulaFit fit, Batch batch)
     {
         bool timed = HasTime(formula);
-        ImmutableArray<ProcessRow> rows = timed && fit.Covers ? [.. formula.ProcessRows.Select(id => _processes[id]).Where(row => row.Seen)] : [];
+        ImmutableArray<ProcessRow> rows = timed && fit.Covers ? [.. formula.ProcessRows.Select(Process).Where(row => row.Seen)] : [];
         Judgement judgement = rows.IsEmpty ? Judgement.Refuses
             : fit.Faults.IsEmpty && batch.HasSteps ? Judgement.Admits
             : Judgement.AdmitsAfter;
@@ -209,7 +204,7 @@ internal sealed class FormulaJudge
     // A step may stir in the thickener that the formula lists, and no other; with an amount of its own it is more than the listed one.
     private bool IsOwnThickener(FormulaRow formula, string sentence)
     {
-        string[] own = [.. formula.Slots.Where(slot => slot.Foods.Any(_thickeners.Contains)).Select(slot => slot.Name)];
+        string[] own = [.. formula.Slots.Where(slot => slot.Foods.Any(_thickeners.Value.Contains)).Select(slot => slot.Name)];
         foreach (string word in Thickeners)
         {
             int at = sentence.IndexOf(word, StringComparison.OrdinalIgnoreCase);

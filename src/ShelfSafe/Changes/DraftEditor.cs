@@ -106,7 +106,11 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
                     Reasons.Add(new(finding.Ingredient ?? string.Empty, finding.Message, finding.Sources));
                     break;
                 case "acid":
-                    AddAcid(report, finding, row);
+                    if (!PublishedAcid.Add(Draft, _changes, report, row))
+                    {
+                        Reasons.Add(new(finding.Ingredient ?? string.Empty, finding.Message, finding.Sources));
+                    }
+
                     break;
                 case "step" or "liquid":
                     break; // their steps stand in already; water is measured out at the end
@@ -297,28 +301,4 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
 
     private static IEnumerable<string> Foods(KeyValuePair<DraftLine, ImmutableArray<IngredientReport>> pair) =>
         pair.Value.SelectMany(entry => entry.Alternatives.Select(other => other.Food).Append(entry.Food));
-
-    // Published acid goes into a plain pack alone, in the words of its own row; never into a mixture.
-    private void AddAcid(VettingReport report, Finding finding, AdaptRow row)
-    {
-        if (_changes.Exists(change => change.Kind == "acid"))
-        {
-            return;
-        }
-
-        ProcessLine? process = report.ProcessAfterChanges.FirstOrDefault(line => line.Jar == "pint" && line.AcidAddition is { Length: > 0 } && !line.AcidAddition.StartsWith("recipe", StringComparison.Ordinal));
-        if (report.Category?.Kind != "category" || process?.AcidAddition is not { } acid || acid.IndexOf(" or ", StringComparison.Ordinal) is not (> 0 and var end))
-        {
-            Reasons.Add(new(finding.Ingredient ?? string.Empty, finding.Message, finding.Sources));
-            return;
-        }
-
-        Draft.Lines.Add(new($"{acid[..end]} for each pint jar", null, -1));
-        int fill = Draft.Steps.FindIndex(step => step is { Section: DraftSection.Method, Place: DraftPlace.Kept } && JarOrder.Begins(step));
-        string[] jars = [.. report.ProcessAfterChanges.Where(line => line.AcidAddition?.Contains(" or ", StringComparison.Ordinal) == true)
-            .DistinctBy(line => line.Jar)
-            .Select(line => $"{line.AcidAddition![..line.AcidAddition!.IndexOf(" or ", StringComparison.Ordinal)]} into each {line.Jar} jar")];
-        Draft.Steps.Insert(Math.Max(fill, 0), new($"Put {string.Join(" or ", jars)}.", DraftSection.Method, added: true));
-        _changes.Add(new("acid", $"{acid[..end]} for each pint jar", string.Empty, row.Text, [new(string.Empty, process.Source, string.Empty, string.Empty)]));
-    }
 }

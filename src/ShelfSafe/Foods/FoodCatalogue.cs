@@ -7,16 +7,19 @@ namespace ShelfSafe.Foods;
 /// <remarks>A word with two regional meanings is both; two near foods, or none, is unidentified.</remarks>
 public sealed class FoodCatalogue
 {
-    private readonly Dictionary<string, FoodEntry> _byKey = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, FoodEntry>.AlternateLookup<ReadOnlySpan<char>> _lookup;
+    private readonly FoodIndex _index;
+    private readonly Dictionary<string, FoodMatch> _own = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, FoodMatch>.AlternateLookup<ReadOnlySpan<char>> _ownLookup;
+    private readonly int _longestOwn;
     private readonly Memo<FoodMatch> _found = new(8_192);
     private readonly Memo<bool> _foods = new(8_192);
+    private readonly Memo<IReadOnlyList<FoodMention>> _mentions = new(2_048);
     private readonly Func<string, FoodMatch> _find;
     private readonly Func<string, bool> _isFood;
+    private readonly Func<string, IReadOnlyList<FoodMention>> _findMentions;
     private readonly HashSet<string> _fillers;
     private readonly HashSet<string> _cuts;
     private readonly SpellingIndex _spelling;
-    private readonly Dictionary<string, int> _firstWords = new(StringComparer.Ordinal);
 
     /// <summary>Builds the lookup.</summary>
     /// <param name="foods">The food table.</param>
@@ -26,48 +29,45 @@ public sealed class FoodCatalogue
     /// <param name="cuts">Words for cuts of any animal: what stands before them names the food.</param>
     /// <param name="region">Country code that settles words with regional meanings, or empty.</param>
     public FoodCatalogue(IReadOnlyList<FoodRow> foods, IReadOnlyList<AliasRow> aliases, IReadOnlyList<AliasRow> ownWords, IEnumerable<string> fillers, IEnumerable<string> cuts, string region)
+        : this(FoodIndex.Of(foods ?? throw new ArgumentNullException(nameof(foods)), aliases ?? throw new ArgumentNullException(nameof(aliases)), region), () => foods, ownWords, fillers, cuts)
     {
-        ArgumentNullException.ThrowIfNull(foods);
-        ArgumentNullException.ThrowIfNull(aliases);
+    }
+
+    private FoodCatalogue(FoodIndex index, Func<IReadOnlyList<FoodRow>> foods, IReadOnlyList<AliasRow> ownWords, IEnumerable<string> fillers, IEnumerable<string> cuts)
+    {
         ArgumentNullException.ThrowIfNull(ownWords);
+        _index = index;
         _fillers = new(fillers.Select(WordFolding.Key), StringComparer.Ordinal);
         _cuts = new(cuts.Select(WordFolding.Key), StringComparer.Ordinal);
         Dictionary<string, FoodRow> byId = new(StringComparer.Ordinal);
-        foreach (FoodRow food in foods)
+        foreach (FoodRow food in ownWords.Count == 0 ? [] : foods())
         {
             byId[food.Id] = food;
-            Add(WordFolding.Key(food.Name), food, string.Empty, region, own: false);
-        }
-
-        foreach (AliasRow alias in aliases)
-        {
-            if (byId.TryGetValue(alias.Food, out FoodRow? food))
-            {
-                Add(WordFolding.Key(alias.Alias), food, alias.Region, region, own: false);
-            }
         }
 
         foreach (AliasRow alias in ownWords)
         {
-            if (byId.TryGetValue(alias.Food, out FoodRow? food))
+            string key = WordFolding.Key(alias.Alias);
+            if (key.Length > 0 && byId.TryGetValue(alias.Food, out FoodRow? food))
             {
-                string key = WordFolding.Key(alias.Alias);
-                _byKey.Remove(key);
-                Add(key, food, string.Empty, region, own: true);
+                _own[key] = new Identified(food, OnTheCooksWord: true);
+                _longestOwn = Math.Max(_longestOwn, key.AsSpan().Count(' ') + 1);
             }
         }
 
         _find = Search;
         _isFood = HasFood;
-        _lookup = _byKey.GetAlternateLookup<ReadOnlySpan<char>>();
-        foreach (string key in _byKey.Keys)
-        {
-            int blank = key.IndexOf(' ', StringComparison.Ordinal);
-            string first = blank < 0 ? key : key[..blank];
-            _firstWords[first] = Math.Max(_firstWords.GetValueOrDefault(first), key.AsSpan().Count(' ') + 1);
-        }
+        _findMentions = MentionsIn;
+        _ownLookup = _own.GetAlternateLookup<ReadOnlySpan<char>>();
+        _spelling = new(index, _own.Keys);
+    }
 
-        _spelling = new(_byKey.Keys);
+    /// <summary>The lookup of a pack; of the built-in one it is ready made.</summary>
+    internal static FoodCatalogue Create(RulePack pack, IReadOnlyList<AliasRow> ownWords, LineWordTable words, string region)
+    {
+        PackTables tables = pack.Tables;
+        FoodIndex index = pack.Image is { } image ? new(image, tables.Food, region) : FoodIndex.Of(tables.Foods, tables.Aliases, region);
+        return new(index, () => tables.Foods, ownWords, words.Of("filler").Concat(words.Of("size")).Concat(words.Of("prep")), words.Of("cut"));
     }
 
     /// <summary>What a phrase means.</summary>
@@ -123,17 +123,22 @@ public sealed class FoodCatalogue
     public IReadOnlyList<FoodMention> Mentions(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
+        return _mentions.Of(text, _findMentions); // several rooms ask for the same sentence
+    }
+
+    private List<FoodMention> MentionsIn(string text)
+    {
         List<FoodMention> found = [];
         RunningText words = new(text);
         for (int i = 0; i < words.Count;)
         {
             int taken = 0;
-            int most = _firstWords.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(words.Key(i, 1), out int longest) ? longest : 0;
+            int most = Math.Max(_longestOwn, _index.LongestFrom(words.Key(i, 1)));
             for (int n = Math.Min(most, words.Count - i); n > 0 && taken == 0; n--)
             {
-                if (_lookup.TryGetValue(words.Key(i, n), out FoodEntry? entry))
+                if (Known(words.Key(i, n)) is { } match)
                 {
-                    found.Add(new(words.Start(i), words.End(i + n - 1), words.Key(i, n).ToString(), entry.Match));
+                    found.Add(new(words.Start(i), words.End(i + n - 1), words.Key(i, n).ToString(), match));
                     taken = n;
                 }
             }
@@ -144,25 +149,11 @@ public sealed class FoodCatalogue
         return found;
     }
 
-    private void Add(string key, FoodRow food, string aliasRegion, string region, bool own)
-    {
-        if (key.Length == 0 || (aliasRegion.Length > 0 && region.Length > 0 && aliasRegion != region))
-        {
-            return;
-        }
+    // The cook's own word goes before the table's.
+    private FoodMatch? Known(ReadOnlySpan<char> key) =>
+        _own.Count > 0 && _ownLookup.TryGetValue(key, out FoodMatch? own) ? own : _index.Find(key);
 
-        if (!_byKey.TryGetValue(key, out FoodEntry? entry))
-        {
-            _byKey[key] = new FoodEntry(food, aliasRegion.Length > 0, own);
-        }
-        else
-        {
-            entry.Add(food, aliasRegion.Length > 0, settled: aliasRegion.Length > 0 && aliasRegion == region);
-        }
-    }
-
-    private FoodMatch? Whole(ReadOnlySpan<string> words) =>
-        words.Length > 0 && _byKey.TryGetValue(string.Join(' ', words!), out FoodEntry? entry) ? entry.Match : null;
+    private FoodMatch? Whole(ReadOnlySpan<string> words) => words.Length > 0 ? Known(string.Join(' ', words!)) : null;
 
     private string[] Bare(string[] words)
     {
@@ -287,7 +278,7 @@ public sealed class FoodCatalogue
         FoodMatch? one = null;
         foreach (string near in _spelling.Near(key))
         {
-            if (_byKey[near].Match is not Identified match || (one is Identified before && before.Food != match.Food))
+            if (Known(near) is not Identified match || (one is Identified before && before.Food != match.Food))
             {
                 return null;
             }

@@ -12,7 +12,7 @@ internal sealed class LineWordTable
     private readonly Dictionary<string, HashSet<string>> _kinds = new(StringComparer.Ordinal);
 
     /// <summary>Reads both tables; what is wrong is reported.</summary>
-    public LineWordTable(string units, string words, List<PackFault> faults)
+    public LineWordTable(PackText units, PackText words, List<PackFault> faults)
     {
         CsvTable.Read("units.csv", units, ["word", "unit", "kind", "factor", "region", "source"], row =>
         {

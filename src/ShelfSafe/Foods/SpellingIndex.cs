@@ -1,4 +1,3 @@
-using System.Numerics;
 using ShelfSafe.Core;
 
 namespace ShelfSafe.Foods;
@@ -6,20 +5,14 @@ namespace ShelfSafe.Foods;
 /// <summary>Finds known keys within one edit (two in words of nine letters or more).</summary>
 /// <remarks>
 /// An edit is a letter left out, added, changed or swapped with its neighbour (Damerau 1964). Short words are never corrected.
-/// Keys stand by length; a set of letters for each rules out most of them before any distance is worked out.
+/// The index sorts keys by length and letters, which rules out most of them before any distance is worked out.
 /// </remarks>
-internal sealed class SpellingIndex
+internal sealed class SpellingIndex(FoodIndex index, IReadOnlyCollection<string> own)
 {
     private const int ShortestCorrected = 5;
     private const int LongWord = 9;
     private const int Longest = 40;
-    private readonly Lazy<Table> _table;
-
-    /// <summary>Takes the keys; they are sorted at the first unknown word only, for most recipes never need it.</summary>
-    public SpellingIndex(IEnumerable<string> keys) => _table = new(() => new Table(keys));
-
-    /// <summary>Whether the word stands in any key.</summary>
-    public bool Knows(string word) => _table.Value.Words.Contains(word);
+    private readonly HashSet<string> _ownWords = [.. own.SelectMany(key => key.Split(' '))];
 
     /// <summary>Known keys near a word; empty for short ones.</summary>
     public IReadOnlyList<string> Near(string key)
@@ -30,7 +23,7 @@ internal sealed class SpellingIndex
         }
 
         List<string> found = [];
-        foreach (string candidate in _table.Value.Alike(key, 1))
+        foreach (string candidate in Alike(key, 1))
         {
             if (EditDistance.IsWithinOne(candidate, key) && IsSlip(key, candidate, ShortestCorrected))
             {
@@ -44,7 +37,7 @@ internal sealed class SpellingIndex
         }
 
         // Two edits in a long word: among keys with the same first letter only.
-        foreach (string candidate in _table.Value.Alike(key, 2))
+        foreach (string candidate in Alike(key, 2))
         {
             if (candidate.Length >= LongWord && candidate[0] == key[0] && EditDistance.IsWithinTwo(candidate, key) && IsSlip(key, candidate, LongWord))
             {
@@ -68,7 +61,7 @@ internal sealed class SpellingIndex
         for (int i = 0; i < left.Length; i++)
         {
             bool changed = !string.Equals(left[i], right[i], StringComparison.Ordinal);
-            if (changed && (left[i].Length < shortest || left[i][0] != right[i][0] || _table.Value.Words.Contains(left[i])))
+            if (changed && (left[i].Length < shortest || left[i][0] != right[i][0] || Knows(left[i])))
             {
                 return false;
             }
@@ -77,55 +70,8 @@ internal sealed class SpellingIndex
         return true;
     }
 
-    private sealed class Table
-    {
-        private readonly List<(ulong Letters, string Key)>[] _byLength = new List<(ulong, string)>[Longest + 3];
+    private bool Knows(string word) => index.Knows(word) || _ownWords.Contains(word);
 
-        public Table(IEnumerable<string> keys)
-        {
-            foreach (string key in keys)
-            {
-                Words.UnionWith(key.Split(' '));
-                if (key.Length is >= ShortestCorrected - 1 and <= Longest + 2)
-                {
-                    (_byLength[key.Length] ??= []).Add((Letters(key), key));
-                }
-            }
-        }
-
-        /// <summary>Every word that stands in a key.</summary>
-        public HashSet<string> Words { get; } = new(StringComparer.Ordinal);
-
-        /// <summary>Keys whose length and letters allow for so many edits: each edit changes at most two letters of the set.</summary>
-        public IEnumerable<string> Alike(string key, int edits)
-        {
-            ulong letters = Letters(key);
-            for (int length = Math.Max(0, key.Length - edits); length <= key.Length + edits; length++)
-            {
-                if (_byLength[length] is not { } bucket)
-                {
-                    continue;
-                }
-
-                foreach ((ulong known, string candidate) in bucket)
-                {
-                    if (BitOperations.PopCount(known ^ letters) <= 2 * edits)
-                    {
-                        yield return candidate;
-                    }
-                }
-            }
-        }
-
-        private static ulong Letters(string key)
-        {
-            ulong letters = 0;
-            foreach (char letter in key)
-            {
-                letters |= 1UL << (letter % 64);
-            }
-
-            return letters;
-        }
-    }
+    private IEnumerable<string> Alike(string key, int edits) =>
+        index.Alike(key, edits).Concat(own.Where(word => Math.Abs(word.Length - key.Length) <= edits && word.Length is >= FoodIndexWriter.Shortest and <= FoodIndexWriter.Longest));
 }

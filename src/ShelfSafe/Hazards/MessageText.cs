@@ -35,6 +35,7 @@ internal static class MessageText
 
     private static string? Value(ReadOnlySpan<char> name, BatchItem? item, Batch batch, string? words) => name switch
     {
+        _ when name.Contains('|') => Choice(name, item),
         "ingredient" => item?.Words ?? words ?? "this",
         "words" => words ?? item?.Words ?? "this",
         "dish" => batch.Dish,
@@ -44,6 +45,25 @@ internal static class MessageText
         "share" when item is not null => Share(item, batch),
         _ => null,
     };
+
+    // "large onions are", "beef is": the cook's last word against that of the food, which is always told in the singular.
+    private static string Choice(ReadOnlySpan<char> choice, BatchItem? item)
+    {
+        int bar = choice.IndexOf('|');
+        return (item is not null && IsPlural(item) ? choice[(bar + 1)..] : choice[..bar]).ToString();
+    }
+
+    private static bool IsPlural(BatchItem item)
+    {
+        ReadOnlySpan<char> last = LastWord(item.Words ?? string.Empty);
+        return last.EndsWith("s", StringComparison.OrdinalIgnoreCase)
+            && !last.EndsWith("ss", StringComparison.OrdinalIgnoreCase)
+            && !last.EndsWith("us", StringComparison.OrdinalIgnoreCase)
+            && !last.Equals(LastWord(item.Ingredient.Food ?? string.Empty), StringComparison.OrdinalIgnoreCase)
+            && !last.Equals(LastWord(item.Food?.Name ?? string.Empty), StringComparison.OrdinalIgnoreCase);
+    }
+
+    private static ReadOnlySpan<char> LastWord(string words) => words.AsSpan(words.LastIndexOf(' ') + 1);
 
     private static string Share(BatchItem item, Batch batch)
     {

@@ -26,13 +26,13 @@ internal static class TermJudge
     private static bool OfItem(Term term, BatchItem item, Batch batch) => term.Kind switch
     {
         TermKind.Trait => AnyTrait(term, item),
-        TermKind.Food => item.Food is not null && term.Values.Contains(item.Food.Id, StringComparer.Ordinal),
-        TermKind.Group => item.Food is not null && term.Values.Contains(item.Food.Group, StringComparer.Ordinal),
-        TermKind.Acidity => term.Values.Contains(Word(item.Acidity), StringComparer.Ordinal),
-        TermKind.Process => term.Values.Contains(FirstWord(item.Food?.Process ?? "no"), StringComparer.Ordinal),
-        TermKind.Bulk => term.Values.Contains(Word(item.Food?.Bulk ?? BulkUse.No), StringComparer.Ordinal),
+        TermKind.Food => item.Food is not null && Names(term, item.Food.Id),
+        TermKind.Group => item.Food is not null && Names(term, item.Food.Group),
+        TermKind.Acidity => Names(term, Word(item.Acidity)),
+        TermKind.Process => Names(term, FirstWord(item.Food?.Process ?? "no")),
+        TermKind.Bulk => Names(term, Word(item.Food?.Bulk ?? BulkUse.No)),
         TermKind.AmountAbove => (term.Unit == "ml" ? item.Millilitres : item.Grams).High > term.Threshold,
-        TermKind.ShareAbove => batch.ShareOf(other => other.Line == item.Line && ReferenceEquals(other, item)).High > term.Threshold,
+        TermKind.ShareAbove => ShareOf(item, batch).High > term.Threshold,
         TermKind.LineHas => LineWords.HasAny(item.Ingredient.Line.Text.Text, term.Values),
         TermKind.Unidentified => item.Food is null,
         TermKind.Unmeasured => !item.Weighed,
@@ -44,27 +44,84 @@ internal static class TermJudge
 
     private static bool OfBatch(Term term, Batch batch, Acidity acidity) => term.Kind switch
     {
-        TermKind.Step => term.Values.Any(batch.Says),
-        TermKind.Dish => term.Values.Any(batch.IsKind),
-        TermKind.BatchHasTrait => batch.InJar.Any(item => AnyTrait(term, item)),
-        TermKind.BatchHasFood => batch.InJar.Any(item => item.Food is not null && term.Values.Contains(item.Food.Id, StringComparer.Ordinal)),
-        TermKind.BatchHasGroup => batch.InJar.Any(item => item.Food is not null && term.Values.Contains(item.Food.Group, StringComparer.Ordinal)),
+        TermKind.Step => SaysAny(term, batch),
+        TermKind.Dish => IsAnyKind(term, batch),
+        TermKind.BatchHasTrait => AnyInJar(term, batch, AnyTrait),
+        TermKind.BatchHasFood => AnyInJar(term, batch, static (term, item) => item.Food is { } food && Names(term, food.Id)),
+        TermKind.BatchHasGroup => AnyInJar(term, batch, static (term, item) => item.Food is { } food && Names(term, food.Group)),
         TermKind.BatchFoodsAbove => FoodsOf(term, batch) > term.Threshold,
-        TermKind.BatchShareOfTrait => batch.ShareOf(item => AnyTrait(term, item)).High > term.Threshold,
-        TermKind.BatchShareBelow => batch.ShareOf(item => AnyTrait(term, item)).Low < term.Threshold,
-        TermKind.BatchShareOfAcidity => batch.ShareOf(item => term.Values.Contains(Word(item.Acidity), StringComparer.Ordinal)).High > term.Threshold,
-        TermKind.BatchShareOfBulk => batch.ShareOf(item => term.Values.Contains(Word(item.Food?.Bulk ?? BulkUse.No), StringComparer.Ordinal)).High > term.Threshold,
-        TermKind.BatchAcidity => term.Values.Contains(Names.Of(acidity), StringComparer.Ordinal),
+        TermKind.BatchShareOfTrait => ShareOf(term, batch, AnyTrait).High > term.Threshold,
+        TermKind.BatchShareBelow => ShareOf(term, batch, AnyTrait).Low < term.Threshold,
+        TermKind.BatchShareOfAcidity => ShareOf(term, batch, static (term, item) => Names(term, Word(item.Acidity))).High > term.Threshold,
+        TermKind.BatchShareOfBulk => ShareOf(term, batch, static (term, item) => Names(term, Word(item.Food?.Bulk ?? BulkUse.No))).High > term.Threshold,
+        TermKind.BatchAcidity => Names(term, Core.Names.Of(acidity)),
         TermKind.SolidsShareAbove => batch.SolidsShare.High > term.Threshold,
         TermKind.LeastSolidsShareAbove => batch.SolidsShare.Low > term.Threshold,
-        TermKind.FatShareAbove => batch.ShareOf(item => item.Has("fat")).High > term.Threshold,
+        TermKind.FatShareAbove => batch.ShareOf(static item => item.Has("fat")).High > term.Threshold,
         TermKind.NoSteps => !batch.HasSteps,
         TermKind.PrintedPhAbove => batch.PrintedPh > term.Threshold,
-        TermKind.PrintedTime => batch.Printed.Any(printed => printed.Minutes is not null),
+        TermKind.PrintedTime => batch.Printed.Any(static printed => printed.Minutes is not null),
         TermKind.JarAcidLacking => !batch.HasJarAcid,
         TermKind.Always => true,
         _ => false,
     };
+
+    private static bool Names(Term term, string word)
+    {
+        foreach (string own in term.Values)
+        {
+            if (string.Equals(own, word, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool SaysAny(Term term, Batch batch)
+    {
+        foreach (string fact in term.Values)
+        {
+            if (batch.Says(fact))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool IsAnyKind(Term term, Batch batch)
+    {
+        foreach (string kind in term.Values)
+        {
+            if (batch.IsKind(kind))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool AnyInJar(Term term, Batch batch, Func<Term, BatchItem, bool> holds)
+    {
+        foreach (BatchItem item in batch.InJar)
+        {
+            if (holds(term, item))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // The closures stand in methods of their own, since one is made wherever a method that holds one is entered.
+    private static Interval ShareOf(Term term, Batch batch, Func<Term, BatchItem, bool> holds) => batch.ShareOf(item => holds(term, item));
+
+    private static Interval ShareOf(BatchItem item, Batch batch) => batch.ShareOf(other => ReferenceEquals(other, item));
 
     private static bool AnyTrait(Term term, BatchItem item)
     {
@@ -88,7 +145,7 @@ internal static class TermJudge
 
     private static bool AboveSeasoning(BatchItem item, Batch batch) =>
         item.Food?.MinorGramsPerKilogram is not { } limit
-        || batch.ShareOf(other => ReferenceEquals(other, item)).High * 1000 > limit;
+        || ShareOf(item, batch).High * 1000 > limit;
 
     private static string Word(FoodAcidity acidity) => acidity switch
     {

@@ -114,7 +114,7 @@ public sealed class LessonBook
     private Lesson OfRule(HazardCard card)
     {
         ImmutableArray<LessonSection>.Builder sections = ImmutableArray.CreateBuilder<LessonSection>();
-        sections.Add(new(_words["lesson.message"], [Filled(card.Message)]));
+        sections.Add(new(_words["lesson.message"], [card.Sections.GetValueOrDefault("In general") is { Length: > 0 } general ? general : Filled(card.Message)]));
         sections.Add(new(_words["label.why"], [Filled(card.Why)]));
         if (card.Sections.GetValueOrDefault("Lesson") is { Length: > 0 } more)
         {
@@ -124,18 +124,25 @@ public sealed class LessonBook
         sections.Add(new(_words["lesson.instead"], [Filled(card.Instead)]));
         PictureKind picture = LessonReader.Picture(card.Sections.GetValueOrDefault("Picture", string.Empty)) ?? PictureKind.None;
         SourceReference[] sources = [.. card.Rows.SelectMany(row => row.Sources).Distinct(StringComparer.Ordinal).Select(Source)];
-        return new(card.Rule, _words.With("lesson.rule", card.Rule), sections.ToImmutable(), picture, [.. sources], [.. Commands(card.Rule, picture)], [.. _cards.Where(lesson => lesson.See.Contains(card.Rule, StringComparer.Ordinal)).Select(lesson => lesson.Id)], []);
+        return new(card.Rule, _words.With("lesson.rule", card.Rule), sections.ToImmutable(), picture, [.. sources], [.. Commands(card, picture)], [.. _cards.Where(lesson => lesson.See.Contains(card.Rule, StringComparer.Ordinal)).Select(lesson => lesson.Id)], []);
     }
 
-    private static IEnumerable<string> Commands(string rule, PictureKind picture)
+    // A sample that trips the rule, where the card names one; else all samples, one line each.
+    private static IEnumerable<string> Commands(HazardCard card, PictureKind picture)
     {
-        const string Sample = "sample-recipes/venison-and-chickpea-stew.md";
-        return picture == PictureKind.None ? [$"shelfsafe vet {Sample}"] : [$"shelfsafe why {rule} --recipe {Sample}", $"shelfsafe vet {Sample}"];
+        if (card.Sections.GetValueOrDefault("Sample") is not { Length: > 0 } sample)
+        {
+            return ["shelfsafe vet sample-recipes --quiet"];
+        }
+
+        string file = $"sample-recipes/{sample}.md";
+        return picture == PictureKind.None ? [$"shelfsafe vet {file}"] : [$"shelfsafe why {card.Rule} --recipe {file}", $"shelfsafe vet {file}"];
     }
 
     // A card speaks of one ingredient of one dish; a lesson speaks of any.
     private string Filled(string text)
     {
+        text = NumberChoice.Singular(text);
         foreach (string blank in (ReadOnlySpan<string>)["ingredient", "words", "dish", "food", "why-no", "share", "amount", "published"])
         {
             text = text.Replace($"\"{{{blank}}}\"", _words[$"lesson.any-{blank}"], StringComparison.Ordinal).Replace($"{{{blank}}}", _words[$"lesson.any-{blank}"], StringComparison.Ordinal);

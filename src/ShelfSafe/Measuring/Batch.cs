@@ -63,7 +63,18 @@ public sealed record Batch(
     }
 
     /// <summary>Whether the dish is of the kind.</summary>
-    public bool IsKind(string kind) => Kinds.Contains(kind, StringComparer.Ordinal);
+    public bool IsKind(string kind)
+    {
+        foreach (string own in Kinds)
+        {
+            if (string.Equals(own, kind, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private Interval Share(Func<BatchItem, bool> chosen, Func<BatchItem, Interval> measure) =>
         Sum(chosen, measure, mine: true).ShareAgainst(Sum(chosen, measure, mine: false));

@@ -22,7 +22,7 @@ internal sealed class JarAcid(ImmutableArray<JarAcidRow> rows, LineWordTable wor
     private static readonly string[] Columns = ["food", "ml_per_pint", "grams_per_pint", "ml_per_kg", "grams_per_kg", "source", "url", "status"];
 
     /// <summary>Reads the table.</summary>
-    public static ImmutableArray<JarAcidRow> Read(string text, List<PackFault> faults) =>
+    public static ImmutableArray<JarAcidRow> Read(PackText text, List<PackFault> faults) =>
     [
         .. CsvTable.Read(File, text, Columns, row => new JarAcidRow(
             row.Text("food"),

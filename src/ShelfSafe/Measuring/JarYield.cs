@@ -28,6 +28,9 @@ public sealed class JarYield(ImmutableArray<JarRow> rows, ImmutableArray<JarWeig
             grams.High / (weight.PoundsAQuart.Low * GramsAPound) * quart.FillMillilitres.Low);
     }
 
+    /// <summary>What a jar holds to the brim, ml; <see langword="null"/> for a size that no row names.</summary>
+    internal double? Brim(string jar) => rows.FirstOrDefault(row => row.Jar == jar)?.BrimMillilitres;
+
     /// <summary>Jars of one size for a batch.</summary>
     /// <param name="millilitres">Volume in the pot, ml, air gaps left out.</param>
     /// <param name="jar">Jar size id.</param>

@@ -7,9 +7,7 @@ namespace ShelfSafe.Measuring;
 /// <summary>The measure tables, ready for look-up by food.</summary>
 internal sealed class MeasureIndex
 {
-    private readonly Dictionary<string, List<MeasureRow>> _measures = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, List<LikeRow>> _likes = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, Composition> _compositions = new(StringComparer.Ordinal);
+    private readonly MeasureTables _tables;
     private readonly Dictionary<(string Unit, string Region), UnitFactorRow> _units = [];
     private readonly Dictionary<(string Group, string Unit), Interval> _packages = [];
     private readonly Dictionary<string, GroupWeightRow> _groups = new(StringComparer.Ordinal);
@@ -17,21 +15,7 @@ internal sealed class MeasureIndex
     /// <summary>Indexes the tables.</summary>
     public MeasureIndex(MeasureTables tables)
     {
-        foreach (MeasureRow row in tables.Measures)
-        {
-            ListOf(_measures, row.Food).Add(row);
-        }
-
-        foreach (LikeRow row in tables.Likes)
-        {
-            ListOf(_likes, row.Food).Add(row);
-        }
-
-        foreach ((string food, Composition row) in tables.Compositions)
-        {
-            _compositions[food] = row;
-        }
-
+        _tables = tables;
         foreach (UnitFactorRow row in tables.Units)
         {
             _units[(row.Unit, row.Region)] = row;
@@ -60,16 +44,16 @@ internal sealed class MeasureIndex
     public GroupWeightRow Group(string group) => _groups.GetValueOrDefault(group) ?? _groups["*"];
 
     /// <summary>Composition of a published food, or <see langword="null"/>.</summary>
-    public Composition? CompositionOf(string like) => _compositions.GetValueOrDefault(like);
+    public Composition? CompositionOf(string like) => _tables.Compositions.With("food", like) is [.., Composition last] ? last : null;
 
     /// <summary>The published foods that stand for a food, at least one row: where there is none, the food itself.</summary>
     public IReadOnlyList<LikeRow> LikesOf(FoodRow food) =>
-        _likes.TryGetValue(food.Id, out List<LikeRow>? rows)
+        _tables.Likes.With("food", food.Id) is { IsEmpty: false } rows
             ? rows
             : [new LikeRow(food.Id, food.Id, false, string.Empty, food.Has("thin-liquid") || food.Group is "water" or "alcohol")];
 
     /// <summary>Rows of measures of a published food.</summary>
-    public IReadOnlyList<MeasureRow> MeasuresOf(string like) => _measures.TryGetValue(like, out List<MeasureRow>? rows) ? rows : [];
+    public IReadOnlyList<MeasureRow> MeasuresOf(string like) => _tables.Measures.With("food", like);
 
     /// <summary>The published foods that may stand for a food in a printed state; the worst of several is the caller's.</summary>
     public ImmutableArray<LikeRow> Matching(FoodRow food, PrintedState printed)
@@ -98,15 +82,5 @@ internal sealed class MeasureIndex
 
         ImmutableArray<LikeRow> bought = [.. all.Where(row => row.State is not ("cooked" or "canned"))];
         return bought.Length > 0 ? bought : [.. all];
-    }
-
-    private static List<T> ListOf<T>(Dictionary<string, List<T>> index, string key)
-    {
-        if (!index.TryGetValue(key, out List<T>? list))
-        {
-            index[key] = list = [];
-        }
-
-        return list;
     }
 }

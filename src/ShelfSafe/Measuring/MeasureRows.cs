@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShelfSafe.Core;
+using ShelfSafe.Pack;
 
 namespace ShelfSafe.Measuring;
 
@@ -70,12 +71,12 @@ public sealed record Composition(
 
 /// <summary>The typed measure tables of a rule pack, as they stand.</summary>
 internal sealed record MeasureTables(
-    ImmutableArray<MeasureRow> Measures,
+    RowTable<MeasureRow> Measures,
     ImmutableArray<UnitFactorRow> Units,
     ImmutableArray<PackageRow> Packages,
     ImmutableArray<GroupWeightRow> Groups,
-    ImmutableArray<LikeRow> Likes,
-    ImmutableArray<(string Food, Composition Row)> Compositions,
+    RowTable<LikeRow> Likes,
+    RowTable<Composition> Compositions,
     ImmutableArray<YieldRow> Yields,
     ImmutableArray<JarRow> Jars,
     ImmutableArray<JarWeightRow> JarWeights);

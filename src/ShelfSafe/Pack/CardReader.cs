@@ -28,6 +28,7 @@ internal static class CardReader
             }
         }
 
+        ImmutableArray<HazardCase> cases = Cases(file, card, faults);
         if (rows.Count == 0)
         {
             faults.Add(new(file, 1, 1, "the card needs a table with the columns level, check, source"));
@@ -43,7 +44,30 @@ internal static class CardReader
 
         return faults.Count > before
             ? null
-            : new(rule, rows.ToImmutable(), card.Section("Message"), card.Section("Message in steps"), card.Section("Why"), card.Section("Instead"), card.Sections.ToImmutableDictionary(StringComparer.Ordinal));
+            : new(rule, rows.ToImmutable(), card.Section("Message"), card.Section("Message in steps"), card.Section("Why"), card.Section("Instead"), card.Sections.ToImmutableDictionary(StringComparer.Ordinal)) { Cases = cases };
+    }
+
+    // A dash drops the finding, so such a row must name the finding that speaks instead.
+    private static ImmutableArray<HazardCase> Cases(string file, CardText card, List<PackFault> faults)
+    {
+        ImmutableArray<HazardCase>.Builder cases = ImmutableArray.CreateBuilder<HazardCase>();
+        foreach ((string section, string[] header, string[] cells, int line) in card.Rows)
+        {
+            if (section != "Other cases" || Check(file, line, Cell(header, cells, "check"), faults) is not { } check)
+            {
+                continue;
+            }
+
+            string instead = Cell(header, cells, "instead");
+            if (instead.Length == 0 || (instead == "-" && !check.Terms.Any(term => term.Kind is TermKind.Beside or TermKind.StoppedBy)))
+            {
+                faults.Add(new(file, line, 1, "the case needs words under \"instead\", or a dash and a term \"beside:\" or \"stopped by:\""));
+            }
+
+            cases.Add(new(check, instead == "-" ? string.Empty : instead));
+        }
+
+        return cases.ToImmutable();
     }
 
     /// <summary>Reads a category card; <see langword="null"/> where a fault was reported.</summary>

@@ -22,6 +22,8 @@ internal static class CheckParser
         ("batch has group ", TermKind.BatchHasGroup, false), ("batch lacks group ", TermKind.BatchHasGroup, true),
         ("batch acidity: ", TermKind.BatchAcidity, false), ("not batch acidity: ", TermKind.BatchAcidity, true),
         ("printed jar above ", TermKind.PrintedJarAbove, false),
+        ("not outcome: ", TermKind.Outcome, true), ("outcome: ", TermKind.Outcome, false),
+        ("beside: ", TermKind.Beside, false), ("stopped by: ", TermKind.StoppedBy, false),
     ];
 
     private static readonly (string Prefix, TermKind Kind)[] Thresholds =

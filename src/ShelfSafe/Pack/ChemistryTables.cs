@@ -8,7 +8,7 @@ internal sealed record ChemistryTables(ImmutableArray<AcidRow> Acids, ImmutableA
     /// <summary>Reads the three tables; what is wrong is added to the faults and left out.</summary>
     /// <param name="text">Text of a file of the pack by its path, empty where it is missing.</param>
     /// <param name="faults">Receives what is wrong.</param>
-    public static ChemistryTables Read(Func<string, string> text, List<PackFault> faults) => new(
+    public static ChemistryTables Read(Func<string, PackText> text, List<PackFault> faults) => new(
         Unique("acids.csv", CsvTable.Read("acids.csv", text("acids.csv"), AcidRow.Columns, AcidRow.Read, faults), row => row.Id, faults),
         Unique("buffers.csv", CsvTable.Read("buffers.csv", text("buffers.csv"), BufferRow.Columns, BufferRow.Read, faults), row => row.Id, faults),
         Unique("solutes.csv", CsvTable.Read("solutes.csv", text("solutes.csv"), SoluteRow.Columns, SoluteRow.Read, faults), row => row.Id, faults));

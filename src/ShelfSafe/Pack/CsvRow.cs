@@ -3,16 +3,32 @@ using System.Globalization;
 namespace ShelfSafe.Pack;
 
 /// <summary>One row of a table while it is read; each getter reports its own fault.</summary>
-internal readonly struct CsvRow(string file, int line, string[] header, string[] cells, List<PackFault> faults)
+internal readonly struct CsvRow
 {
+    private readonly string _file;
+    private readonly string[] _header;
+    private readonly string[]? _cells;
+    private readonly ImageTable _table;
+    private readonly int _row;
+    private readonly List<PackFault> _faults;
+
+    /// <summary>A row that was cut out of text.</summary>
+    public CsvRow(string file, int line, string[] header, string[] cells, List<PackFault> faults) =>
+        (_file, Line, _header, _cells, _faults) = (file, line, header, cells, faults);
+
+    /// <summary>A row of the built-in pack.</summary>
+    public CsvRow(string file, string[] header, ImageTable table, int row, List<PackFault> faults) =>
+        (_file, Line, _header, _table, _row, _faults) = (file, table.Line(row), header, table, row, faults);
+
     /// <summary>Line in the table, from 1.</summary>
-    public int Line => line;
+    public int Line { get; }
 
     /// <summary>The value of a column, trimmed.</summary>
-    public string Text(string column) => cells[Index(column)].Trim();
+    public string Text(string column) => Cell(Index(column)).Trim();
 
     /// <summary>The value of a column split at semicolons, empty pieces dropped.</summary>
-    public string[] List(string column) => Text(column).Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+    public string[] List(string column) =>
+        Text(column) is { Length: > 0 } text ? text.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) : [];
 
     /// <summary>A number, or <see langword="null"/> where the cell is empty or wrong (a fault is then reported).</summary>
     public double? Number(string column)
@@ -60,11 +76,13 @@ internal readonly struct CsvRow(string file, int line, string[] header, string[]
         int at = 1;
         for (int i = 0; i < Index(column); i++)
         {
-            at += cells[i].Length + 1;
+            at += Cell(i).Length + 1;
         }
 
-        faults.Add(new(file, line, at, message));
+        _faults.Add(new(_file, Line, at, message));
     }
 
-    private int Index(string column) => Array.IndexOf(header, column);
+    private string Cell(int column) => _cells is null ? _table.Cell(_row, column) : _cells[column];
+
+    private int Index(string column) => Array.IndexOf(_header, column);
 }

@@ -8,14 +8,20 @@ internal static class CsvTable
 {
     /// <summary>Reads all rows; a row that its reader refuses becomes a fault and is left out.</summary>
     /// <param name="file">Path for messages.</param>
-    /// <param name="text">The table.</param>
+    /// <param name="table">The table.</param>
     /// <param name="header">The exact columns, in order.</param>
     /// <param name="read">Makes a row; returns <see langword="null"/> after reporting a fault.</param>
     /// <param name="faults">Receives what is wrong.</param>
-    public static List<T> Read<T>(string file, string text, string[] header, Func<CsvRow, T?> read, List<PackFault> faults)
+    public static List<T> Read<T>(string file, PackText table, string[] header, Func<CsvRow, T?> read, List<PackFault> faults)
         where T : class
     {
+        if (table.Cells is { } cut)
+        {
+            return Read(file, cut, header, read, faults);
+        }
+
         List<T> rows = [];
+        string text = table.ToString();
         string body = text.Length > 0 && text[0] == '\uFEFF' ? text[1..] : text;
         int lineEnd = body.IndexOfAny(['\r', '\n']);
         string first = lineEnd < 0 ? body : body[..lineEnd];
@@ -51,6 +57,28 @@ internal static class CsvTable
         catch (InvalidDataException fault)
         {
             faults.Add(new(file, LineIn(fault.Message), 1, "the row has too few or too many values"));
+        }
+
+        return rows;
+    }
+
+    // The build has cut this table and found no fault in its form.
+    private static List<T> Read<T>(string file, ImageTable table, string[] header, Func<CsvRow, T?> read, List<PackFault> faults)
+        where T : class
+    {
+        if (!table.HasHeader(header))
+        {
+            faults.Add(new(file, 1, 1, $"the first line must be: {string.Join(',', header)}"));
+            return [];
+        }
+
+        List<T> rows = new(table.Count);
+        for (int row = 0; row < table.Count; row++)
+        {
+            if (read(new CsvRow(file, header, table, row, faults)) is { } made)
+            {
+                rows.Add(made);
+            }
         }
 
         return rows;

@@ -5,36 +5,33 @@ namespace ShelfSafe.Pack;
 /// <summary>Reads the published formulas and checks them against the foods and processes of the pack.</summary>
 internal static class FormulaTable
 {
-    private static readonly string[] Columns = ["id", "name", "kinds", "process_rows", "yield", "source", "url", "status"];
-
-    private static readonly string[] SlotColumns =
-        ["formula", "slot", "foods", "role", "low", "high", "unit", "grams", "state", "label", "discarded", "per_jar", "swaps", "optional", "source"];
-
     /// <summary>All formulas of the pack; what is wrong is added to the faults and left out.</summary>
-    public static ImmutableArray<FormulaRow> Read(RulePack pack, List<PackFault> faults) =>
-        Read(pack.Text("formulas.csv"), pack.Text("formula-slots.csv"), pack.Tables, faults);
+    public static ImmutableArray<FormulaRow> Read(RulePack pack, List<PackFault> faults) => Open(pack, faults).All;
 
-    /// <summary>All formulas of two tables.</summary>
-    public static ImmutableArray<FormulaRow> Read(string formulas, string slots, PackTables tables, List<PackFault> faults)
+    /// <summary>The formulas of the pack, of the built-in one each made when it is first asked for.</summary>
+    public static RowTable<FormulaRow> Open(RulePack pack, List<PackFault> faults)
     {
-        HashSet<string> foods = [.. tables.Foods.Select(food => food.Id)];
-        HashSet<string> processes = [.. tables.Processes.Select(process => process.Id)];
-        ILookup<string, FormulaSlot> byFormula = CsvTable
-            .Read("formula-slots.csv", slots, SlotColumns, row => Slot(row, foods), faults)
-            .ToLookup(slot => slot.Formula, StringComparer.Ordinal);
-        List<FormulaRow> rows = CsvTable.Read("formulas.csv", formulas, Columns, row => Formula(row, byFormula, processes), faults);
-        HashSet<string> known = [.. rows.Select(row => row.Id)];
-        foreach (IGrouping<string, FormulaSlot> orphan in byFormula.Where(group => !known.Contains(group.Key)))
+        // Of the built-in pack the build has checked the names of foods and processes.
+        PackTables? tables = pack.Image is null ? pack.Tables : null;
+        HashSet<string>? foods = tables?.Foods.Select(food => food.Id).ToHashSet(StringComparer.Ordinal);
+        HashSet<string>? processes = tables?.Processes.Select(process => process.Id).ToHashSet(StringComparer.Ordinal);
+        RowTable<FormulaSlot> slots = new(pack.Text(TableKeys.FormulaSlots.File), TableKeys.FormulaSlots, row => Slot(row, foods), faults);
+        RowTable<FormulaRow> rows = new(pack.Text(TableKeys.Formulas.File), TableKeys.Formulas, row => Formula(row, slots, processes), faults);
+        if (tables is not null)
         {
-            faults.Add(new("formula-slots.csv", 1, 1, $"formula \"{orphan.Key}\" is not a row of formulas.csv"));
+            HashSet<string> known = [.. rows.All.Select(row => row.Id)];
+            foreach (string orphan in slots.All.Select(slot => slot.Formula).Distinct(StringComparer.Ordinal).Where(id => !known.Contains(id)))
+            {
+                faults.Add(new(TableKeys.FormulaSlots.File, 1, 1, $"formula \"{orphan}\" is not a row of formulas.csv"));
+            }
         }
 
-        return [.. rows];
+        return rows;
     }
 
-    private static FormulaRow? Formula(CsvRow row, ILookup<string, FormulaSlot> slots, HashSet<string> processes)
+    private static FormulaRow? Formula(CsvRow row, RowTable<FormulaSlot> slots, HashSet<string>? processes)
     {
-        ImmutableArray<FormulaSlot> own = [.. slots[row.Text("id")]];
+        ImmutableArray<FormulaSlot> own = slots.With("formula", row.Text("id"));
         if (own.Length is 0 or > 60)
         {
             row.Fault("id", "a formula has 1 to 60 rows in formula-slots.csv");
@@ -43,7 +40,7 @@ internal static class FormulaTable
 
         foreach (string process in row.List("process_rows"))
         {
-            if (!processes.Contains(process))
+            if (processes?.Contains(process) == false)
             {
                 row.Fault("process_rows", $"\"{process}\" is not a row of processes.csv");
             }
@@ -51,16 +48,16 @@ internal static class FormulaTable
 
         bool seen = row.Choice("status", ("memory", false), ("verified", true));
         return new(
-            row.Text("id"), row.Text("name"), [.. row.List("kinds")], [.. row.List("process_rows")], row.Text("yield"), row.Text("source"), row.Text("url"), seen, own);
+            row.Text("id"), row.Text("name"), [.. row.List("kinds")], [.. row.List("process_rows")], [.. row.Text("needs").Split('|', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)], row.Text("yield"), row.Text("source"), row.Text("url"), seen, own);
     }
 
-    private static FormulaSlot? Slot(CsvRow row, HashSet<string> foods)
+    private static FormulaSlot? Slot(CsvRow row, HashSet<string>? foods)
     {
         foreach (string column in (ReadOnlySpan<string>)["foods", "swaps"])
         {
             foreach (string food in row.List(column))
             {
-                if (!foods.Contains(food))
+                if (foods?.Contains(food) == false)
                 {
                     row.Fault(column, $"\"{food}\" is not a row of foods.csv");
                 }

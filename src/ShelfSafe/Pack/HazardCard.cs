@@ -18,7 +18,14 @@ public sealed record HazardCard(
 {
     /// <summary>Level of the first row, for findings that the program raises itself.</summary>
     public FindingLevel FirstLevel => Rows[0].Level;
+
+    /// <summary>Other cases: what else to do there; the first that holds is used.</summary>
+    public ImmutableArray<HazardCase> Cases { get; init; } = [];
 }
+
+/// <summary>A case in which a finding asks for something else than the card's Instead.</summary>
+/// <param name="Instead">What to do; empty where another finding says it already, and this one is dropped.</param>
+public sealed record HazardCase(Check Check, string Instead);
 
 /// <summary>One row of a hazard card.</summary>
 /// <param name="Sources">Keys of <c>rules/sources.csv</c>.</param>

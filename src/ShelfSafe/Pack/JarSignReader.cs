@@ -13,10 +13,10 @@ internal static class JarSignReader
     private static readonly string[] _fields = ["title", "words", "hours", "also", "source"];
 
     /// <summary>Reads all cards in the order of their names, with a fault for whatever is missing or not known.</summary>
-    public static ImmutableArray<JarSignCard> ReadAll(IReadOnlyDictionary<string, string> files, List<PackFault> faults)
+    public static ImmutableArray<JarSignCard> ReadAll(PackFiles files, List<PackFault> faults)
     {
         List<JarSignCard> cards = [];
-        foreach (string name in files.Keys.Where(static name => name.StartsWith(Folder, StringComparison.Ordinal)).Order(StringComparer.Ordinal))
+        foreach (string name in files.CardsOf(Folder))
         {
             if (Read(name, files, faults) is { } card)
             {
@@ -27,9 +27,9 @@ internal static class JarSignReader
         return [.. cards];
     }
 
-    private static JarSignCard? Read(string file, IReadOnlyDictionary<string, string> files, List<PackFault> faults)
+    private static JarSignCard? Read(string file, PackFiles files, List<PackFault> faults)
     {
-        string text = files[file];
+        string text = files.Card(file);
         CardText card = CardText.Read(text);
         string id = Path.GetFileNameWithoutExtension(file);
         int before = faults.Count;
@@ -45,7 +45,7 @@ internal static class JarSignReader
         }
 
         ImmutableArray<string> also = Keys(fields, "also");
-        foreach (string caution in also.Where(caution => !files.ContainsKey($"cautions/{caution}.md")))
+        foreach (string caution in also.Where(caution => !files.Has($"cautions/{caution}.md")))
         {
             faults.Add(new(file, 1, 1, $"caution \"{caution}\" does not exist in cautions/"));
         }

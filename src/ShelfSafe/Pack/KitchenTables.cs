@@ -31,7 +31,7 @@ internal sealed record KitchenTables(ImmutableArray<CannerRow> Canners, Immutabl
     public static ImmutableArray<string> Kinds { get; } = ["boiling-water", "atmospheric-steam", "pressure", "electric"];
 
     /// <summary>Reads the tables; what is wrong is added to the faults and left out.</summary>
-    public static KitchenTables Read(Func<string, string> text, List<PackFault> faults) => new(
+    public static KitchenTables Read(Func<string, PackText> text, List<PackFault> faults) => new(
         [.. CsvTable.Read("canners.csv", text("canners.csv"), CannerColumns, Canner, faults)],
         [.. CsvTable.Read("kitchen-notes.csv", text("kitchen-notes.csv"), NoteColumns, row => new KitchenNoteRow(row.Text("id"), row.Text("text"), row.Text("instead"), [.. row.List("sources")]), faults)],
         [.. CsvTable.Read("countries.csv", text("countries.csv"), CountryColumns, Country, faults)]);

@@ -15,7 +15,7 @@ internal sealed class LessonNumbers
     public double this[string id] => _values[id];
 
     /// <summary>Reads the table.</summary>
-    public static LessonNumbers Read(string text, List<PackFault> faults)
+    public static LessonNumbers Read(PackText text, List<PackFault> faults)
     {
         LessonNumbers numbers = new();
         CsvTable.Read(

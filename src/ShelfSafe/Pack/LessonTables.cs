@@ -8,18 +8,18 @@ internal sealed record LessonTables(ImmutableArray<LessonCard> Cards, LessonNumb
     private const string Folder = "lessons/";
 
     /// <summary>Reads the cards and numbers; what is wrong is added to the faults and left out.</summary>
-    public static LessonTables Read(IReadOnlyDictionary<string, string> files, List<PackFault> faults)
+    public static LessonTables Read(PackFiles files, List<PackFault> faults)
     {
         List<LessonCard> cards = [];
-        foreach (string name in files.Keys.Order(StringComparer.Ordinal))
+        foreach (string name in files.CardsOf(Folder))
         {
-            if (name.StartsWith(Folder, StringComparison.Ordinal) && LessonReader.Read(name, files[name], faults) is { } card)
+            if (LessonReader.Read(name, files.Card(name), faults) is { } card)
             {
                 cards.Add(card);
             }
         }
 
-        return new([.. cards], LessonNumbers.Read(files.GetValueOrDefault("lesson-numbers.csv", string.Empty), faults));
+        return new([.. cards], LessonNumbers.Read(files["lesson-numbers.csv"], faults));
     }
 
     /// <summary>Checks the lessons against the rest of the pack: sources, further lessons, words that two lessons claim, pictures of hazard cards.</summary>

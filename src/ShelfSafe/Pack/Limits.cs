@@ -8,11 +8,14 @@ internal sealed class Limits
     /// <summary>Columns of the table.</summary>
     public static string[] Columns => ["id", "value", "unit", "meaning", "source"];
 
+    /// <summary>How many limits there are.</summary>
+    public int Count => _values.Count;
+
     /// <summary>The value of a limit.</summary>
     public double this[string id] => _values[id];
 
     /// <summary>Reads the table.</summary>
-    public static Limits Read(string text, List<PackFault> faults)
+    public static Limits Read(PackText text, List<PackFault> faults)
     {
         Limits limits = new();
         CsvTable.Read("limits.csv", text, Columns, row =>

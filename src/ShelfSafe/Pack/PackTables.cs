@@ -2,65 +2,123 @@ using System.Collections.Immutable;
 
 namespace ShelfSafe.Pack;
 
-/// <summary>The typed tables and cards of a pack.</summary>
-internal sealed record PackTables(
-    ImmutableArray<FoodRow> Foods,
-    ImmutableArray<AliasRow> Aliases,
-    ImmutableArray<ProcessRow> Processes,
-    ImmutableArray<SourceRow> Sources,
-    ImmutableArray<StorageRow> Storage,
-    ImmutableArray<HazardCard> Hazards,
-    ImmutableArray<CategoryCard> Categories,
-    ImmutableArray<JarSignCard> JarSigns,
-    Limits Limits,
-    KitchenTables Kitchen)
+/// <summary>The typed tables and cards of a pack, each read when it is first asked for.</summary>
+internal sealed class PackTables
 {
-    private static readonly string[] FoodColumns =
-        ["id", "name", "group", "ph_low", "ph_high", "acidity", "traits", "acid_strength", "process", "bulk", "bulk_jars", "bulk_source", "minor_g_per_kg", "minor_source", "why_no", "source", "url", "status", "notes"];
+    private static readonly string[] AliasColumns = ["alias", "food", "region", "source"];
+    private static readonly string[] StorageColumns = ["id", "applies", "fridge", "freezer", "text", "source", "url", "status"];
 
-    private static readonly string[] ProcessColumns =
-        ["id", "guide", "product", "food_group", "acidity", "pack", "jar", "method", "minutes", "bw_minutes_by_altitude", "dial_psi_by_altitude", "weighted_psi_by_altitude", "headspace_in", "acid_addition", "conditions", "source", "url", "status"];
+    private readonly PackFiles _files;
+    private readonly List<PackFault>? _faults;
+    private readonly Lazy<RowTable<FoodRow>> _foods;
+    private readonly Lazy<ImmutableArray<AliasRow>> _aliases;
+    private readonly Lazy<RowTable<ProcessRow>> _processes;
+    private readonly Lazy<RowTable<SourceRow>> _sources;
+    private readonly Lazy<ImmutableArray<StorageRow>> _storage;
+    private readonly Lazy<ImmutableArray<HazardCard>> _hazards;
+    private readonly Lazy<ImmutableArray<CategoryCard>> _categories;
+    private readonly Lazy<ImmutableArray<JarSignCard>> _jarSigns;
+    private readonly Lazy<Limits> _limits;
+    private readonly Lazy<KitchenTables> _kitchen;
 
-    /// <summary>Reads every table; what is wrong is added to the faults and left out.</summary>
-    public static PackTables Read(IReadOnlyDictionary<string, string> files, List<PackFault> faults)
+    /// <summary>Tables of a pack that was found to be without fault.</summary>
+    public PackTables(PackFiles files)
+        : this(files, null)
     {
-        List<HazardCard> hazards = [];
-        List<CategoryCard> categories = [];
-        foreach (string name in files.Keys.Order(StringComparer.Ordinal))
-        {
-            if (name.StartsWith("hazards/", StringComparison.Ordinal) && CardReader.Hazard(name, files[name], faults) is { } hazard)
-            {
-                hazards.Add(hazard);
-            }
-            else if (name.StartsWith("categories/", StringComparison.Ordinal) && CardReader.Category(name, files[name], faults) is { } category)
-            {
-                categories.Add(category);
-            }
-        }
-
-        return new(
-            Table(files, "foods.csv", FoodColumns, Food, faults),
-            Table(files, "food-aliases.csv", ["alias", "food", "region", "source"], row => new AliasRow(row.Text("alias"), row.Text("food"), row.Text("region"), row.Text("source"), row.Line), faults),
-            Table(files, "processes.csv", ProcessColumns, Process, faults),
-            Table(files, "sources.csv", ["id", "title", "locator", "url", "seen", "status"], row => new SourceRow(row.Text("id"), row.Text("title"), row.Text("locator"), row.Text("url"), row.Text("seen"), row.Text("status")), faults),
-            Table(files, "storage.csv", ["id", "applies", "fridge", "freezer", "text", "source", "url", "status"], row => new StorageRow(row.Text("id"), row.Text("applies"), row.Text("fridge"), row.Text("freezer"), row.Text("text"), row.Text("source"), row.Text("url"), row.Text("status")), faults),
-            [.. hazards],
-            [.. categories],
-            JarSignReader.ReadAll(files, faults),
-            Limits.Read(files.GetValueOrDefault("limits.csv", string.Empty), faults),
-            KitchenTables.Read(name => files.GetValueOrDefault(name, string.Empty), faults));
     }
 
-    private static ImmutableArray<T> Table<T>(IReadOnlyDictionary<string, string> files, string file, string[] header, Func<CsvRow, T?> read, List<PackFault> faults)
-        where T : class
+    private PackTables(PackFiles files, List<PackFault>? faults)
     {
-        if (!files.TryGetValue(file, out string? text))
+        (_files, _faults) = (files, faults);
+        _foods = Table(TableKeys.Foods, Food);
+        _aliases = Table("food-aliases.csv", AliasColumns, static row => new AliasRow(row.Text("alias"), row.Text("food"), row.Text("region"), row.Text("source"), row.Line));
+        _processes = Table(TableKeys.Processes, Process);
+        _sources = Table(TableKeys.Sources, static row => new SourceRow(row.Text("id"), row.Text("title"), row.Text("locator"), row.Text("url"), row.Text("seen"), row.Text("status")));
+        _storage = Table("storage.csv", StorageColumns, static row => new StorageRow(row.Text("id"), row.Text("applies"), row.Text("fridge"), row.Text("freezer"), row.Text("text"), row.Text("source"), row.Text("url"), row.Text("status")));
+        PackImage? image = (files as ImageFiles)?.Image;
+        _hazards = new(() => image is not null ? CardImage.Hazards(image) : Read(found => Cards("hazards/", CardReader.Hazard, found)));
+        _categories = new(() => image is not null ? CardImage.Categories(image) : Read(found => Cards("categories/", CardReader.Category, found)));
+        _jarSigns = new(() => Read(found => JarSignReader.ReadAll(files, found)));
+        _limits = new(() => Read(found => Limits.Read(files["limits.csv"], found)));
+        _kitchen = new(() => Read(found => KitchenTables.Read(path => files[path], found)));
+    }
+
+    /// <summary>All foods; made one by one where only a few are needed, see <see cref="Food(int)"/>.</summary>
+    public ImmutableArray<FoodRow> Foods => _foods.Value.All;
+
+    /// <summary>The food at a place of the table.</summary>
+    public FoodRow Food(int row) => _foods.Value[row];
+
+    /// <summary>Other names of foods.</summary>
+    public ImmutableArray<AliasRow> Aliases => _aliases.Value;
+
+    /// <summary>The published processes.</summary>
+    public ImmutableArray<ProcessRow> Processes => _processes.Value.All;
+
+    /// <summary>The published processes, to be found by <c>id</c> or <c>product</c>.</summary>
+    public RowTable<ProcessRow> ProcessTable => _processes.Value;
+
+    /// <summary>The publications.</summary>
+    public ImmutableArray<SourceRow> Sources => _sources.Value.All;
+
+    /// <summary>A publication by its key, or <see langword="null"/>.</summary>
+    public SourceRow? Source(string key) => _sources.Value.First("id", key);
+
+    /// <summary>How long dishes keep cold.</summary>
+    public ImmutableArray<StorageRow> Storage => _storage.Value;
+
+    /// <summary>The hazard cards.</summary>
+    public ImmutableArray<HazardCard> Hazards => _hazards.Value;
+
+    /// <summary>The category cards.</summary>
+    public ImmutableArray<CategoryCard> Categories => _categories.Value;
+
+    /// <summary>The cards for jars in the hand.</summary>
+    public ImmutableArray<JarSignCard> JarSigns => _jarSigns.Value;
+
+    /// <summary>Named thresholds.</summary>
+    public Limits Limits => _limits.Value;
+
+    /// <summary>Canners, notes on the kitchen, and countries.</summary>
+    public KitchenTables Kitchen => _kitchen.Value;
+
+    /// <summary>Reads every table now; what is wrong is added to the faults and left out.</summary>
+    public static PackTables Read(PackFiles files, List<PackFault> faults)
+    {
+        PackTables tables = new(files, faults);
+        _ = tables.Categories.Length + tables.Hazards.Length + tables.Foods.Length + tables.Aliases.Length + tables.Processes.Length;
+        _ = tables.Sources.Length + tables.Storage.Length + tables.JarSigns.Length + tables.Limits.Count + tables.Kitchen.Canners.Length;
+        return tables;
+    }
+
+    private Lazy<ImmutableArray<T>> Table<T>(string file, string[] header, Func<CsvRow, T?> read)
+        where T : class =>
+        new(() => Read(found => CsvTable.Read(file, _files[file], header, read, found).ToImmutableArray(), file));
+
+    private Lazy<RowTable<T>> Table<T>(TableKeys keys, Func<CsvRow, T?> read)
+        where T : class =>
+        new(() => Read(found => new RowTable<T>(_files[keys.File], keys, read, found), keys.File));
+
+    private ImmutableArray<T> Cards<T>(string folder, Func<string, string, List<PackFault>, T?> read, List<PackFault> found)
+        where T : class =>
+        [.. _files.CardsOf(folder).Select(path => read(path, _files.Card(path), found)).OfType<T>()];
+
+    // A fault is for the list of a validation; in a pack that was validated before there is none.
+    private T Read<T>(Func<List<PackFault>, T> read, string file = "")
+    {
+        List<PackFault> found = [];
+        T made = read(found);
+        if (file.Length > 0 && !_files.Has(file))
         {
-            faults.Add(new(file, 1, 1, "the table is missing"));
-            return [];
+            found = [new(file, 1, 1, "the table is missing")];
         }
 
-        return [.. CsvTable.Read(file, text, header, read, faults)];
+        if (found.Count > 0)
+        {
+            (_faults ?? throw new InvalidDataException("The rule pack is broken: " + found[0])).AddRange(found);
+        }
+
+        return made;
     }
 
     private static FoodRow? Food(CsvRow row) => new(

@@ -7,12 +7,14 @@ internal sealed class PlainWords
     private const string File = "plain-words.csv";
     private readonly string _text;
     private readonly int _first;
+    private readonly ImageIndex? _index; // of the built-in pack
 
     /// <summary>Takes the table; what is wrong is added to the faults.</summary>
-    public PlainWords(string text)
+    public PlainWords(PackText table)
     {
-        _text = text;
-        _first = text.IndexOf('\n', StringComparison.Ordinal) + 1;
+        _index = table.Cells?.Index("word");
+        _text = table.ToString();
+        _first = _text.IndexOf('\n', StringComparison.Ordinal) + 1;
     }
 
     /// <summary>Faults of the table: words out of order cannot be found.</summary>
@@ -32,6 +34,11 @@ internal sealed class PlainWords
     /// <summary>Whether the word, in lower case, stands in the table.</summary>
     public bool Has(ReadOnlySpan<char> word)
     {
+        if (_index is { } index)
+        {
+            return index.Has(word);
+        }
+
         int low = _first;
         int high = _text.Length;
         while (low < high)

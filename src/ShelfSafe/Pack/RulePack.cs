@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using System.Reflection;
-using System.Security.Cryptography;
 using System.Text;
 
 namespace ShelfSafe.Pack;
@@ -8,15 +6,17 @@ namespace ShelfSafe.Pack;
 /// <summary>The rule pack: everything the program knows about canning, as reviewed data with a source on each row.</summary>
 public sealed class RulePack
 {
-    private static readonly Lazy<RulePack> Embedded = new(LoadEmbedded);
-    private readonly IReadOnlyDictionary<string, string> _files;
+    private const string Resource = "rules.pack";
 
-    private RulePack(IReadOnlyDictionary<string, string> files, PackTables tables)
+    private static readonly Lazy<RulePack> Embedded = new(LoadEmbedded);
+    private readonly PackFiles _files;
+
+    private RulePack(PackFiles files, PackTables tables, (string Version, string Date) of, string sha256)
     {
         _files = files;
         Tables = tables;
-        (Version, Date) = PackVersion.Read(files);
-        Sha256 = Hash(files);
+        (Version, Date) = of;
+        Sha256 = sha256;
     }
 
     /// <summary>The pack that is built into the library.</summary>
@@ -34,8 +34,14 @@ public sealed class RulePack
     /// <summary>The typed tables and cards.</summary>
     internal PackTables Tables { get; }
 
-    /// <summary>Text of a file of the pack, empty where it is missing.</summary>
-    internal string Text(string path) => _files.GetValueOrDefault(path, string.Empty);
+    /// <summary>The indexes that the build made of the built-in pack; <see langword="null"/> where the pack was read from a folder.</summary>
+    internal PackImage? Image => (_files as ImageFiles)?.Image;
+
+    /// <summary>A table of the pack, empty where it is missing.</summary>
+    internal PackText Text(string path) => _files[path];
+
+    /// <summary>Text of a card, empty where it is missing.</summary>
+    internal string Card(string path) => _files.Card(path);
 
     /// <summary>The lessons, read anew at each call: only who teaches pays for them.</summary>
     internal LessonTables Lessons()
@@ -52,6 +58,12 @@ public sealed class RulePack
     public static RulePack? Load(string folder, out ImmutableArray<PackFault> faults)
     {
         ArgumentNullException.ThrowIfNull(folder);
+        return FromFiles(FilesOf(folder), validate: true, out faults);
+    }
+
+    /// <summary>The texts of a folder by path.</summary>
+    internal static Dictionary<string, string> FilesOf(string folder)
+    {
         Dictionary<string, string> files = new(StringComparer.Ordinal);
         foreach (string path in Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories))
         {
@@ -62,61 +74,38 @@ public sealed class RulePack
             }
         }
 
-        return FromFiles(files, validate: true, out faults);
+        return files;
     }
 
     /// <summary>Makes a pack of files that are already in memory.</summary>
-    internal static RulePack? FromFiles(IReadOnlyDictionary<string, string> files, bool validate, out ImmutableArray<PackFault> faults)
+    internal static RulePack? FromFiles(IReadOnlyDictionary<string, string> texts, bool validate, out ImmutableArray<PackFault> faults)
     {
         List<PackFault> found = [];
+        TextFiles files = new(texts);
         PackTables tables = PackTables.Read(files, found);
         if (validate)
         {
             PackValidator.Check(tables, found);
 
             // No verdict reads these, so only a validation pays for them before a lesson does.
-            ChemistryTables.Read(name => files.GetValueOrDefault(name, string.Empty), found);
+            ChemistryTables.Read(path => files[path], found);
             LessonTables.Read(files, found).Check(tables, found);
-            WorkTables.Read(name => files.GetValueOrDefault(name, string.Empty), found).CheckSources(tables.Sources, found);
+            WorkTables.Read(path => files[path], found).CheckSources(tables.Sources, found);
         }
 
         faults = [.. found];
-        return found.Count == 0 ? new(files, tables) : null;
+        return found.Count == 0 ? new(files, tables, PackVersion.Read(texts.GetValueOrDefault("pack.csv", string.Empty)), PackVersion.Hash(texts)) : null;
     }
 
-    /// <summary>The embedded files by path.</summary>
-    internal static Dictionary<string, string> EmbeddedFiles()
+    /// <summary>Takes the pack out of an image.</summary>
+    internal static RulePack FromImage(PackImage image)
     {
-        Dictionary<string, string> files = new(StringComparer.Ordinal);
-        Assembly assembly = typeof(RulePack).Assembly;
-        foreach (string name in assembly.GetManifestResourceNames())
-        {
-            if (name.StartsWith("rules/", StringComparison.Ordinal))
-            {
-                using StreamReader reader = new(assembly.GetManifestResourceStream(name)!, Encoding.UTF8);
-                files[name["rules/".Length..].Replace('\\', '/')] = reader.ReadToEnd();
-            }
-        }
-
-        return files;
+        ImageFiles files = new(image);
+        (string version, string date, string sha256) = files.About;
+        return new(files, new PackTables(files), (version, date), sha256);
     }
 
     // Build and tests validate the embedded pack, so that a start does not pay for it.
-    private static RulePack LoadEmbedded() =>
-        FromFiles(EmbeddedFiles(), validate: false, out ImmutableArray<PackFault> faults)
-        ?? throw new InvalidDataException("The built-in rule pack is broken: " + faults[0]);
-
-    private static string Hash(IReadOnlyDictionary<string, string> files)
-    {
-        using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        foreach (string name in files.Keys.Order(StringComparer.Ordinal))
-        {
-            hash.AppendData(Encoding.UTF8.GetBytes(name));
-            hash.AppendData([0]);
-            hash.AppendData(Encoding.UTF8.GetBytes(files[name]));
-            hash.AppendData([0]);
-        }
-
-        return Convert.ToHexStringLower(hash.GetHashAndReset());
-    }
+    private static RulePack LoadEmbedded() => FromImage(PackImage.Of(
+        typeof(RulePack).Assembly.GetManifestResourceStream(Resource) ?? throw new InvalidOperationException($"{Resource} was not built into the library")));
 }

@@ -102,6 +102,15 @@ public enum TermKind
     /// <summary>Recipe: the published acid of a plain tomato pack is not put into each jar, or not in full.</summary>
     JarAcidLacking,
 
+    /// <summary>Other cases of a card alone: the outcome of the dish.</summary>
+    Outcome,
+
+    /// <summary>Other cases of a card alone: another finding about the same ingredient has one of the rules.</summary>
+    Beside,
+
+    /// <summary>Other cases of a card alone: one of the rules stops the dish.</summary>
+    StoppedBy,
+
     /// <summary>Never by itself: the program raises the finding and takes level and words from the card.</summary>
     ByProgram,
 

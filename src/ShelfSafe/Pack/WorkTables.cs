@@ -29,7 +29,7 @@ internal sealed record WorkTables(
     }
 
     /// <summary>Reads the tables; what is wrong is added to the faults and left out.</summary>
-    public static WorkTables Read(Func<string, string> text, List<PackFault> faults) => new(
+    public static WorkTables Read(Func<string, PackText> text, List<PackFault> faults) => new(
         [.. CsvTable.Read("changes.csv", text("changes.csv"), ChangeColumns, Change, faults)],
         [.. CsvTable.Read("adaptations.csv", text("adaptations.csv"), AdaptColumns, Adaptation, faults)],
         [.. CsvTable.Read("freezing.csv", text("freezing.csv"), FreezingColumns, Freeze, faults)],

@@ -43,7 +43,7 @@ public sealed class JarsInHand(RulePack pack)
         List<string> keys = [.. card.Sources];
         foreach (string name in card.Also)
         {
-            string text = pack.Text($"cautions/{name}.md");
+            string text = pack.Card($"cautions/{name}.md");
             Dictionary<string, string> fields = CardText.Read(text).Rows
                 .Where(static row => row.Section.Length == 0 && row.Cells.Length == 2)
                 .ToDictionary(static row => row.Cells[0], static row => row.Cells[1], StringComparer.Ordinal);

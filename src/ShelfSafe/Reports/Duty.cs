@@ -7,11 +7,14 @@ namespace ShelfSafe.Reports;
 /// <summary>One thing to do, and every finding that asks for it.</summary>
 internal sealed class Duty(Finding first)
 {
+    private readonly List<DutyEntry> _entries = [];
+
     /// <summary>The finding that was met first; its reason and advice are those of all.</summary>
     public Finding First => first;
 
-    /// <summary>What was found, each message once, and the lines it stands on.</summary>
-    public List<(string Message, SortedSet<int> Lines)> Entries { get; } = [];
+    /// <summary>What was found, each sentence once, and the lines it stands on.</summary>
+    /// <param name="words">Words for people.</param>
+    public IReadOnlyList<(string Message, SortedSet<int> Lines)> Entries(Words words) => [.. _entries.Select(entry => (entry.Message(words["duty.each"]), entry.Lines))];
 
     /// <summary>The sources of all, each once.</summary>
     public List<SourceReference> Sources { get; } = [];
@@ -44,18 +47,19 @@ internal sealed class Duty(Finding first)
 
     private void Add(Finding finding)
     {
-        int index = Entries.FindIndex(entry => string.Equals(entry.Message, finding.Message, StringComparison.Ordinal));
-        if (index < 0)
+        (string? name, string rest) = Cut(finding);
+        DutyEntry? entry = _entries.Find(entry => string.Equals(entry.Rest, rest, StringComparison.Ordinal) && entry.Names.Count == 0 == name is null);
+        if (entry is null)
         {
-            index = Entries.Count;
-            Entries.Add((finding.Message, []));
+            _entries.Add(entry = new(rest));
         }
 
-        foreach (Place place in finding.Places.IsDefault ? [] : finding.Places)
+        if (name is not null && !entry.Names.Contains(name))
         {
-            Entries[index].Lines.Add(place.Line);
+            entry.Names.Add(name);
         }
 
+        entry.Lines.UnionWith((finding.Places.IsDefault ? [] : finding.Places).Select(place => place.Line));
         foreach (SourceReference source in finding.Sources.IsDefault ? [] : finding.Sources)
         {
             if (!Sources.Contains(source))
@@ -64,4 +68,34 @@ internal sealed class Duty(Finding first)
             }
         }
     }
+
+    // What is said of one ingredient may be said of several at once: the quoted words in front are parted from the rest.
+    private static (string? Name, string Said) Cut(Finding finding)
+    {
+        string quoted = $"\"{finding.Ingredient}\" ";
+        return finding.Ingredient is not null && finding.Message.StartsWith(quoted, StringComparison.Ordinal)
+            ? (quoted[..^1], finding.Message[quoted.Length..])
+            : (null, finding.Message);
+    }
+}
+
+/// <summary>What is said of one ingredient, or of several in the same words.</summary>
+/// <param name="Rest">The message behind the quoted ingredient, or the whole of it.</param>
+internal sealed record DutyEntry(string Rest)
+{
+    /// <summary>The quoted ingredients; empty where the message begins with none.</summary>
+    public List<string> Names { get; } = [];
+
+    /// <summary>Lines of the recipe.</summary>
+    public SortedSet<int> Lines { get; } = [];
+
+    /// <summary>The sentence: <c>"onions", "peppers": each is low in acid</c> for what is one, without "each" for what is many.</summary>
+    /// <param name="each">The word for "each".</param>
+    public string Message(string each) => Names.Count switch
+    {
+        0 => Rest,
+        1 => $"{Names[0]} {Rest}",
+        _ when Rest.AsSpan(0, Math.Max(Rest.IndexOf(' ', StringComparison.Ordinal), 0)).EndsWith("s", StringComparison.Ordinal) => $"{string.Join(", ", Names)}: {each} {Rest}",
+        _ => $"{string.Join(", ", Names)} {Rest}",
+    };
 }

@@ -54,8 +54,8 @@ internal sealed class MarkdownReport(Words words) : ReportFormat
         string.Concat(numbers.Select(static number => string.Create(CultureInfo.InvariantCulture, $" \\[{number}\\]")));
 
     // Addresses come from the rule pack; one with a mark that could end it early is printed as text.
-    private static string Address(string url) => url.Length == 0 ? string.Empty
-        : url.StartsWith("https://", StringComparison.Ordinal) && !url.AsSpan().ContainsAny(" <>\"\\") ? $" <{url}>"
+    internal static string Address(string url) => url.Length == 0 ? string.Empty
+        : (url.StartsWith("https://", StringComparison.Ordinal) || url.StartsWith("http://", StringComparison.Ordinal)) && !url.AsSpan().ContainsAny(" <>\"\\") ? $" <{url}>"
         : " " + Of(url);
 
     private static void Table(StringBuilder page, ImmutableArray<string> header, IReadOnlyList<ImmutableArray<string>> rows)
@@ -115,14 +115,15 @@ internal sealed class MarkdownReport(Words words) : ReportFormat
         StringBuilder text = new();
         string part = duty.First.Part is { } name ? $", {words.With("label.part", name)}" : string.Empty;
         text.Append("**").Append(Of(words[$"level.{Names.Of(duty.First.Level)}"])).Append("** ");
-        if (duty.Entries.Count == 1)
+        IReadOnlyList<(string Message, SortedSet<int> Lines)> entries = duty.Entries(words);
+        if (entries.Count == 1)
         {
-            text.Append(Of($"({ReportHead.Where(words, duty.Entries[0].Lines)}; {duty.First.Rule}{part}) {duty.Entries[0].Message}"));
+            text.Append(Of($"({ReportHead.Where(words, entries[0].Lines)}; {duty.First.Rule}{part}) {entries[0].Message}"));
         }
         else
         {
             text.Append(Of($"({duty.First.Rule}{part})"));
-            foreach ((string message, SortedSet<int> lines) in duty.Entries)
+            foreach ((string message, SortedSet<int> lines) in entries)
             {
                 text.Append("\n  - ").Append(Of($"{message} ({ReportHead.Where(words, lines)})"));
             }
@@ -195,7 +196,7 @@ internal sealed class MarkdownReport(Words words) : ReportFormat
     }
 
     private IEnumerable<string> Storage(VettingReport report, SourceList sources) =>
-        Listed(report.Storage).Select(advice => $"{Of(words.Named("where", advice.Where))}: {Of(ReportHead.Storage(advice))}{Marks(sources.Numbers(advice.Source))}");
+        ReportHead.Storage(report.Storage).Select(own => $"{Of(words.Named("where", own.Advice.Where))}: {Of(own.Text)}{Marks(sources.Numbers(own.Advice.Source))}");
 
     private string Nearest(NearestFormula formula, SourceList sources)
     {

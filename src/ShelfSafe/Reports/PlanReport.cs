@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Net;
 using System.Text;
 using ShelfSafe.Plans;
+using ShelfSafe.Reports.Html;
 using ShelfSafe.Verdict;
 
 namespace ShelfSafe.Reports;
@@ -234,7 +235,7 @@ public sealed class PlanReport(Words words)
             output.Write("</body>\n</html>\n");
         }
 
-        private static string Encoded(string text) => WebUtility.HtmlEncode(InertText.Of(text));
+        private static string Encoded(string text) => ReportHtmlText.Safe(text);
 
         private void Item(string html)
         {

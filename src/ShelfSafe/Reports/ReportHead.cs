@@ -12,10 +12,11 @@ internal static class ReportHead
     public static string Pack(Words words, PackIdentity pack) =>
         words.With("pack.line", pack.Version, pack.Date, pack.Sha256.Length > 12 ? pack.Sha256[..12] : pack.Sha256);
 
-    /// <summary>The verdict in words; where no published row is for this kitchen, it says so at once.</summary>
+    /// <summary>The verdict in words; where no published row is for this kitchen, it says so at once, and a dish without a freezer time is not sent to the freezer.</summary>
     public static string Verdict(Words words, VettingReport report)
     {
-        string verdict = words[$"outcome.{Names.Of(report.Outcome)}"];
+        bool chill = report is { Outcome: Outcome.FreezeOrChill, Storage.IsDefaultOrEmpty: false } && report.Storage.All(advice => advice.Where == "fridge");
+        string verdict = words[chill ? "outcome.chill-only" : $"outcome.{Names.Of(report.Outcome)}"];
         return report.LacksRow ? $"{verdict} {words["outcome.no-row"]}" : verdict;
     }
 
@@ -26,9 +27,17 @@ internal static class ReportHead
         return $"{part.Name} ({lines}): {words[$"outcome.{Names.Of(part.Outcome)}"]}";
     }
 
-    /// <summary>Fridge days or freezer months.</summary>
-    public static string Storage(StorageAdvice advice) =>
-        advice.Text.Length == 0 ? advice.Span : advice.Span.Length == 0 ? advice.Text : $"{advice.Span}. {advice.Text}";
+    /// <summary>Fridge days and freezer months; words that hold for both stand once, behind the last.</summary>
+    public static IEnumerable<(StorageAdvice Advice, string Text)> Storage(ImmutableArray<StorageAdvice> all)
+    {
+        for (int i = 0; i < (all.IsDefault ? 0 : all.Length); i++)
+        {
+            StorageAdvice advice = all[i];
+            bool again = i + 1 < all.Length && all[i + 1].Text == advice.Text && advice.Span.Length > 0;
+            string text = again ? string.Empty : advice.Text;
+            yield return (advice, text.Length == 0 ? advice.Span + (again ? "." : string.Empty) : advice.Span.Length == 0 ? text : $"{advice.Span}. {text}");
+        }
+    }
 
     /// <summary>Product, method and pack of a process.</summary>
     public static string Process(Words words, ProcessLine line) => string.Join(
@@ -118,7 +127,7 @@ internal static class ReportHead
 
             yield return yield.JarsALoad is { } load
                 ? words.With("yield.loads-yours", TextNumbers.Range(load, string.Empty, words), TextNumbers.Range(yield.Loads, string.Empty, words), TextNumbers.Short(yield.RemainderMillilitres.High / MillilitresPerLitre))
-                : words.With("yield.loads", TextNumbers.Range(yield.Loads, string.Empty, words), TextNumbers.Short(yield.RemainderMillilitres.High / MillilitresPerLitre));
+                : words.With("yield.loads", TextNumbers.Range(yield.Loads, string.Empty, words), TextNumbers.Short(yield.RemainderMillilitres.High / MillilitresPerLitre), TextNumbers.Range(yield.Load, string.Empty, words));
         }
     }
 

@@ -83,7 +83,7 @@ internal sealed class SarifRules(RulePack pack, Words words)
     // A card speaks of "{dish}"; without a recipe at hand it is told in general.
     private string Filled(string text)
     {
-        string filled = text;
+        string filled = NumberChoice.Singular(text);
         foreach (string blank in (ReadOnlySpan<string>)["dish", "ingredient", "words", "food", "published", "why-no"])
         {
             filled = filled.Replace($"{{{blank}}}", words[$"sarif.{blank}"], StringComparison.Ordinal);

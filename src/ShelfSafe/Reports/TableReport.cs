@@ -28,7 +28,7 @@ public sealed class TableReport(Words words, TextStyle style)
                 page.Paragraph(words["table.none"], 2);
                 if (answer.WhyNot.Length > 0)
                 {
-                    page.Paragraph(answer.WhyNot, 2, words["table.why"] + ": ");
+                    page.Paragraph(Why(answer.WhyNot), 2, words["table.why"] + ": ");
                 }
             }
 
@@ -44,7 +44,7 @@ public sealed class TableReport(Words words, TextStyle style)
             page.Paragraph(words[answer.Food is null ? "table.unknown" : "table.none"], 2);
             if (answer.WhyNot.Length > 0)
             {
-                page.Paragraph(answer.WhyNot, 2, words["table.why"] + ": ");
+                page.Paragraph(Why(answer.WhyNot), 2, words["table.why"] + ": ");
             }
 
             if (!answer.Recipes.IsEmpty)
@@ -54,5 +54,14 @@ public sealed class TableReport(Words words, TextStyle style)
         }
 
         new TextElsewhere(page, words, sources).WriteSources();
+    }
+
+    // The food table tells in its own words that only closed recipes hold a food, or that it is a seasoning.
+    private string Why(string why)
+    {
+        const string Recipe = "recipe: ";
+        return why.StartsWith(Recipe, StringComparison.Ordinal) ? words.With("food.process-recipe", why[Recipe.Length..])
+            : why == "as-minor" ? words["food.process-minor"]
+            : why;
     }
 }

@@ -15,9 +15,9 @@ internal sealed class TextElsewhere(TextPage page, Words words, SourceList sourc
         }
 
         page.Heading(words["heading.storage"]);
-        foreach (StorageAdvice advice in storage)
+        foreach ((StorageAdvice advice, string text) in ReportHead.Storage(storage))
         {
-            page.Paragraph(ReportHead.Storage(advice) + sources.Mark(advice.Source), 2, words.Named("where", advice.Where) + ": ");
+            page.Paragraph(text + sources.Mark(advice.Source), 2, words.Named("where", advice.Where) + ": ");
         }
     }
 

@@ -34,14 +34,15 @@ internal sealed class TextFindings(TextPage page, Words words, SourceList source
     private void WriteDuty(Duty duty, string label, Ink ink)
     {
         string rule = duty.First.Part is { } part ? $"{duty.First.Rule}, {words.With("label.part", part)}" : duty.First.Rule;
-        if (duty.Entries.Count == 1)
+        IReadOnlyList<(string Message, SortedSet<int> Lines)> entries = duty.Entries(words);
+        if (entries.Count == 1)
         {
-            page.Paragraph($"({ReportHead.Where(words, duty.Entries[0].Lines)}; {rule}) {duty.Entries[0].Message}", 2, label + " ", ink);
+            page.Paragraph($"({ReportHead.Where(words, entries[0].Lines)}; {rule}) {entries[0].Message}", 2, label + " ", ink);
         }
         else
         {
             page.Paragraph($"({rule})", 2, label + " ", ink);
-            foreach ((string message, SortedSet<int> lines) in duty.Entries)
+            foreach ((string message, SortedSet<int> lines) in entries)
             {
                 page.Paragraph($"{message} ({ReportHead.Where(words, lines)})", 4, "- ");
             }

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Globalization;
 using ShelfSafe.Pack;
 
@@ -7,59 +6,51 @@ namespace ShelfSafe.Reports;
 /// <summary>The fixed words of the reports for people, from <c>rules/words.csv</c>, so that they can be read through and translated.</summary>
 public sealed class Words
 {
-    private const string Resource = "rules/words.csv";
+    private readonly RowTable<Row> _rows;
 
-    private static readonly string[] _header = ["key", "text"];
-
-    private readonly FrozenDictionary<string, string> _texts;
-
-    private Words(FrozenDictionary<string, string> texts) => _texts = texts;
+    private Words(RowTable<Row> rows) => _rows = rows;
 
     /// <summary>All keys.</summary>
-    internal IEnumerable<string> Keys => _texts.Keys;
+    internal IEnumerable<string> Keys => _rows.All.Select(static row => row.Key);
 
     /// <summary>The words under a key; a key that the table lacks is a fault of the program, which a test guards.</summary>
     /// <exception cref="KeyNotFoundException">The table has no such key.</exception>
-    public string this[string key] => _texts[key];
+    public string this[string key] => Find(key) ?? throw new KeyNotFoundException($"rules/words.csv has no words under \"{key}\"");
 
     /// <summary>Reads the words that came with the program.</summary>
     public static Words Read()
     {
-        using Stream stream = typeof(Words).Assembly.GetManifestResourceStream(Resource)
-            ?? throw new InvalidOperationException($"{Resource} was not built into the library");
-        using StreamReader reader = new(stream);
-        Words words = Parse(reader.ReadToEnd(), out IReadOnlyList<PackFault> faults);
+        Words words = Parse(RulePack.Default.Text("words.csv"), out IReadOnlyList<PackFault> faults);
         return faults.Count == 0 ? words : throw new InvalidOperationException(faults[0].ToString());
     }
 
     /// <summary>Reads the words from a table.</summary>
     /// <param name="text">The table.</param>
     /// <param name="faults">What is wrong with it.</param>
-    internal static Words Parse(string text, out IReadOnlyList<PackFault> faults)
+    internal static Words Parse(PackText text, out IReadOnlyList<PackFault> faults)
     {
         List<PackFault> found = [];
-        Dictionary<string, string> texts = new(StringComparer.Ordinal);
-        _ = CsvTable.Read(
-            Resource,
+        HashSet<string>? seen = text.Cells is null ? new(StringComparer.Ordinal) : null; // of the built-in table a test has made sure
+        RowTable<Row> rows = new(
             text,
-            _header,
+            TableKeys.Words,
             row =>
             {
                 string key = row.Text("key");
-                if (!texts.TryAdd(key, row.Text("text")))
+                if (seen?.Add(key) == false)
                 {
                     row.Fault("key", $"\"{key}\" stands twice; each key once");
                 }
 
-                return key;
+                return new Row(key, row.Text("text"));
             },
             found);
         faults = found;
-        return new(texts.ToFrozenDictionary(StringComparer.Ordinal));
+        return new(rows);
     }
 
     /// <summary>The words under a key, or <see langword="null"/> where the table has none.</summary>
-    public string? Find(string key) => _texts.GetValueOrDefault(key);
+    public string? Find(string key) => _rows.First("key", key)?.Text;
 
     /// <summary>The words under a key with their blanks filled.</summary>
     /// <exception cref="KeyNotFoundException">The table has no such key.</exception>
@@ -67,5 +58,7 @@ public sealed class Words
         string.Format(CultureInfo.InvariantCulture, this[key], values);
 
     /// <summary>The words for an id from the data, or the id itself where the table has none.</summary>
-    internal string Named(string group, string id) => _texts.GetValueOrDefault($"{group}.{id}", id);
+    internal string Named(string group, string id) => Find($"{group}.{id}") ?? id;
+
+    private sealed record Row(string Key, string Text);
 }

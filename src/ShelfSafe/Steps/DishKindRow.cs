@@ -15,11 +15,18 @@ internal sealed record DishKindRow(string Kind, string Words, ImmutableArray<Imm
     /// <summary>Path of the table in the pack.</summary>
     public const string File = "dish-kinds.csv";
 
+    /// <summary>Name of the compiled rows in an image.</summary>
+    public const string Compiled = "dish-rules";
+
     /// <summary>The columns in order.</summary>
     public static readonly string[] Columns = ["kind", "words", "foods", "unless", "not_a_jar", "source"];
 
     /// <summary>Reads the table; what is wrong is added to the faults.</summary>
-    public static List<DishKindRow> Read(string text, List<PackFault> faults) => CsvTable.Read(File, text, Columns, Row, faults);
+    public static List<DishKindRow> Read(PackText text, List<PackFault> faults) => CsvTable.Read(File, text, Columns, Row, faults);
+
+    /// <summary>The words of the title as rows of step facts, one fact a line.</summary>
+    public static IEnumerable<StepFactRow> Phrases(IEnumerable<DishKindRow> rows) => rows.Where(row => row.Words.Length > 0).Select(static row => new StepFactRow(
+        row.Kind[0] is '@' or '%' ? row.Kind : $"{row.Line}", row.Words, row.Unless, string.Empty, string.Empty, row.Source, row.Line));
 
     private static DishKindRow Row(CsvRow row) => new(
         row.Text("kind"),

@@ -16,13 +16,15 @@ internal sealed class DishReader
 
     /// <summary>Compiles the rows.</summary>
     public DishReader(IEnumerable<DishKindRow> rows, List<PackFault> faults)
+        : this([.. rows], Compiled(rows, faults))
     {
-        ImmutableArray<DishKindRow> all = [.. rows];
+    }
+
+    private DishReader(ImmutableArray<DishKindRow> all, StepRuleSet rules)
+    {
         _byTitle = [.. all.Where(row => row.Words.Length > 0 && row.Kind[0] is not ('@' or '%'))];
         _byFoods = [.. all.Where(row => row.Words.Length == 0)];
-        List<PackFault> found = [];
-        _rules = new(all.Where(row => row.Words.Length > 0).Select(Phrases), found);
-        faults.AddRange(found.Select(fault => fault with { File = DishKindRow.File }));
+        _rules = rules;
     }
 
     /// <summary>Makes a reader of the table in a pack.</summary>
@@ -30,7 +32,8 @@ internal sealed class DishReader
     public static DishReader Create(RulePack pack)
     {
         List<PackFault> faults = [];
-        DishReader reader = new(DishKindRow.Read(pack.Text(DishKindRow.File), faults), faults);
+        List<DishKindRow> rows = DishKindRow.Read(pack.Text(DishKindRow.File), faults);
+        DishReader reader = pack.Image is { } image ? new([.. rows], new StepRuleSet(image, DishKindRow.Compiled)) : new(rows, faults);
         return faults.Count == 0 ? reader : throw new InvalidDataException(faults[0].ToString());
     }
 
@@ -76,6 +79,14 @@ internal sealed class DishReader
         return found.IsEmpty ? byFoods : [.. byFoods.Where(kind => kind.NotAJar == "closed" && !found.Any(other => other.Id == kind.Id)), .. found];
     }
 
+    private static StepRuleSet Compiled(IEnumerable<DishKindRow> rows, List<PackFault> faults)
+    {
+        List<PackFault> found = [];
+        StepRuleSet rules = StepRuleSet.Of(DishKindRow.Phrases(rows), found);
+        faults.AddRange(found.Select(fault => fault with { File = DishKindRow.File }));
+        return rules;
+    }
+
     // "Recipe for apple pie", "Dinner for two: stew".
     private static bool SaysNothing(string words) =>
         words.AsSpan().Trim().EndsWith("recipe", StringComparison.OrdinalIgnoreCase) || words.AsSpan().Trim().EndsWith("dinner", StringComparison.OrdinalIgnoreCase)
@@ -92,15 +103,6 @@ internal sealed class DishReader
 
         return at;
     }
-
-    private static StepFactRow Phrases(DishKindRow row) => new(
-        row.Kind[0] is '@' or '%' ? row.Kind : $"{row.Line}",
-        row.Words,
-        row.Unless,
-        string.Empty,
-        string.Empty,
-        row.Source,
-        row.Line);
 
     private ImmutableArray<DishKind> ByWords(string[] texts, bool fromTitle)
     {

@@ -9,7 +9,7 @@ internal sealed class PartReading
     private readonly sbyte[]?[] _known;
 
     /// <summary>Cuts every sentence.</summary>
-    public PartReading(IReadOnlyList<string> sentences, Vocabulary words, int conditionCount)
+    public PartReading(IReadOnlyList<string> sentences, WordNumbers words, int conditionCount)
     {
         _tokens = new List<Token>[sentences.Count];
         for (int i = 0; i < _tokens.Length; i++)

@@ -19,18 +19,19 @@ internal static class PrintedProcessReader
     private static readonly SearchValues<string> Signs = SearchValues.Create(
         ["process", "cann", "pressure", "bath", "psi", "jar", "sterili", "steam", "pint", "quart"], StringComparison.OrdinalIgnoreCase);
 
+    // Compiled at the first sentence that needs them, once for all recipes; never changed after.
+    private static readonly Lazy<ProcessWords> Compiled = new(static () => new ProcessWords());
+
     /// <summary>Every process printed in the sentences.</summary>
     public static ImmutableArray<PrintedProcess> Read(RecipePart part)
     {
         ImmutableArray<PrintedProcess>.Builder found = ImmutableArray.CreateBuilder<PrintedProcess>();
-        ProcessWords? words = null;
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
             if (text.AsSpan().ContainsAny(Signs))
             {
-                words ??= new();
-                Add(found, sentence, Tokenizer.Cut(text, words.Words), words);
+                Add(found, sentence, Tokenizer.Cut(text, Compiled.Value.Words), Compiled.Value);
             }
         }
 

@@ -17,11 +17,14 @@ internal sealed record StepFactRow(string Fact, string Pattern, string Unless, s
     /// <summary>Path of the table in the pack.</summary>
     public const string File = "step-facts.csv";
 
+    /// <summary>Name of the compiled rows in an image.</summary>
+    public const string Compiled = "step-rules";
+
     /// <summary>The columns in order.</summary>
     public static readonly string[] Columns = ["fact", "pattern", "unless", "example_hit", "example_miss", "source"];
 
     /// <summary>Reads the table; what is wrong is added to the faults.</summary>
-    public static List<StepFactRow> Read(string text, List<PackFault> faults) => CsvTable.Read(File, text, Columns, Row, faults);
+    public static List<StepFactRow> Read(PackText text, List<PackFault> faults) => CsvTable.Read(File, text, Columns, Row, faults);
 
     /// <summary>Whether the row only names words or phrases for other rows.</summary>
     public bool IsList => Fact.StartsWith('@') || Fact.StartsWith('%');

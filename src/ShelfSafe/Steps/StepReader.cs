@@ -16,12 +16,19 @@ internal sealed class StepReader
     /// <summary>Compiles the rows.</summary>
     /// <param name="rows">Rows of the table in order.</param>
     /// <param name="faults">Receives what is wrong in the phrases.</param>
-    public StepReader(IEnumerable<StepFactRow> rows, List<PackFault> faults) => _rules = new(rows, faults);
+    public StepReader(IEnumerable<StepFactRow> rows, List<PackFault> faults) => _rules = StepRuleSet.Of(rows, faults);
+
+    private StepReader(StepRuleSet rules) => _rules = rules;
 
     /// <summary>Makes a reader of the table in a pack.</summary>
     /// <exception cref="InvalidDataException">The table is broken; packs are validated before.</exception>
     public static StepReader Create(RulePack pack)
     {
+        if (pack.Image is { } image)
+        {
+            return new(new StepRuleSet(image, StepFactRow.Compiled));
+        }
+
         List<PackFault> faults = [];
         StepReader reader = new(StepFactRow.Read(pack.Text(StepFactRow.File), faults), faults);
         return faults.Count == 0 ? reader : throw new InvalidDataException(faults[0].ToString());
@@ -35,7 +42,7 @@ internal sealed class StepReader
     {
         PartReading reading = new([.. part.Steps.Select(step => step.Text.Text)], _rules.Words, _rules.ConditionCount);
         ImmutableArray<StepFact>.Builder found = ImmutableArray.CreateBuilder<StepFact>();
-        int[] seen = new int[_rules.Facts.Count];
+        int[] seen = new int[_rules.Facts.Length];
         for (int sentence = 0; sentence < part.Steps.Length; sentence++)
         {
             List<Token> tokens = reading[sentence];

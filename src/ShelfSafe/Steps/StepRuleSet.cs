@@ -1,183 +1,113 @@
+using System.Collections.Immutable;
 using ShelfSafe.Pack;
 
 namespace ShelfSafe.Steps;
 
 /// <summary>All rows of a table as compiled rules, filed under the first word of each, so that a sentence costs linear time.</summary>
+/// <remarks>Of the built-in pack the build has compiled them; a rule is made when a sentence first has a word that it may begin with.</remarks>
 internal sealed class StepRuleSet
 {
-    private readonly PhraseCompiler _compiler;
-    private readonly Dictionary<string, string[]> _phraseLists = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, int> _factNumbers = new(StringComparer.Ordinal);
-    private readonly Dictionary<int, List<StepRule>> _byWord = [];
-    private readonly List<StepRule> _byNumber = [];
-    private readonly List<StepRule> _none = [];
-    private readonly List<string> _facts = [];
-    private readonly Dictionary<string, PhraseCondition> _conditions = new(StringComparer.Ordinal);
+    private static readonly List<StepRule> None = [];
+    private readonly PackImage _image;
+    private readonly int _at;
+    private readonly int[] _parts;
+    private readonly List<StepRule>?[] _byWord;
+    private readonly StepRule?[] _rules;
+    private readonly PhraseCondition?[] _conditions;
 
-    /// <summary>Compiles the rows; a row that is wrong is left out and added to the faults.</summary>
-    public StepRuleSet(IEnumerable<StepFactRow> rows, List<PackFault> faults)
+    /// <summary>Opens rules that were compiled before.</summary>
+    /// <param name="image">The image.</param>
+    /// <param name="section">Name of the section that holds them.</param>
+    public StepRuleSet(PackImage image, string section)
     {
-        _compiler = new(Words);
-        List<Func<StepRule>> pending = [];
-        foreach (StepFactRow row in rows)
-        {
-            string? fault = row.Fact switch
-            {
-                ['@', ..] => _compiler.AddList(row.Fact, row.Pattern) ? null : $"the list \"{row.Fact}\" is given twice or names an unknown list",
-                ['%', ..] => _phraseLists.TryAdd(row.Fact, Pieces(row.Pattern)) ? null : $"the list \"{row.Fact}\" is given twice",
-                _ => AddRule(row, pending),
-            };
-            if (fault is not null)
-            {
-                faults.Add(new(StepFactRow.File, row.Line, 1, fault));
-            }
-        }
-
-        _compiler.Finish();
-        foreach (StepRule rule in pending.Select(make => make()))
-        {
-            File(rule);
-        }
+        (_image, _at) = (image, image.Section(section));
+        _parts = [.. Enumerable.Range(0, StepRuleWriter.Parts).Select(part => _at + image.Int32(_at + (4 * part)))];
+        Words = new ImageVocabulary(image, _parts[StepRuleWriter.VocabularyPart]);
+        Facts = [.. Enumerable.Range(0, Count(StepRuleWriter.FactPart)).Select(fact => image.String(image.Int32(_parts[StepRuleWriter.FactPart] + 4 + (4 * fact))))];
+        _byWord = new List<StepRule>?[Count(StepRuleWriter.StartPart)];
+        _rules = new StepRule?[Count(StepRuleWriter.RulePart)];
+        _conditions = new PhraseCondition?[Count(StepRuleWriter.ConditionPart)];
     }
 
     /// <summary>The words of all rules.</summary>
-    public Vocabulary Words { get; } = new();
+    public WordNumbers Words { get; }
 
     /// <summary>How many different conditions there are.</summary>
-    public int ConditionCount => _conditions.Count;
+    public int ConditionCount => _conditions.Length;
 
     /// <summary>The fact ids by number.</summary>
-    public IReadOnlyList<string> Facts => _facts;
+    public ImmutableArray<string> Facts { get; }
+
+    /// <summary>Compiles rows now; a row that is wrong is left out and added to the faults.</summary>
+    public static StepRuleSet Of(IEnumerable<StepFactRow> rows, List<PackFault> faults)
+    {
+        PackImageWriter writer = new();
+        StepRuleWriter.Write(new StepRuleCompiler(rows, faults), StepFactRow.File, writer);
+        return new(PackImage.Of(writer.ToArray()), StepFactRow.File);
+    }
 
     /// <summary>The rules that may begin at a token, in four runs: by its stem, by the word as it stands, by its beginning, and by a number.</summary>
     public StartingRules Starting(in Token token) =>
-        new(Of(token.Stem), Of(token.Exact), Of(token.Prefix), double.IsNaN(token.Number) ? _none : _byNumber);
+        new(Of(token.Stem), Of(token.Exact), Of(token.Prefix), double.IsNaN(token.Number) ? None : OfStart(0));
 
-    private List<StepRule> Of(int word) => word > 0 && _byWord.TryGetValue(word, out List<StepRule>? rules) ? rules : _none;
+    private List<StepRule> Of(int word) => word > 0 ? OfStart(word) : None;
 
-    private static string[] Pieces(string text) => text.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+    private List<StepRule> OfStart(int word) =>
+        _byWord[word] ??= [.. Numbers(Entry(StepRuleWriter.StartPart, word), out _).Select(rule => _rules[rule] ??= Rule(Entry(StepRuleWriter.RulePart, rule)))];
 
-    private string? AddRule(StepFactRow row, List<Func<StepRule>> pending)
+    private StepRule Rule(int at)
     {
-        if (!_factNumbers.TryGetValue(row.Fact, out int fact))
-        {
-            fact = _facts.Count;
-            _factNumbers.Add(row.Fact, fact);
-            _facts.Add(row.Fact);
-        }
-
-        List<string> unless = [];
-        foreach (string exception in Pieces(row.Unless))
-        {
-            (PhraseScope scope, string text) = Scope(exception);
-            if (Condition(scope, text, unless) is { } fault)
-            {
-                return fault;
-            }
-        }
-
-        foreach (string alternative in Pieces(row.Pattern))
-        {
-            List<string> needs = [];
-            string core = string.Empty;
-            int from = 0;
-            while (from <= alternative.Length)
-            {
-                int end = NextCondition(alternative, from);
-                string piece = alternative[from..end];
-                if (from == 0)
-                {
-                    core = piece;
-                }
-                else if (Condition(alternative[from - 2] == '~' ? PhraseScope.Neighbour : PhraseScope.Sentence, piece, needs) is { } fault)
-                {
-                    return fault;
-                }
-
-                from = end + 3;
-            }
-
-            Phrase? made = null;
-            if (_compiler.Add(core, phrase => made = phrase) is { } wrong)
-            {
-                return wrong;
-            }
-
-            pending.Add(() => new(fact, made!, [.. needs.Select(key => _conditions[key])], [.. unless.Select(key => _conditions[key])]));
-        }
-
-        return null;
+        int fact = _image.Int32(at);
+        Phrase core = Phrase(_image.Int32(at + 4));
+        IEnumerable<int> needs = Numbers(at + 8, out int end);
+        return new(fact, core, [.. needs.Select(Condition)], [.. Numbers(end, out _).Select(Condition)]);
     }
 
-    private static (PhraseScope Scope, string Text) Scope(string text) => text[0] switch
+    private PhraseCondition Condition(int number)
     {
-        '<' when text.StartsWith("<<", StringComparison.Ordinal) => (PhraseScope.Adjacent, text[2..].Trim()),
-        '<' => (PhraseScope.Before, text[1..].Trim()),
-        '~' => (PhraseScope.Neighbour, text[1..].Trim()),
-        '^' => (PhraseScope.Part, text[1..].Trim()),
-        _ => (PhraseScope.Sentence, text),
-    };
-
-    private static int NextCondition(string text, int from)
-    {
-        for (int at = from; at + 2 < text.Length; at++)
-        {
-            if (text[at] == ' ' && text[at + 1] is ('&' or '~') && text[at + 2] == ' ')
-            {
-                return at;
-            }
-        }
-
-        return text.Length;
+        int at = Entry(StepRuleWriter.ConditionPart, number);
+        return _conditions[number] ??= new(number, (PhraseScope)_image.Int32(at), [.. Numbers(at + 4, out _).Select(Phrase)]);
     }
 
-    private string? Condition(PhraseScope scope, string text, List<string> keys)
+    private Phrase Phrase(int number)
     {
-        string key = $"{(int)scope} {text}";
-        keys.Add(key);
-        if (_conditions.ContainsKey(key))
+        int at = Entry(StepRuleWriter.PhrasePart, number);
+        PhrasePlace[] places = new PhrasePlace[_image.Int32(at)];
+        at += 4;
+        for (int i = 0; i < places.Length; i++)
         {
-            return null;
+            (double least, double most) = (_image.Double(at), _image.Double(at + 8));
+            (bool optional, int gap) = (_image.Int32(at + 16) != 0, _image.Int32(at + 20));
+            places[i] = new(Bits(Numbers(at + 24, out at)), least, most, optional, gap);
         }
 
-        string[] phrases = [text];
-        if (text.StartsWith('%') && !_phraseLists.TryGetValue(text, out phrases!))
-        {
-            return $"the list \"{text}\" is not known; its row must stand above";
-        }
-
-        PhraseCondition empty = new(_conditions.Count, scope, []);
-        _conditions.Add(key, empty);
-        foreach (string phrase in phrases)
-        {
-            if (_compiler.Add(phrase, made => _conditions[key] = _conditions[key] with { Any = _conditions[key].Any.Add(made) }) is { } fault)
-            {
-                return fault;
-            }
-        }
-
-        return null;
+        return new([.. places]);
     }
 
-    private void File(StepRule rule)
+    private static ImmutableArray<ulong> Bits(int[] words)
     {
-        PhrasePlace first = rule.Core.Places[0];
-        for (int word = 1; word < first.Words.Length * 64; word++)
+        ulong[] bits = new ulong[words.Length == 0 ? 0 : (words[^1] >> 6) + 1]; // the last word has the greatest number
+        foreach (int word in words)
         {
-            if (first.Has(word))
-            {
-                if (!_byWord.TryGetValue(word, out List<StepRule>? rules))
-                {
-                    _byWord.Add(word, rules = []);
-                }
-
-                rules.Add(rule);
-            }
+            bits[word >> 6] |= 1UL << (word & 63);
         }
 
-        if (!double.IsNaN(first.Least))
+        return [.. bits];
+    }
+
+    private int Count(int part) => _image.Int32(_parts[part]);
+
+    private int Entry(int part, int number) => _at + _image.Int32(_parts[part] + 4 + (4 * number));
+
+    private int[] Numbers(int at, out int end)
+    {
+        int[] numbers = new int[_image.Int32(at)];
+        for (int i = 0; i < numbers.Length; i++)
         {
-            _byNumber.Add(rule);
+            numbers[i] = _image.Int32(at + 4 + (4 * i));
         }
+
+        end = at + 4 + (4 * numbers.Length);
+        return numbers;
     }
 }

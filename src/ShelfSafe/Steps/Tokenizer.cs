@@ -6,7 +6,7 @@ namespace ShelfSafe.Steps;
 internal static class Tokenizer
 {
     /// <summary>All tokens of a text in order.</summary>
-    public static List<Token> Cut(string text, Vocabulary vocabulary)
+    public static List<Token> Cut(string text, WordNumbers vocabulary)
     {
         List<Token> tokens = new((text.Length / 5) + 1);
         bool broken = false;
@@ -57,7 +57,7 @@ internal static class Tokenizer
     private static bool IsInnerMark(string text, int at) =>
         text[at] is ('\'' or '\u2019' or '\u00AD') && at + 1 < text.Length && char.IsLetter(text[at + 1]);
 
-    private static Token Word(string text, int start, int end, Vocabulary vocabulary, bool broken)
+    private static Token Word(string text, int start, int end, WordNumbers vocabulary, bool broken)
     {
         Span<char> buffer = stackalloc char[WordStem.LongestWord];
         ReadOnlySpan<char> word = text.AsSpan(start, end - start);

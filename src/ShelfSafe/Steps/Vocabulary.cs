@@ -1,8 +1,10 @@
+using ShelfSafe.Pack;
+
 namespace ShelfSafe.Steps;
 
 /// <summary>Every word that a phrase of the rule pack uses, numbered, so that a sentence is compared by numbers.</summary>
 /// <remarks>Filled while phrases are compiled and only read afterwards.</remarks>
-internal sealed class Vocabulary
+internal sealed class Vocabulary : WordNumbers
 {
     private readonly Dictionary<string, int> _stems = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _exact = new(StringComparer.Ordinal);
@@ -45,8 +47,11 @@ internal sealed class Vocabulary
     public IEnumerable<int> PrefixesUnder(string prefix) =>
         _prefixes.Where(pair => pair.Key.StartsWith(prefix, StringComparison.Ordinal)).Select(pair => pair.Value);
 
-    /// <summary>The numbers of a folded word: stem, whole word, longest beginning. The buffer is used up.</summary>
-    public (int Stem, int Exact, int Prefix) Find(Span<char> folded)
+    /// <summary>Greatest number of a word.</summary>
+    public int Count => _count;
+
+    /// <inheritdoc/>
+    public override (int Stem, int Exact, int Prefix) Find(Span<char> folded)
     {
         _exactLookup.TryGetValue(folded, out int exact);
         int prefix = 0;
@@ -57,6 +62,22 @@ internal sealed class Vocabulary
 
         _stemLookup.TryGetValue(WordStem.Stem(folded), out int stem);
         return (stem, exact, prefix);
+    }
+
+    /// <summary>Writes the words for <see cref="ImageVocabulary"/>.</summary>
+    public void Write(PackImageWriter writer, ImageSection section)
+    {
+        const int Header = 20;
+        ImageSection body = new();
+        section.Add(_shortestPrefix);
+        section.Add(_longestPrefix);
+        foreach (Dictionary<string, int> words in (ReadOnlySpan<Dictionary<string, int>>)[_stems, _exact, _prefixes])
+        {
+            section.Add(Header + body.Length);
+            ImageMap.Write(writer, body, [.. words.Select(pair => (pair.Key, pair.Value))]);
+        }
+
+        section.Add(body.ToArray());
     }
 
     private int Add(Dictionary<string, int> words, string word)

@@ -10,9 +10,14 @@ namespace ShelfSafe.Verdict;
 internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
 {
     private const double Rounding = 0.95;
+    private const int Near = 40;
+    private const double LeastEach = 14;
 
     /// <summary>Places of doubt, at most one for each sentence or line.</summary>
-    public IEnumerable<(SourceSpan Span, string Words)> Find(RecipePart part, Batch batch)
+    /// <param name="part">The dish.</param>
+    /// <param name="batch">Its batch.</param>
+    /// <param name="formula">Whether a published recipe is matched: then water that tops the jars up makes its acid weaker.</param>
+    public IEnumerable<(SourceSpan Span, string Words)> Find(RecipePart part, Batch batch, bool formula)
     {
         foreach (IngredientLine line in part.Ingredients)
         {
@@ -32,9 +37,13 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
         {
             string text = sentence.Text.Text;
             FoodMention[] mentions = StepFoods.Outside(sentence, batch.Facts) ? [] : [.. catalogue.Mentions(text)];
-            if (mentions.Any(mention => mention.Match.Candidates.Any(IsAcid)) && Doubt(text) is { } doubt)
+            if (mentions.FirstOrDefault(mention => mention.Match.Candidates.Any(IsAcid)) is { } acid && Doubt(text, acid.Start, acid.End) is { } doubt)
             {
                 yield return (sentence.Text.Map(doubt.Start, doubt.End), text[doubt.Start..doubt.End]);
+            }
+            else if (formula && mentions.FirstOrDefault(mention => mention.Match.Candidates.Any(food => food.Has("water"))) is { } water && TopsUp(text[..water.Start]))
+            {
+                yield return (sentence.Text.Map(water.Start, water.End), text[water.Start..water.End]);
             }
         }
 
@@ -58,6 +67,12 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
             bool each = WordFolding.Words(text).Any(word => words.Is("jar-word", word) || words.Is("jar-size", word) || word is "each" or "per");
             foreach ((Interval value, string unit, FoodMention mention) in StepMeasures.Of(text, mentions, words))
             {
+                // A tablespoon for a pint is the least that any row prints for each jar.
+                if (each && mention.Match.Candidates.Any(food => IsAcid(food) && food.Id != "citric-acid") && StepMeasures.Plain(value, unit) is { Volume: true } jar && jar.Low < LeastEach)
+                {
+                    return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
+                }
+
                 if (!each && mention.Match.Candidates.Any(IsAcid) && StepMeasures.Plain(value, unit) is { Volume: true } plain)
                 {
                     used += plain.Low;
@@ -69,17 +84,37 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
         return used > 0 && used < Rounding * listed ? last : null;
     }
 
-    private static bool IsAcid(Pack.FoodRow? food) => food is not null && (food.Group == "acid" || food.Has("vinegar") || food.Has("acidifier"));
+    // "Fill up with hot water": the last words before the water are "with" and the like, and a verb of filling stands before them.
+    private bool TopsUp(string before)
+    {
+        string[] all = WordFolding.Words(before);
+        return all.TakeLast(3).Any(word => word is "with" or "from") && all.TakeLast(8).Any(word => words.Is("water-tops", word));
+    }
+
+    private static bool IsAcid(Pack.FoodRow? food) => food is not null && food.Id != "ascorbic-acid" && (food.Group == "acid" || food.Has("vinegar") || food.Has("acidifier"));
 
     // A word that makes the acid less, weaker or optional; "do not dilute" makes it neither. A strength other than 5 percent is one too.
-    private (int Start, int End)? Doubt(string text)
+    // In a sentence the word stands near the acid.
+    private (int Start, int End)? Doubt(string text, int from = 0, int to = int.MaxValue)
     {
         RunningText running = new(text);
         for (int i = 0; i < running.Count; i++)
         {
             string word = Word(text, running, i);
+            string next = i + 1 < running.Count ? Word(text, running, i + 1) : string.Empty;
+            string[] soon = [.. Enumerable.Range(i + 1, Math.Min(3, running.Count - i - 1)).Select(at => Word(text, running, at))];
+            if (running.End(i) < from - Near || running.Start(i) > (long)to + Near)
+            {
+                continue;
+            }
+
+            if (words.Is("acid-out", word) && soon.Any(one => one is "out" or "down" or "off"))
+            {
+                return (running.Start(i), running.End(i));
+            }
+
             bool denied = i > 0 && Word(text, running, i - 1) is "not" or "don't" or "never" or "cannot";
-            if (words.Is("acid-doubt", word) && !denied && !(word == "half" && i + 1 < running.Count && Word(text, running, i + 1) is "inch" or "pint" or "pints" or "a"))
+            if (words.Is("acid-doubt", word) && !denied && !(word == "half" && next is "inch" or "pint" or "pints" or "a"))
             {
                 return (running.Start(i), running.End(i));
             }

@@ -17,6 +17,7 @@ internal sealed class BatchRoom
     private readonly StepFoods _stepFoods;
     private readonly JarAcid _jarAcid;
     private readonly JarSteps _jarSteps;
+    private readonly Dictionary<string, string> _nouns = new(StringComparer.Ordinal);
 
     /// <summary>Prepares the readers of a pack.</summary>
     public BatchRoom(RulePack pack, FoodCatalogue catalogue, LineWordTable words, Weigher weigher)
@@ -27,6 +28,7 @@ internal sealed class BatchRoom
         _stepFoods = new(catalogue, words);
         _jarSteps = new(words);
         List<PackFault> faults = [];
+        CsvTable.Read("dish-nouns.csv", pack.Text("dish-nouns.csv"), ["kind", "noun"], row => _nouns[row.Text("kind")] = row.Text("noun"), faults);
         _jarAcid = new(JarAcid.Read(pack.Text("jar-acid.csv"), faults), words);
         if (faults.Count > 0)
         {
@@ -57,11 +59,19 @@ internal sealed class BatchRoom
             facts,
             [.. kinds.Select(kind => kind.Id)],
             DishReader.NotAJar(kinds),
-            kinds.IsEmpty ? "recipe" : kinds[0].Id.Replace('-', ' '),
+            Noun(kinds),
             part.Steps.Any(step => step.Role == StepRole.Step),
             printed.IsEmpty ? null : printed.Max(ph => ph.Ph),
             StepReader.PrintedProcesses(part),
             _jarAcid.IsEnough(items, facts));
+    }
+
+    // What a sentence calls the dish: its kind, unless that is no English noun.
+    private string Noun(ImmutableArray<DishKind> kinds)
+    {
+        const string Other = "@other";
+        string kind = kinds.IsEmpty ? Other : kinds[0].Id;
+        return _nouns.GetValueOrDefault(kind) ?? kind.Replace('-', ' ');
     }
 
     /// <summary>Foods of some bulk that only the steps name.</summary>

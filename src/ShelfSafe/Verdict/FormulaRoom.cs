@@ -21,8 +21,8 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits)
     public static FormulaRoom Create(RulePack pack, HazardRoom hazards)
     {
         List<PackFault> faults = [];
-        ImmutableArray<FormulaRow> formulas = FormulaTable.Read(pack, faults);
-        return faults.Count == 0 ? new(new(formulas, hazards, pack.Tables), pack.Tables.Limits) : throw new InvalidDataException(faults[0].ToString());
+        FormulaJudge judge = FormulaJudge.Create(pack, hazards, faults);
+        return faults.Count == 0 ? new(judge, pack.Tables.Limits) : throw new InvalidDataException(faults[0].ToString());
     }
 
     /// <summary>The formula that asks for least, or the nearest one of the dish's kind; <see langword="null"/> where none has to do with it.</summary>
@@ -31,6 +31,11 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits)
         FormulaAnswer? best = null;
         foreach (FormulaVerdict verdict in judge.Judge(batch))
         {
+            if (!verdict.Formula.Needs.IsEmpty && !verdict.Formula.Needs.Any(need => batch.Says(need) || batch.IsKind(need)))
+            {
+                continue;
+            }
+
             FormulaAnswer own = Settle(verdict, batch, found);
             if (best is null || own.Candidate.Judgement > best.Candidate.Judgement)
             {
@@ -43,7 +48,41 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits)
 
     /// <summary>Up to three formulas near a dish that got no process.</summary>
     public ImmutableArray<NearestFormula> Nearest(Batch batch) =>
-        [.. judge.Nearest(batch, (int)limits["nearest-formulas"]).Select(near => new NearestFormula(near.Formula.Id, near.Formula.Name, near.Swap, near.Ingredients, near.Formula.Source))];
+        [
+            .. judge.Nearest(batch, int.MaxValue)
+                .Select(near => (Near: near, Lines: FormulaSorter.Lines(near.Formula, batch)))
+                .Where(one => MainFoodsMeet(one.Near.Formula, one.Lines))
+                .Take((int)limits["nearest-formulas"])
+                .Select(one => new NearestFormula(one.Near.Formula.Id, one.Near.Formula.Name, one.Near.Swap, IsMeasured(one.Near.Formula, one.Lines) ? one.Near.Ingredients : [], one.Near.Formula.Source)),
+        ];
+
+    // A published recipe whose main food the dish lacks, or that has no place for the main food of the dish, is another dish.
+    private static bool MainFoodsMeet(FormulaRow formula, List<FormulaLine> lines)
+    {
+        int main = Main(formula);
+        FormulaLine? own = lines.Where(line => !line.Item.Has("water") && !line.Item.Has("sugar") && !line.Item.Has("acidifier") && !line.Item.Has("vinegar") && line.Item.Grams.IsBounded).MaxBy(line => line.Item.Grams.Low + line.Item.Grams.High);
+        return (main < 0 || lines.Exists(line => line.Options.Contains(main))) && (own is null || !own.Options.IsEmpty);
+    }
+
+    // Without a weighed main food there is nothing to scale by.
+    private static bool IsMeasured(FormulaRow formula, List<FormulaLine> lines) =>
+        Main(formula) is var main && lines.Exists(line => line.Options.Contains(main) && line.Item.Weighed);
+
+    private static int Main(FormulaRow formula)
+    {
+        int main = -1;
+        for (int i = 0; i < formula.Slots.Length; i++)
+        {
+            FormulaSlot slot = formula.Slots[i];
+            bool heavier = slot.Grams is { } grams && grams > (main < 0 ? 0 : formula.Slots[main].Grams);
+            main = heavier && slot is { Presence: FormulaPresence.Required, Role: not FormulaRole.Free, Discarded: false, PerJar: false } && !slot.Foods.All(IsCarrier) ? i : main;
+        }
+
+        return main;
+    }
+
+    // What carries a recipe is not what it is made of.
+    private static bool IsCarrier(string food) => food.Contains("vinegar", StringComparison.Ordinal) || food.Contains("sugar", StringComparison.Ordinal) || food is "water" or "salt";
 
     /// <summary>Every formula by id and name.</summary>
     public ImmutableArray<FormulaName> Names => [.. judge.Formulas.Select(formula => new FormulaName(formula.Id, formula.Name))];

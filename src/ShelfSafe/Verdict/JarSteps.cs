@@ -21,6 +21,12 @@ internal sealed class JarSteps(LineWordTable words)
     /// <summary>Fact: the steps fill jars.</summary>
     public const string Filled = "jars-filled";
 
+    /// <summary>Fact: after the jars are filled a canner, a bath or a process is named.</summary>
+    public const string Canner = "canner-named";
+
+    /// <summary>Fact: after the jars are filled pressure is named.</summary>
+    public const string Pressure = "pressure-named";
+
     /// <summary>The facts of a part, each at most once.</summary>
     /// <param name="part">The part.</param>
     /// <param name="facts">Facts already known; sentences about serving say nothing about the jar.</param>
@@ -29,6 +35,8 @@ internal sealed class JarSteps(LineWordTable words)
         bool filled = false;
         StepFact? heated = null;
         StepFact? other = null;
+        StepFact? canner = null;
+        StepFact? pressure = null;
         foreach (StepSentence sentence in part.Steps)
         {
             if (sentence.Role != StepRole.Step || StepFoods.Outside(sentence, facts))
@@ -49,20 +57,24 @@ internal sealed class JarSteps(LineWordTable words)
                 yield return Fact(Filled, sentence, all[fill]);
             }
 
+            if (filled)
+            {
+                canner ??= Named(all, "heat-named") is { } named ? Fact(Canner, sentence, named) : null;
+                pressure ??= Named(all, "heat-pressure") is { } under ? Fact(Pressure, sentence, under) : null;
+            }
+
             if (filled && other is null && OtherIn(all, Math.Max(fill, 0)) is { } device)
             {
                 other = Fact(OtherHeat, sentence, device);
             }
         }
 
-        if (heated is not null)
+        foreach (StepFact? fact in (StepFact?[])[heated, other, canner, pressure])
         {
-            yield return heated;
-        }
-
-        if (other is not null)
-        {
-            yield return other;
+            if (fact is not null)
+            {
+                yield return fact;
+            }
         }
     }
 
@@ -107,7 +119,8 @@ internal sealed class JarSteps(LineWordTable words)
         for (int i = from; i < all.Count; i++)
         {
             bool device = words.Is("heat-device", all[i].Word) && !(canner && words.Is("heat-beside-canner", all[i].Word));
-            bool verb = words.Is("heat-verb", all[i].Word) && !canner;
+            bool adjective = i + 1 < all.Count && words.Is("heat-liquid", all[i + 1].Word);
+            bool verb = words.Is("heat-verb", all[i].Word) && !canner && !adjective;
             if ((device || verb) && !Denied(all, i))
             {
                 return all[i];
@@ -115,6 +128,12 @@ internal sealed class JarSteps(LineWordTable words)
         }
 
         return null;
+    }
+
+    private (int, int, string)? Named(List<(int Start, int End, string Word)> all, string kind)
+    {
+        int at = all.FindIndex(one => words.Is(kind, one.Word));
+        return at >= 0 && !Denied(all, at) ? all[at] : null;
     }
 
     // "Do not bake", "never in the oven", "keep out of the sun".

@@ -3,6 +3,7 @@ using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
 using ShelfSafe.Reading;
+using ShelfSafe.Reading.Amounts;
 
 namespace ShelfSafe.Verdict;
 
@@ -19,7 +20,7 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words)
             yield break;
         }
 
-        HashSet<string> read = [.. own.SelectMany(item => WordFolding.Words(item.Ingredient.Food + " " + item.Words + " " + string.Join(' ', item.Ingredient.Alternatives.Select(other => other.Food + " " + other.Words))).Select(WordFolding.Singular))];
+        HashSet<string> read = [.. own.SelectMany(item => WordFolding.Words(item.Ingredient.Food + " " + item.Food?.Name + " " + string.Join(' ', item.Ingredient.Alternatives.Select(other => other.Food + " " + other.Words))).Select(WordFolding.Singular))];
         foreach (FoodMention mention in catalogue.Mentions(text))
         {
             if (mention.Match.Candidates.Any(food => own.Any(item => item.Food?.Id == food.Id || Kin(item, food)))
@@ -40,7 +41,7 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words)
     {
         string text = line.Text.Text;
         List<BatchItem> own = Own(line, batch);
-        if (!own.Any(item => item.InJar && item.Food is { Group: "vegetable" or "legume-fresh" or "mushroom" or "meat" or "poultry" or "seafood" or "fruit" or "tomato" }))
+        if (!own.Any(item => item.InJar && item.Food is { Group: "vegetable" or "legume-fresh" or "mushroom" or "meat" or "poultry" or "seafood" or "fruit" or "tomato" or "broth" }))
         {
             return null;
         }
@@ -59,11 +60,64 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words)
         return null;
     }
 
+    /// <summary>A word by which the line takes its own amount or food back: "(we use 3/4)", "but half will do".</summary>
+    public (SourceSpan Span, string Words)? Doubt(IngredientLine line, Batch batch)
+    {
+        string text = line.Text.Text;
+        if (!Own(line, batch).Any(item => item.InJar))
+        {
+            return null;
+        }
+
+        RunningText running = new(text);
+        for (int i = 1; i < running.Count; i++)
+        {
+            string word = text[running.Start(i)..running.End(i)].ToLowerInvariant();
+            string next = i + 1 < running.Count ? text[running.Start(i + 1)..running.End(i + 1)].ToLowerInvariant() : string.Empty;
+            if (words.Is("line-doubt", word) && !words.Is("line-doubt-not", next))
+            {
+                return (line.Text.Map(running.Start(i), running.End(i)), text[running.Start(i)..running.End(i)]);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Two amounts of one kind side by side: columns for several batches, of which one cannot be told.</summary>
+    public (SourceSpan Span, string Words)? SecondAmount(IngredientLine line)
+    {
+        string text = line.Text.Text;
+        (int Start, int End, bool Volume)? before = null;
+        for (int at = 0; at < text.Length; at++)
+        {
+            bool start = at == 0 || !char.IsLetterOrDigit(text[at - 1]);
+            if (!start || char.IsWhiteSpace(text[at]) || !NumberScan.TryRange(text, at, out int end, out Interval value))
+            {
+                continue;
+            }
+
+            int unitAt = NumberScan.Skip(text, end);
+            if (words.Unit(text, unitAt, out int unitEnd) is { } unit && StepMeasures.Plain(value, unit) is { } plain)
+            {
+                if (before is { } first && first.Volume == plain.Volume && text.AsSpan(first.End, at - first.End).IsWhiteSpace())
+                {
+                    return (line.Text.Map(first.Start, unitEnd), text[first.Start..unitEnd]);
+                }
+
+                before = (at, unitEnd, plain.Volume);
+            }
+
+            at = Math.Max(at, end - 1);
+        }
+
+        return null;
+    }
+
     private static List<BatchItem> Own(IngredientLine line, Batch batch) =>
         [.. batch.Items.Where(item => ReferenceEquals(item.Ingredient.Line, line))];
 
     // Beef and beef broth, tomato and tomato juice: the words of one food within another.
-    private static bool Kin(BatchItem item, FoodRow food) => item.Food is { } own && own.Group == food.Group && own.Process == food.Process;
+    private static bool Kin(BatchItem item, FoodRow food) => item.Food is { } own && own.Group == food.Group && own.Process == food.Process && own.Acidity == food.Acidity && own.Group != "acid";
 
     private bool Tool(string text, int end)
     {

@@ -29,7 +29,7 @@ internal sealed class OutcomeJudge(Limits limits)
 
         if (batch.NotAJar == "yes" && lead is not { Kind: "formula", Judgement: not Judgement.Refuses })
         {
-            reasons.Add($"This is a {batch.Dish}: it is eaten fresh or baked, and there is nothing in it to put up.");
+            reasons.Add($"This is {(batch.Dish[0] is 'a' or 'e' or 'i' or 'o' or 'u' ? "an" : "a")} {batch.Dish}: it is eaten fresh or baked, and there is nothing in it to put up.");
             return new(Outcome.NotAJarFood, null, reasons);
         }
 
@@ -52,7 +52,7 @@ internal sealed class OutcomeJudge(Limits limits)
             reasons.Add(lead.Reason);
         }
 
-        return new(WithoutProcess(batch, acidity, found, reasons), lead, reasons);
+        return new(WithoutProcess(batch, acidity, found, lead, reasons), lead, reasons);
     }
 
     /// <summary>A printed time or jar that falls short of the published one must be changed first.</summary>
@@ -87,7 +87,7 @@ internal sealed class OutcomeJudge(Limits limits)
     private static string AcidityReason(Acidity acidity) => acidity switch
     {
         Acidity.Acid => "Every food in it has a published pH range that ends at or below 4.6, so it counts as acid.",
-        Acidity.Acidified => "It mixes acid and low-acid foods; only a measured or tested recipe tells its finished pH.",
+        Acidity.Acidified => "Not all of it is reliably at or below pH 4.6; only a measured or tested recipe tells its finished pH.",
         Acidity.LowAcid => "It holds low-acid food with water in it, which needs the heat of a pressure canner or the freezer.",
         Acidity.Dry => "All its parts are dry.",
         Acidity.Unknown => "Too little could be read to say how acid it is.",
@@ -96,7 +96,7 @@ internal sealed class OutcomeJudge(Limits limits)
     private bool IsPaste(Batch batch) =>
         batch.ShareOf(item => item.Has("nut")).Low > limits["body-share"] && (batch.Says("blended") || batch.Says("mashed"));
 
-    private Outcome WithoutProcess(Batch batch, Acidity acidity, IReadOnlyList<RawFinding> found, List<string> reasons)
+    private Outcome WithoutProcess(Batch batch, Acidity acidity, IReadOnlyList<RawFinding> found, Candidate? lead, List<string> reasons)
     {
         if (TooMuchUnknown(batch, found))
         {
@@ -113,7 +113,9 @@ internal sealed class OutcomeJudge(Limits limits)
             return Outcome.TestedRecipeOnly;
         }
 
-        reasons.Add("No published process covers it, so the freezer or the refrigerator is the answer.");
+        reasons.Add(lead?.Kind == "formula"
+            ? "No published process covers it as it is written; the refrigerator or the freezer is the answer until it is that recipe in every point."
+            : "No published process covers it, so the freezer or the refrigerator is the answer.");
         return Outcome.FreezeOrChill;
     }
 

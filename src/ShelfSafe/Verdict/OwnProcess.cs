@@ -20,7 +20,7 @@ internal sealed class OwnProcess(HazardRoom hazards)
     public IEnumerable<RawFinding> Find(Recipe recipe, Batch batch, Candidate? lead, Kitchen kitchen)
     {
         ImmutableArray<ProcessRow> rows = lead is { Judgement: not Judgement.Refuses } ? lead.Processes : [];
-        if (RawInHotOnly(rows, batch) is { } raw)
+        if (lead?.Kind == "category" && RawInHotOnly(rows, batch) is { } raw)
         {
             yield return raw;
         }

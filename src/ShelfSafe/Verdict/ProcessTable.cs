@@ -36,7 +36,7 @@ public sealed class ProcessTable
         List<PackFault> faults = [];
         _tables = pack.Tables;
         LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), faults);
-        _catalogue = new(_tables.Foods, _tables.Aliases, [], words.Of("filler").Concat(words.Of("size")).Concat(words.Of("prep")), words.Of("cut"), region);
+        _catalogue = FoodCatalogue.Create(pack, [], words, region);
         _formulas = FormulaTable.Read(pack, faults);
         if (faults.Count > 0)
         {

@@ -24,6 +24,7 @@ public sealed class RecipeVetter
     private readonly OwnProcess _ownProcess;
     private readonly LastLook _lastLook;
     private readonly OutcomeJudge _outcomes;
+    private readonly OtherCases _cases;
     private readonly ReportBuilder _reports;
 
     private RecipeVetter(RulePack pack, string region, IReadOnlyList<AliasRow> ownWords)
@@ -32,7 +33,7 @@ public sealed class RecipeVetter
         _pack = pack;
         List<PackFault> faults = [];
         LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), faults);
-        FoodCatalogue catalogue = new(tables.Foods, tables.Aliases, ownWords, words.Of("filler").Concat(words.Of("size")).Concat(words.Of("prep")), words.Of("cut"), region);
+        FoodCatalogue catalogue = FoodCatalogue.Create(pack, ownWords, words, region);
         _ingredients = new(catalogue, words);
         _hazards = new(tables.Hazards);
         Weigher weigher = Weigher.Create(pack);
@@ -44,11 +45,12 @@ public sealed class RecipeVetter
         }
 
         _acidity = new(tables.Limits);
-        _categories = new(_hazards, tables.Processes, tables.Limits);
+        _categories = new(_hazards, tables.ProcessTable, tables.Limits);
         _formulas = FormulaRoom.Create(pack, _hazards);
         _ownProcess = new(_hazards);
-        _lastLook = new(catalogue, words, new PlainWords(pack.Text("plain-words.csv")), _hazards);
+        _lastLook = new(catalogue, words, new PlainWords(pack.Text("plain-words.csv")), _hazards, weigher.Jars);
         _outcomes = new(tables.Limits);
+        _cases = new(tables.Hazards);
         _reports = new(pack, weigher.Jars);
     }
 
@@ -150,7 +152,7 @@ public sealed class RecipeVetter
 
         outcome = OutcomeJudge.AfterOwnProcess(outcome, all);
         bool barred = outcome.Outcome is Outcome.FreezeOrChill or Outcome.TestedRecipeOnly or Outcome.CannotTell or Outcome.NotAJarFood;
-        return new(part, batch, ingredients, acidity, outcome, Settle(batch, all, outcome), Compared(formula, outcome), barred ? _formulas.Nearest(batch) : []);
+        return new(part, batch, ingredients, acidity, outcome, _cases.Settle(Settle(batch, all, outcome), batch, acidity, outcome.Outcome), Compared(formula, outcome), barred ? _formulas.Nearest(batch) : []);
     }
 
     private List<Candidate> Categories(Batch batch, Acidity acidity, List<RawFinding> found)

@@ -12,7 +12,6 @@ namespace ShelfSafe.Verdict;
 /// <summary>Puts the judged dishes of a file together into the finished report.</summary>
 internal sealed class ReportBuilder(RulePack pack, JarYield jars)
 {
-    private readonly Dictionary<string, SourceRow> _sources = pack.Tables.Sources.ToDictionary(row => row.Id, StringComparer.Ordinal);
     private readonly Lazy<FreezerPlan> _freezer = new(() => new(WorkTables.Of(pack).Freezing, pack.Tables.Sources.ToDictionary(row => row.Id, StringComparer.Ordinal)));
 
     /// <summary>The report; of several dishes the worst leads, dishes that are no jar food aside.</summary>
@@ -93,7 +92,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
         return [.. all.OrderByDescending(finding => finding.Level).ThenBy(finding => finding.Places[0].Line).ThenBy(finding => finding.Places[0].Column).ThenBy(finding => finding.Rule, StringComparer.Ordinal)];
     }
 
-    private SourceReference Source(string key) => _sources.TryGetValue(key, out SourceRow? row)
+    private SourceReference Source(string key) => pack.Tables.Source(key) is { } row
         ? new(row.Id, row.Title, row.Locator, row.Url)
         : new(string.Empty, key, string.Empty, string.Empty);
 
@@ -171,7 +170,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
         double headspace = process.First(line => line.Jar == jar).HeadspaceInches;
         Interval? packed = process.Select(line => line.Product).Distinct(StringComparer.Ordinal).Select(product => Packed(batch, product, headspace)).FirstOrDefault(volume => volume is not null);
         return jars.Plan(packed ?? batch.TotalMillilitres, jar, headspace, kitchen.Capacity) is { } plan
-            ? new(jar, plan.Jars, plan.Loads, plan.RemainderMillilitres, headspace, kitchen.Capacity is null ? null : plan.Load) { ByPublishedWeight = packed is not null }
+            ? new(jar, plan.Jars, plan.Loads, plan.RemainderMillilitres, headspace, kitchen.Capacity is null ? null : plan.Load) { Load = plan.Load, ByPublishedWeight = packed is not null }
             : null;
     }
 

@@ -11,15 +11,29 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words)
     private static readonly string[] _bulk = ["vegetable", "fruit", "meat", "poultry", "seafood", "mushroom", "legume-dried", "legume-fresh", "grain", "pasta"];
 
     /// <summary>A "beef noodle soup" whose list has no noodles: where are they?</summary>
-    public IEnumerable<(SourceSpan Span, string Words)> InTitle(Recipe recipe, RecipePart part, Batch batch)
+    /// <param name="recipe">The recipe.</param>
+    /// <param name="part">The dish.</param>
+    /// <param name="batch">Its batch.</param>
+    /// <param name="plain">Whether an open category leads: then a state in the title ("creamy") speaks against it too.</param>
+    public IEnumerable<(SourceSpan Span, string Words)> InTitle(Recipe recipe, RecipePart part, Batch batch, bool plain)
     {
         string? title = part.Name ?? recipe.Title;
         int at = title is null ? -1 : recipe.Text.IndexOf(title, StringComparison.Ordinal);
         foreach (FoodMention mention in at < 0 ? [] : catalogue.Mentions(title!))
         {
-            if (IsForeign(mention, title!, part, batch))
+            if (!words.Is("title-not-food", mention.Words) && IsForeign(mention, title!, part, batch))
             {
                 yield return (new(at + mention.Start, at + mention.End), title![mention.Start..mention.End]);
+            }
+        }
+
+        RunningText running = new(at < 0 ? string.Empty : title!);
+        for (int i = 0; i < running.Count; i++)
+        {
+            string word = title![running.Start(i)..running.End(i)];
+            if (plain && words.Is("title-state", word.ToLowerInvariant()))
+            {
+                yield return (new(at + running.Start(i), at + running.End(i)), word);
             }
         }
     }
@@ -30,7 +44,7 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words)
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            if (sentence.Role is StepRole.Step or StepRole.Serving || StepFoods.Outside(sentence, batch.Facts) || Has(text, "jar-later"))
+            if (sentence.Role is StepRole.Step or StepRole.Serving || StepFoods.Outside(sentence, batch.Facts) || Has(text, "serve-later"))
             {
                 continue;
             }
@@ -45,14 +59,49 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words)
         }
     }
 
+    /// <summary>Foods kept for serving that a step takes up before the jars are filled: "in go the noodles".</summary>
+    public IEnumerable<(SourceSpan Span, string Words)> Unserved(RecipePart part, Batch batch)
+    {
+        BatchItem[] kept = [.. batch.Items.Where(item => item.Presence == Presence.AtServing)];
+        StepSentence? filled = batch.Fact(JarSteps.Filled)?.Sentence;
+        foreach (StepSentence sentence in kept.Length == 0 || filled is null ? [] : part.Steps)
+        {
+            string text = sentence.Text.Text;
+            if (sentence.Role == StepRole.Step && !StepFoods.Outside(sentence, batch.Facts) && !Has(text, "serve-later"))
+            {
+                foreach (FoodMention mention in catalogue.Mentions(text))
+                {
+                    if (kept.Any(item => item.Food is { } food && mention.Match.Candidates.Any(other => other.Id == food.Id || other.Group == food.Group && other.Group is "pasta" or "grain" or "dairy"))
+                        && !batch.InJar.Any(item => item.Food is { } food && mention.Match.Candidates.Any(other => other.Id == food.Id)))
+                    {
+                        yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
+                    }
+                }
+            }
+
+            if (ReferenceEquals(sentence, filled))
+            {
+                yield break;
+            }
+        }
+    }
+
     /// <summary>"Another 3 cups of onions", "double the peppers": more of a food than the list has.</summary>
     public IEnumerable<(SourceSpan Span, string Words)> More(RecipePart part, Batch batch)
     {
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            if (StepFoods.Outside(sentence, batch.Facts) || Has(text, "jar-later"))
+            if (StepFoods.Outside(sentence, batch.Facts) || Has(text, "serve-later"))
             {
+                continue;
+            }
+
+            string[] all = WordFolding.Words(text);
+            int share = Array.FindIndex(all, word => words.Is("batch-share", word));
+            if (share >= 0 && all.Skip(share + 1).Take(2).Any(word => word is "batch" or "recipe" or "quantity" or "quantities" or "amounts"))
+            {
+                yield return (sentence.Text.Map(0, text.Length), text);
                 continue;
             }
 

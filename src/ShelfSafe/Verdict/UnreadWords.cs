@@ -51,8 +51,8 @@ internal sealed class UnreadWords(FoodCatalogue catalogue, LineWordTable words, 
         }
 
         string singular = WordFolding.Singular(WordFolding.Words(word) is [var folded, ..] ? folded : word);
-        return IsPlain(word) || IsPlain(singular) || listed.Contains(singular)
-            || words.Unit(word, 0, out int end) is not null && end == word.Length;
+        return !words.Is("not-plain", word) && (IsPlain(word) || IsPlain(singular) || listed.Contains(singular)
+            || words.Unit(word, 0, out int end) is not null && end == word.Length);
     }
 
     private bool IsPlain(string word) => plain.Has(word) || words.Is("equipment", word) || words.Is("step-tool", word) || words.Is("step-thing", word) || words.Is("step-ends", word);

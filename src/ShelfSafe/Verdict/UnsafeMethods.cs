@@ -11,7 +11,7 @@ internal sealed class UnsafeMethods
     private readonly Dictionary<string, Row> _rows = new(StringComparer.Ordinal);
 
     /// <summary>Reads the table.</summary>
-    public UnsafeMethods(string text, List<PackFault> faults)
+    public UnsafeMethods(PackText text, List<PackFault> faults)
     {
         CsvTable.Read("unsafe-methods.csv", text, ["fact", "level", "level_dry", "message", "why", "instead", "source", "url", "status"], row =>
         {

@@ -136,6 +136,9 @@ public sealed record JarYieldReport(string Jar, Interval Jars, Interval Loads, I
 {
     /// <summary>Whether the jars were counted by the published weight of a plain pack, so that the covering liquid only fills its gaps.</summary>
     public bool ByPublishedWeight { get; init; }
+
+    /// <summary>Jars of this size in one load, by whichever canner <see cref="Loads"/> counts with.</summary>
+    public Interval Load { get; init; }
 }
 
 /// <summary>A published formula near the recipe and the swap it needs.</summary>

@@ -28,7 +28,7 @@ public sealed class FormulaKitchen
         List<PackFault> faults = [];
         Formulas = FormulaTable.Read(pack, faults);
         Faults = [.. faults];
-        Judge = new(Formulas, new HazardRoom(pack.Tables.Hazards), pack.Tables);
+        Judge = FormulaJudge.Create(pack, new HazardRoom(pack.Tables.Hazards), faults);
     }
 
     internal ImmutableArray<FormulaRow> Formulas { get; }

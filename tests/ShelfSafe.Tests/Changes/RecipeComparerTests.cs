@@ -76,7 +76,7 @@ public class RecipeComparerTests
 
     // Source: University of Wisconsin-Madison Extension, Substitutions when canning (2020); USDA Guide 4, p. 4-18 to 4-19.
     [Theory]
-    [InlineData("4 cups sliced carrots", "6 cups sliced carrots", "raised", "low-acid-more")]
+    [InlineData("4 cups sliced carrots", "6 cups sliced carrots", "raised", "low-acid-tighter")]
     [InlineData("3 litres vegetable broth", "1.5 litres vegetable broth", "cut", "liquid-less")]
     [InlineData("- 1 tsp salt", "- 1 tsp salt\n- 3 tbsp flour", "added", "thickener")]
     [InlineData("- 1 tsp salt", "- 1 tsp salt\n- 4 tbsp olive oil", "added", "fat")]

@@ -48,9 +48,23 @@ public sealed class BatchCommandTests : IDisposable
 
         Assert.Equal((0, string.Empty), (code, error));
         Assert.Equal(published, output.Contains("best until 2025-10-03", StringComparison.Ordinal));
-        Assert.Equal(!published, output.Contains("freeze it or throw it away", StringComparison.Ordinal));
+        Assert.Equal(!published, output.Contains("freeze or throw away", StringComparison.Ordinal));
         Assert.Equal(published, Batch("labels", "2024-10-03-A").Output.Contains("Best quality until 2025-10-03", StringComparison.Ordinal));
         Assert.Equal(!published, Batch("stock").Output.Contains("freeze or throw away", StringComparison.Ordinal));
+    }
+
+    // Source: USDA AIB 539 (rev. 2015) Guide 1 p. 1-26 to 1-28; freezing makes no formed poison harmless, so age decides nothing and cold does.
+    [Theory]
+    [InlineData("list")]
+    [InlineData("stock")]
+    public void List_ABatchWithoutAPublishedProcess_SaysThatFreezingDestroysNoPoison(string command)
+    {
+        Batch("add", Recipe(Gravy), "--jars", "2", "--date", "2024-10-03");
+
+        string output = Batch(command).Output.ReplaceLineEndings(" ");
+
+        Assert.Contains("within 2 hours", output, StringComparison.Ordinal);
+        Assert.Contains("Freezing destroys no poison", output, StringComparison.Ordinal);
     }
 
     [Fact]

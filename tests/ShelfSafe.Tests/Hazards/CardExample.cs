@@ -9,7 +9,7 @@ internal static class CardExample
     /// <summary>The example as a Markdown recipe, or <see langword="null"/> where the card has no such section.</summary>
     public static string? Recipe(string rule, string section)
     {
-        string card = RulePack.Default.Text($"hazards/{rule}.md");
+        string card = RulePack.Default.Card($"hazards/{rule}.md");
         StringBuilder list = new();
         StringBuilder steps = new();
         string title = string.Empty;

@@ -65,7 +65,7 @@ public class CardTextTests
             Assert.DoesNotContain("please", text, StringComparison.OrdinalIgnoreCase);
             Assert.DoesNotContain('?', text);
             Assert.DoesNotContain('!', text);
-            Assert.DoesNotContain('{', Placeholders.Aggregate(text, (rest, known) => rest.Replace(known, string.Empty, StringComparison.Ordinal)));
+            Assert.DoesNotContain('{', Placeholders.Aggregate(NumberChoice.Singular(text), (rest, known) => rest.Replace(known, string.Empty, StringComparison.Ordinal)));
             Assert.True(text.Length == 0 || text[^1] is '.' or ':' || text.EndsWith("\".", StringComparison.Ordinal), text);
         }
     }
@@ -124,7 +124,7 @@ public class CardTextTests
     [InlineData("changing-a-recipe")]
     public void Cautions_EachCard_CitesKnownSources(string caution)
     {
-        string card = RulePack.Default.Text($"cautions/{caution}.md");
+        string card = RulePack.Default.Card($"cautions/{caution}.md");
         HashSet<string> known = [.. RulePack.Default.Tables.Sources.Select(source => source.Id)];
         string row = Assert.Single(card.Split('\n'), line => line.StartsWith("| source |", StringComparison.Ordinal));
 

@@ -3,6 +3,7 @@ using ShelfSafe.Core;
 using ShelfSafe.Lessons;
 using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
+using ShelfSafe.Tests.Samples;
 using Xunit;
 
 namespace ShelfSafe.Tests.Lessons;
@@ -102,7 +103,7 @@ public class LessonBookTests
     [InlineData("processes.csv", "soup-hot-quart-pc")]
     public void FromFiles_ARowThatAPictureNeedsIsMissing_IsAFaultThatNamesIt(string file, string row)
     {
-        Dictionary<string, string> files = RulePack.EmbeddedFiles();
+        Dictionary<string, string> files = RulesFolder.Files();
         files[file] = string.Join('\n', files[file].Split('\n').Where(line => !line.StartsWith(row + ",", StringComparison.Ordinal)));
 
         Assert.Null(RulePack.FromFiles(files, validate: true, out ImmutableArray<PackFault> faults));
@@ -112,7 +113,7 @@ public class LessonBookTests
     [Fact]
     public void FromFiles_ALessonWithoutSource_IsAFaultWithItsPlace()
     {
-        Dictionary<string, string> files = RulePack.EmbeddedFiles();
+        Dictionary<string, string> files = RulesFolder.Files();
         files["lessons/venting.md"] = files["lessons/venting.md"].Replace("usda-g1-canners;kstate-vent;computed", string.Empty, StringComparison.Ordinal);
 
         Assert.Null(RulePack.FromFiles(files, validate: true, out ImmutableArray<PackFault> faults));

@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using ShelfSafe.Lessons;
 using ShelfSafe.Pack;
 using ShelfSafe.Tests.Cli;
+using ShelfSafe.Tests.Samples;
 using Xunit;
 
 namespace ShelfSafe.Tests.Lessons;
@@ -87,7 +88,7 @@ public class LessonCardTests
     [Fact]
     public void Numbers_OfTheExamples_AreSourcedOrCalledChosen()
     {
-        string[] rows = RulePack.Default.Text("lesson-numbers.csv").Split('\n', StringSplitOptions.RemoveEmptyEntries)[1..];
+        string[] rows = RulesFolder.Files()["lesson-numbers.csv"].Split('\n', StringSplitOptions.RemoveEmptyEntries)[1..];
 
         Assert.All(rows, row => Assert.Matches("chosen for the picture, not measured|USDA AIB|21 CFR|Beuchat|common practice: (a bound of this program|wider than)", row));
     }
@@ -134,14 +135,14 @@ public class LessonCardTests
     // The commands are printed for the project's own folder, wherever the tests run.
     private static string Here(string word)
     {
-        if (!word.StartsWith("sample-recipes/", StringComparison.Ordinal))
+        if (!word.StartsWith("sample-recipes", StringComparison.Ordinal))
         {
             return word;
         }
 
         for (DirectoryInfo? at = new(AppContext.BaseDirectory); at is not null; at = at.Parent)
         {
-            if (File.Exists(Path.Combine(at.FullName, word)))
+            if (Path.Exists(Path.Combine(at.FullName, word)))
             {
                 return Path.Combine(at.FullName, word);
             }

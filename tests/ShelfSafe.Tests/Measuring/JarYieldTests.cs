@@ -92,7 +92,7 @@ public class JarYieldTests
 
         Assert.Empty(faults);
         HashSet<string> foods = [.. RulePack.Default.Tables.Foods.Select(food => food.Id)];
-        Assert.All(tables.Likes, like => Assert.Contains(like.Food, foods));
-        Assert.True(tables.Measures.Length == tables.Measures.Select(row => (row.Food, row.Measure, row.State)).Distinct().Count());
+        Assert.All(tables.Likes.All, like => Assert.Contains(like.Food, foods));
+        Assert.True(tables.Measures.All.Length == tables.Measures.All.Select(row => (row.Food, row.Measure, row.State)).Distinct().Count());
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShelfSafe.Core;
 using ShelfSafe.Pack;
+using ShelfSafe.Tests.Samples;
 using Xunit;
 
 namespace ShelfSafe.Tests.Pack;
@@ -32,7 +33,7 @@ public class ChemistryTablesTests
     [InlineData("solutes.csv", "id,name,norrish_k,grams_per_mole,source,url,status,notes", "x,x,,60,s,,memory,", 5)]
     public void FromFiles_WrongRow_NamesFileLineAndColumn(string file, string header, string row, int column)
     {
-        Dictionary<string, string> files = RulePack.EmbeddedFiles();
+        Dictionary<string, string> files = RulesFolder.Files();
         files[file] = $"{header}\n{row}\n";
 
         Assert.Null(RulePack.FromFiles(files, validate: true, out ImmutableArray<PackFault> faults));
@@ -44,7 +45,7 @@ public class ChemistryTablesTests
     [Fact]
     public void FromFiles_SameIdTwice_IsAFault()
     {
-        Dictionary<string, string> files = RulePack.EmbeddedFiles();
+        Dictionary<string, string> files = RulesFolder.Files();
         files["solutes.csv"] += "sucrose,sugar,6.47,342.3,s,,memory,\n";
 
         Assert.Null(RulePack.FromFiles(files, validate: true, out ImmutableArray<PackFault> faults));

@@ -1,5 +1,6 @@
 using ShelfSafe.Pack;
 using ShelfSafe.Tests.Lessons;
+using ShelfSafe.Tests.Samples;
 using Xunit;
 
 namespace ShelfSafe.Tests.Pack;
@@ -40,7 +41,7 @@ public sealed class KitchenTablesTests
     [Fact]
     public void Read_AMisspeltCannerOrJar_IsAFaultWithItsLine()
     {
-        Dictionary<string, string> files = RulePack.EmbeddedFiles();
+        Dictionary<string, string> files = RulesFolder.Files();
         files["canners.csv"] = "canner,method,does,most_minutes,largest_jar,source,url,status\npresure,pressure,yes,,,a,,verified\npressure,pressure,yes,,litre,a,,verified\n";
 
         RulePack.FromFiles(files, validate: true, out System.Collections.Immutable.ImmutableArray<PackFault> faults);

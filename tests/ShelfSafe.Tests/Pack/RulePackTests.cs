@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShelfSafe.Pack;
+using ShelfSafe.Tests.Samples;
 using Xunit;
 
 namespace ShelfSafe.Tests.Pack;
@@ -9,7 +10,7 @@ public class RulePackTests
     [Fact]
     public void Default_Validated_HasNoFault()
     {
-        RulePack? pack = RulePack.FromFiles(RulePack.EmbeddedFiles(), validate: true, out ImmutableArray<PackFault> faults);
+        RulePack? pack = RulePack.FromFiles(RulesFolder.Files(), validate: true, out ImmutableArray<PackFault> faults);
 
         Assert.Empty(faults);
         Assert.NotNull(pack);
@@ -28,7 +29,7 @@ public class RulePackTests
     [Fact]
     public void FromFiles_AliasToAnUnknownFood_NamesFileLineAndColumn()
     {
-        Dictionary<string, string> files = RulePack.EmbeddedFiles();
+        Dictionary<string, string> files = RulesFolder.Files();
         files["food-aliases.csv"] = "alias,food,region,source\nroux,weat-flour,,invented for this test\n";
 
         RulePack? pack = RulePack.FromFiles(files, validate: true, out ImmutableArray<PackFault> faults);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShelfSafe.Pack;
 using ShelfSafe.Records;
+using ShelfSafe.Tests.Samples;
 using Xunit;
 
 namespace ShelfSafe.Tests.Records;
@@ -73,7 +74,8 @@ public class JarsInHandTests
 
         Assert.Contains("heavy bag", all, StringComparison.Ordinal);
         Assert.Contains("boil for 30 minutes", all, StringComparison.Ordinal);
-        Assert.Contains("one part of household bleach in five parts of water", all, StringComparison.Ordinal);
+        Assert.Contains("1 part of unscented household bleach fresh into 5 parts of water", all, StringComparison.Ordinal);
+        Assert.Contains("stand 30 minutes", all, StringComparison.Ordinal);
         Assert.Contains("call the emergency number at once", all, StringComparison.Ordinal);
         Assert.Contains("double or blurred vision", all, StringComparison.Ordinal);
         Assert.Contains("harmless", string.Join(' ', answer.Cases.SelectMany(static one => one.Steps)), StringComparison.Ordinal);
@@ -124,7 +126,7 @@ public class JarsInHandTests
     [Fact]
     public void Validation_ACardWithoutItsStrictestRow_IsAFault()
     {
-        Dictionary<string, string> files = RulePack.EmbeddedFiles();
+        Dictionary<string, string> files = RulesFolder.Files();
         files["jars-in-hand/cloudy.md"] = files["jars-in-hand/cloudy.md"].Replace("## No published process", "## Other", StringComparison.Ordinal).Replace("usda-g1-spoilage", "nobody", StringComparison.Ordinal);
 
         Assert.Null(RulePack.FromFiles(files, validate: true, out ImmutableArray<PackFault> faults));

@@ -76,8 +76,8 @@ public sealed class TextReportTests
             SampleReport.Finding(FindingLevel.Change, "thickener", "flour", 12),
             SampleReport.Finding(FindingLevel.Change, "thickener", "starch", 13)));
 
-        Assert.Contains("\"flour\" thickens the stew. (line 12)", text, StringComparison.Ordinal);
-        Assert.Contains("\"starch\" thickens the stew. (line 13)", text, StringComparison.Ordinal);
+        Assert.Contains("\"flour\", \"starch\": each thickens the stew.", text, StringComparison.Ordinal);
+        Assert.Contains("lines 12, 13", text, StringComparison.Ordinal);
         Assert.Equal(text.IndexOf("Thick food", StringComparison.Ordinal), text.LastIndexOf("Thick food", StringComparison.Ordinal));
     }
 

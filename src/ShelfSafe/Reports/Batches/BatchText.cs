@@ -169,6 +169,11 @@ public sealed class BatchText
 
         ImmutableArray<string> header = [_words["batch.column-lot"], _words["batch.column-title"], _words[column], _words["batch.column-standing"]];
         _page.Table(header, [.. batches.Select(batch => ImmutableArray.Create(batch.Lot, batch.Title, jars(batch).ToString(CultureInfo.InvariantCulture), _phrases.Stock(batch, today)))], 0);
+        if (batches.Any(batch => batch.Standing == ShelfStanding.FreezeOrThrowAway))
+        {
+            _page.Gap();
+            _page.Paragraph(_words["batch.freeze-means"], ink: TextPage.Ink.Red);
+        }
     }
 
     private void Field(string key, string text)

@@ -89,7 +89,7 @@ internal sealed class ReportHtml(Words words) : ReportFormat
     }
 
     private IEnumerable<string> Storage(VettingReport report, SourceList sources) =>
-        Listed(report.Storage).Select(advice => ReportHtmlText.Safe($"{words.Named("where", advice.Where)}: {ReportHead.Storage(advice)}") + Marks(sources.Numbers(advice.Source)));
+        ReportHead.Storage(report.Storage).Select(own => ReportHtmlText.Safe($"{words.Named("where", own.Advice.Where)}: {own.Text}") + Marks(sources.Numbers(own.Advice.Source)));
 
     private void WriteFindings(ReportHtmlText page, VettingReport report, FindingLevel level, SourceList sources)
     {
@@ -106,7 +106,7 @@ internal sealed class ReportHtml(Words words) : ReportFormat
             page.Raw($"<section class=\"finding {name}\">\n");
             string part = duty.First.Part is { } dish ? $", {words.With("label.part", dish)}" : string.Empty;
             page.Element("h3", $"{words[$"level.{name}"]}: {duty.First.Rule}{part}");
-            foreach ((string message, SortedSet<int> lines) in duty.Entries)
+            foreach ((string message, SortedSet<int> lines) in duty.Entries(words))
             {
                 page.Element("p", $"{message} ({ReportHead.Where(words, lines)})");
             }

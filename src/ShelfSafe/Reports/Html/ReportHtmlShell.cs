@@ -33,6 +33,7 @@ internal static class ReportHtmlShell
         a{color:var(--care)}
         a:focus-visible,[tabindex]:focus-visible{outline:.2rem solid var(--care);outline-offset:.1rem}
         article+article{border-top:.4rem double var(--line);margin-top:3rem}
+        @media (max-width:30rem){main{padding:.6rem}table{font-size:.76rem}th,td{padding:.2rem .25rem}caption{font-size:.9rem}}
         @media print{@page{margin:18mm 15mm}body{font-size:10.5pt;background:#fff;color:#000}main{max-width:none;padding:0}
         .recipe{border-color:#000}.wide{overflow:visible;break-inside:avoid}h2,h3{break-after:avoid}.finding,tr{break-inside:avoid}
         article+article{break-before:page;border:0}.verdict,.verdict.stop,.verdict.change,a{color:#000}mark,mark.stop,mark.change{background:none}}

@@ -42,7 +42,7 @@ internal sealed class LessonMarkdown(Words words) : LessonReport
 
         List(page, words["lesson.try"], lesson.TryIt.Select(Code));
         List(page, words["lesson.see"], lesson.See.Select(static topic => Code($"shelfsafe why {topic}")));
-        List(page, words["lesson.sources"], lesson.Sources.Select(static source => Of(source.Url.Length == 0 ? source.Text : $"{source.Text} {source.Url}")));
+        List(page, words["lesson.sources"], lesson.Sources.Select(static source => Of(source.Text) + MarkdownReport.Address(source.Url)));
         return page.ToString().TrimEnd() + "\n";
     }
 

@@ -1,0 +1,107 @@
+using System.Buffers.Binary;
+using System.Text;
+
+namespace ShelfSafe.Pack;
+
+/// <summary>A pack as one binary: strings and sections that are read where they lie, each only when it is asked for.</summary>
+/// <remarks>
+/// Written by <see cref="PackImageWriter"/>, which explains the layout. All numbers are little-endian. The bytes are those of the
+/// program file itself, so that a start neither copies nor decodes what a recipe does not need.
+/// </remarks>
+internal sealed unsafe class PackImage
+{
+    /// <summary>First four bytes.</summary>
+    public const int Magic = 0x4B505353;
+
+    /// <summary>Number of the layout; another one is refused.</summary>
+    public const int Layout = 1;
+
+    private readonly object _owner; // keeps the bytes where they are
+    private readonly byte* _start;
+    private readonly int _length;
+    private readonly int _sections;
+    private readonly int _offsets;
+    private readonly int _texts;
+
+    private PackImage(object owner, byte* start, int length)
+    {
+        _owner = owner;
+        _start = start;
+        _length = length;
+        if (length < PackImageWriter.HeaderLength || Int32(0) != Magic || Int32(4) != Layout)
+        {
+            throw new InvalidDataException("the built-in rule pack is of another layout than the program; build both together");
+        }
+
+        (_sections, _offsets, _texts) = (Int32(8), Int32(12), Int32(16));
+    }
+
+    /// <summary>Takes an image that is built into the program.</summary>
+    public static PackImage Of(Stream resource)
+    {
+        if (resource is UnmanagedMemoryStream mapped)
+        {
+            return new(mapped, mapped.PositionPointer, checked((int)mapped.Length));
+        }
+
+        using MemoryStream copy = new();
+        resource.CopyTo(copy);
+        return Of(copy.ToArray());
+    }
+
+    /// <summary>Takes an image that was made in memory.</summary>
+    public static PackImage Of(ReadOnlySpan<byte> bytes)
+    {
+        byte[] pinned = GC.AllocateUninitializedArray<byte>(bytes.Length, pinned: true);
+        bytes.CopyTo(pinned);
+        fixed (byte* start = pinned)
+        {
+            return new(pinned, start, pinned.Length); // a pinned array stays at its place after the block
+        }
+    }
+
+    /// <summary>The whole image.</summary>
+    public ReadOnlySpan<byte> Bytes => new(_start, _length);
+
+    /// <summary>A whole number.</summary>
+    public int Int32(int at) => BinaryPrimitives.ReadInt32LittleEndian(Bytes[at..]);
+
+    /// <summary>A bit set.</summary>
+    public ulong UInt64(int at) => BinaryPrimitives.ReadUInt64LittleEndian(Bytes[at..]);
+
+    /// <summary>A number.</summary>
+    public double Double(int at) => BinaryPrimitives.ReadDoubleLittleEndian(Bytes[at..]);
+
+    /// <summary>A string, decoded anew at each call.</summary>
+    public string String(int id)
+    {
+        ReadOnlySpan<byte> utf8 = Utf8(id);
+        return utf8.IsEmpty ? string.Empty : Encoding.UTF8.GetString(utf8);
+    }
+
+    /// <summary>A string as it is stored.</summary>
+    public ReadOnlySpan<byte> Utf8(int id)
+    {
+        int from = Int32(_offsets + (4 * id));
+        return Bytes.Slice(_texts + from, Int32(_offsets + (4 * id) + 4) - from);
+    }
+
+    /// <summary>Where a section begins, or -1.</summary>
+    public int Section(string name)
+    {
+        Span<byte> utf8 = stackalloc byte[3 * name.Length];
+        ReadOnlySpan<byte> wanted = utf8[..Encoding.UTF8.GetBytes(name, utf8)];
+        for (int at = PackImageWriter.HeaderLength; at < PackImageWriter.HeaderLength + (8 * _sections); at += 8)
+        {
+            if (Utf8(Int32(at)).SequenceEqual(wanted))
+            {
+                return Int32(at + 4);
+            }
+        }
+
+        return -1;
+    }
+
+    /// <inheritdoc/>
+    public override string ToString() => FormattableString.Invariant($"{_length} bytes in {_owner.GetType().Name}");
+}

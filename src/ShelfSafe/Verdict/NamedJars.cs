@@ -1,0 +1,101 @@
+using ShelfSafe.Core;
+using ShelfSafe.Foods;
+using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
+using ShelfSafe.Reading;
+using ShelfSafe.Reading.Amounts;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>Jars that the text names by what they hold: "three 2-litre jars", "32-ounce jars".</summary>
+/// <param name="words">Unit and jar words.</param>
+/// <param name="jars">Brim volumes of the jars that tables name.</param>
+internal sealed class NamedJars(LineWordTable words, JarYield jars)
+{
+    private const int MostBetween = 22;
+    private const double Brim = 1.07;
+    private const double LargestLitres = 5;
+
+    /// <summary>The first jar of the part that is larger than any row, with its place.</summary>
+    public (SourceSpan Span, string Words)? TooLarge(Recipe recipe, RecipePart part, IReadOnlyList<ProcessRow> rows)
+    {
+        if (rows.Count == 0)
+        {
+            return null;
+        }
+
+        int largest = rows.Max(row => JarSizes.Order(row.Jar));
+        string text = recipe.Text;
+        int end = Math.Min(part.Span.End, text.Length);
+        for (int at = part.Span.Start; at < end; at++)
+        {
+            bool start = at == 0 || !(char.IsLetterOrDigit(text[at - 1]) || text[at - 1] is '.' or '/' or ',');
+            if (!start || char.IsWhiteSpace(text[at]) || !NumberScan.TryRange(text, at, out int after, out Interval value))
+            {
+                continue;
+            }
+
+            if (Held(text, after, value) is { } held && Class(held.Millilitres) > largest)
+            {
+                return (new(at, held.End), text[at..held.End]);
+            }
+
+            at = Math.Max(at, after - 1);
+        }
+
+        return null;
+    }
+
+    // What a jar of that number and unit holds, where a jar stands soon after it in the same sentence.
+    private (double Millilitres, int End)? Held(string text, int after, Interval value)
+    {
+        int unitAt = after;
+        while (unitAt < text.Length && text[unitAt] is ' ' or '-' or '\u2011' or '\u00A0')
+        {
+            unitAt++;
+        }
+
+        string? unit = words.Unit(text, unitAt, out int unitEnd);
+        double? each = unit is "oz" ? UnitFactors.Ratio("fl-oz", "ml") : unit is null ? null : UnitFactors.Ratio(unit, "ml");
+        if (each is not { } millilitres)
+        {
+            return null;
+        }
+
+        int from = unitEnd;
+        while (from < text.Length && from - unitEnd < MostBetween && text[from] is not ('.' or ',' or ';' or '(' or '\n'))
+        {
+            string word = NumberScan.Word(text, from, out int end);
+            if (words.Is("jar-word", word))
+            {
+                return (Size(unit!, value.High, joined: unitAt > after && text[unitAt - 1] != ' ') * millilitres, end);
+            }
+
+            if (word is "of" or "into" or "to" or "in" or "per" or "each" or "for" or "and" or "or")
+            {
+                return null;
+            }
+
+            from = Math.Max(end, from + 1);
+        }
+
+        return null;
+    }
+
+    // "7 quart jars" counts jars, "2-quart jars" and "32 ounce jars" say what one holds; of litres a small number may be either, and the larger is read.
+    private static double Size(string unit, double value, bool joined) =>
+        joined || value < 1 || unit is "oz" or "fl-oz" or "ml" or "cl" or "dl" || (unit == "l" && value <= LargestLitres) || value != Math.Floor(value) ? value : 1;
+
+    private int Class(double millilitres)
+    {
+        for (int i = 0; i < JarSizes.All.Length; i++)
+        {
+            if (jars.Brim(JarSizes.All[i]) is { } brim && millilitres <= brim * Brim)
+            {
+                return i;
+            }
+        }
+
+        return JarSizes.All.Length;
+    }
+}
