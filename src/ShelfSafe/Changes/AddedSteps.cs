@@ -42,9 +42,10 @@ internal sealed class AddedSteps(AdaptRules rules, Draft draft, List<AdaptChange
         {
             AdaptRow row = rules[id];
             string text = row.Step.Replace("{headspace}", headspace, StringComparison.Ordinal);
+            JarPart part = id == "@close" ? JarPart.Close : id.StartsWith("@process", StringComparison.Ordinal) ? JarPart.Process : JarPart.Fill;
             foreach (string sentence in text.Split(". ", StringSplitOptions.RemoveEmptyEntries))
             {
-                draft.Steps.Add(new(sentence.EndsWith('.') ? sentence : sentence + ".", DraftSection.Method, added: true));
+                draft.Steps.Add(new(sentence.EndsWith('.') ? sentence : sentence + ".", DraftSection.Method, added: true) { Part = part });
             }
 
             changes.Add(new("step", text, string.Empty, row.Text, rules.Sources(row)));
@@ -66,24 +67,12 @@ internal sealed class AddedSteps(AdaptRules rules, Draft draft, List<AdaptChange
         _water.Text = text;
     }
 
-    /// <summary>Takes back the added filling where the recipe itself fills its jars; the process is always told.</summary>
-    public void Tidy()
-    {
-        string start = rules["@fill"].Step[..6];
-        DraftStep? added = draft.Steps.Find(step => step.Added && step.Text.StartsWith(start, StringComparison.Ordinal));
-        if (added is not null && draft.Steps.Exists(step => step is { Added: false, Place: DraftPlace.Kept, Section: DraftSection.Method } && Says(step, "fill", "jar")))
-        {
-            draft.Steps.Remove(added);
-            changes.RemoveAll(change => change.Kind == "step" && change.What == added.Text);
-        }
-    }
-
     /// <summary>Notes with the published process for one jar and how many jars it fills; empty where the altitude is not known.</summary>
     public ImmutableArray<DraftStep> ProcessNotes(VettingReport after)
     {
         string? jar = after.Measures.JarYield?.Jar;
-        ProcessLine[] lines = [.. after.Process.Where(line => line.Jar == jar)];
-        if (after.Kitchen.AltitudeFeet is null || lines.Select(line => (line.Minutes, line.Psi)).Distinct().Count() != 1)
+        ProcessLine[] lines = [.. after.Process.Where(line => line.Jar == jar).OrderByDescending(line => line.Minutes)];
+        if (after.Kitchen.AltitudeFeet is null || lines.Length == 0 || lines.Where(line => line.Minutes == lines[0].Minutes).Select(line => (line.Method, line.Psi)).Distinct().Count() != 1)
         {
             return [];
         }
@@ -101,6 +90,14 @@ internal sealed class AddedSteps(AdaptRules rules, Draft draft, List<AdaptChange
         return jars.IsBounded ? [note, new(count, DraftSection.Notes, added: true)] : [note];
     }
 
+    /// <summary>What the published row of the governing time asks beside it, such as sterile jars; empty where it asks nothing, and for soups, whose own directions govern.</summary>
+    public ImmutableArray<DraftStep> ConditionNotes(VettingReport after)
+    {
+        string conditions = after.Category?.Id == "soup" ? string.Empty
+            : after.Process.Where(line => line.Jar == after.Measures.JarYield?.Jar).MaxBy(line => line.Minutes)?.Conditions.TrimEnd('.') ?? string.Empty;
+        return conditions.Length == 0 ? [] : [new(rules["@note-conditions"].Step.Replace("{conditions}", conditions, StringComparison.Ordinal), DraftSection.Notes, added: true)];
+    }
+
     /// <summary>Whether a sentence holds every one of the words.</summary>
     public static bool Says(DraftStep step, params ReadOnlySpan<string> words)
     {
@@ -116,9 +113,9 @@ internal sealed class AddedSteps(AdaptRules rules, Draft draft, List<AdaptChange
         return true;
     }
 
-    // "Leave a finger of space", "fill the jars to the brim", "half an inch below the rim": each speaks of the headspace.
+    // "Leave a finger of space", "fill the jars to the brim", "half an inch below the rim": each speaks of the headspace. "Wipe the rims" does not.
     private static bool NamesSpace(DraftStep step) =>
-        Says(step, "headspace") || Says(step, "space") || Says(step, "brim") || Says(step, "rim")
+        Says(step, "headspace") || Says(step, "space") || Says(step, "brim") || (Says(step, "rim") && !Says(step, "wipe"))
         || (Says(step, "jar") && (Says(step, "top") || Says(step, "inch") || Says(step, "cm") || Says(step, "full") || Says(step, "neck")));
 
     private static bool NamesInches(string text, string inches)
@@ -135,9 +132,10 @@ internal sealed class AddedSteps(AdaptRules rules, Draft draft, List<AdaptChange
         ? []
         : [new("liquid", _water.Text, string.Empty, rules["@liquid"].Text, rules.Sources(rules["@liquid"]))];
 
+    // Of the longest time, which governs where the row of a covering liquid stands beside that of the food.
     private static string Headspace(VettingReport report)
     {
         ImmutableArray<ProcessLine> lines = report.Process.IsEmpty ? report.ProcessAfterChanges : report.Process;
-        return Inches.Of(lines.IsEmpty ? 1 : lines[0].HeadspaceInches);
+        return Inches.Of(lines.IsEmpty ? 1 : lines.MaxBy(line => line.Minutes)!.HeadspaceInches);
     }
 }

@@ -32,9 +32,28 @@ internal sealed class DraftLine(string text, string? group, int offset)
     public DraftPlace Place { get; set; }
 }
 
+/// <summary>What an added step does at the jar.</summary>
+internal enum JarPart
+{
+    /// <summary>Nothing: it is no step at the jar, or the cook's own.</summary>
+    None,
+
+    /// <summary>It fills the jars.</summary>
+    Fill,
+
+    /// <summary>It closes them.</summary>
+    Close,
+
+    /// <summary>It processes them.</summary>
+    Process,
+}
+
 /// <summary>A sentence of the prose.</summary>
 internal sealed class DraftStep(string text, DraftSection section, bool added = false)
 {
+    /// <summary>What it does at the jar, where it was added for that.</summary>
+    public JarPart Part { get; init; }
+
     /// <summary>The sentence as it is printed now.</summary>
     public string Text { get; set; } = text;
 

@@ -65,6 +65,28 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
         Added.Add(report);
     }
 
+    /// <summary>Puts the steps at the jar into working order; asks where that cannot be done.</summary>
+    public void Arrange(VettingReport report)
+    {
+        new JarOrder(rules, Draft, _changes).Arrange(Staying(), report.Category?.Id == "soup", step => Ask("@order", step.Text));
+    }
+
+    /// <summary>Steps for serving day, any of which will do, where no printed step names a food kept for it; empty where all are named.</summary>
+    /// <param name="shown">Sentences for serving day that are printed.</param>
+    /// <returns>The one that names the foods, then the one that points at the list: a food named in a step may be read as going into the jar.</returns>
+    public ImmutableArray<DraftStep> ServingSteps(IReadOnlySet<DraftStep> shown)
+    {
+        HashSet<string> named = [.. Draft.Steps.Where(step => shown.Contains(step) || step is { Section: DraftSection.Serving, Place: DraftPlace.Kept }).SelectMany(step => Mentions.Words(step.Text))];
+        string[] foods = [.. _entries.Where(pair => pair.Key.Place == DraftPlace.Serving).SelectMany(pair => pair.Value).Select(entry => entry.Food).Distinct(StringComparer.Ordinal).Where(food => !Mentions.Words(food).Any(named.Contains))];
+        return foods.Length == 0
+            ? []
+            : [new(rules["@serving-step"].Step.Replace("{food}", Joined(foods), StringComparison.Ordinal), DraftSection.Serving, added: true), new(rules["@serving-list"].Step, DraftSection.Serving, added: true)];
+    }
+
+    private HashSet<string> Staying() => [.. _entries.Where(pair => pair.Key.Place == DraftPlace.Kept).SelectMany(Foods).SelectMany(Mentions.Words)];
+
+    private static string Joined(string[] foods) => foods.Length == 1 ? foods[0] : $"{string.Join(", ", foods[..^1])} and {foods[^1]}";
+
     /// <summary>Treats every finding that asks for a change.</summary>
     /// <returns>Whether anything was changed.</returns>
     public bool Treat(VettingReport report)
@@ -84,7 +106,11 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
                     Reasons.Add(new(finding.Ingredient ?? string.Empty, finding.Message, finding.Sources));
                     break;
                 case "acid":
-                    AddAcid(report, finding, row);
+                    if (!PublishedAcid.Add(Draft, _changes, report, row))
+                    {
+                        Reasons.Add(new(finding.Ingredient ?? string.Empty, finding.Message, finding.Sources));
+                    }
+
                     break;
                 case "step" or "liquid":
                     break; // their steps stand in already; water is measured out at the end
@@ -228,7 +254,7 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
 
     private void MoveStep(DraftStep step, AdaptRow row, ImmutableArray<SourceReference> sources)
     {
-        if (Mentioned().NamesKept(step.Text))
+        if (Mentioned().NamesKept(step.Text) && !(row.Treatment == "method" && JarOrder.IsPlain(step, Staying())))
         {
             Ask("@mixed", step.Text);
             return;
@@ -275,28 +301,4 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
 
     private static IEnumerable<string> Foods(KeyValuePair<DraftLine, ImmutableArray<IngredientReport>> pair) =>
         pair.Value.SelectMany(entry => entry.Alternatives.Select(other => other.Food).Append(entry.Food));
-
-    // Published acid goes into a plain pack alone, in the words of its own row; never into a mixture.
-    private void AddAcid(VettingReport report, Finding finding, AdaptRow row)
-    {
-        if (_changes.Exists(change => change.Kind == "acid"))
-        {
-            return;
-        }
-
-        ProcessLine? process = report.ProcessAfterChanges.FirstOrDefault(line => line.Jar == "pint" && line.AcidAddition is { Length: > 0 } && !line.AcidAddition.StartsWith("recipe", StringComparison.Ordinal));
-        if (report.Category?.Kind != "category" || process?.AcidAddition is not { } acid || acid.IndexOf(" or ", StringComparison.Ordinal) is not (> 0 and var end))
-        {
-            Reasons.Add(new(finding.Ingredient ?? string.Empty, finding.Message, finding.Sources));
-            return;
-        }
-
-        Draft.Lines.Add(new($"{acid[..end]} for each pint jar", null, -1));
-        int fill = Draft.Steps.FindIndex(step => step is { Section: DraftSection.Method, Place: DraftPlace.Kept } && AddedSteps.Says(step, "fill", "jar"));
-        string[] jars = [.. report.ProcessAfterChanges.Where(line => line.AcidAddition?.Contains(" or ", StringComparison.Ordinal) == true)
-            .DistinctBy(line => line.Jar)
-            .Select(line => $"{line.AcidAddition![..line.AcidAddition!.IndexOf(" or ", StringComparison.Ordinal)]} into each {line.Jar} jar")];
-        Draft.Steps.Insert(Math.Max(fill, 0), new($"Put {string.Join(" or ", jars)}.", DraftSection.Method, added: true));
-        _changes.Add(new("acid", $"{acid[..end]} for each pint jar", string.Empty, row.Text, [new(string.Empty, process.Source, string.Empty, string.Empty)]));
-    }
 }

@@ -19,20 +19,32 @@ internal static class DraftReader
             draft.Lines.Add(new(line.Text.Text, line.AtServing ? null : line.Group, line.Text.Span.Start) { Place = line.AtServing ? DraftPlace.Serving : DraftPlace.Kept });
         }
 
+        int list = part.Ingredients.Where(line => !line.FromProse || part.Steps.Any(step => IsLine(step, line))).Select(line => line.Text.Span.Start).DefaultIfEmpty(0).Min();
+        bool later = part.Steps.Any(step => step.Role == StepRole.Step && step.Text.Span.Start > list && !part.Ingredients.Any(line => IsLine(step, line)));
+        if (recipe.Yield is { Length: > 0 } yield && yield.Trim().Length > 0 && !part.Steps.Any(step => step.Text.Text.Contains(yield, StringComparison.OrdinalIgnoreCase)))
+        {
+            string words = yield.Trim().TrimEnd('.');
+            draft.Steps.Add(new(char.IsLetter(words[0]) ? $"{char.ToUpperInvariant(words[0])}{words[1..]}." : $"Makes {words}.", DraftSection.Introduction));
+        }
+
         foreach (StepSentence step in part.Steps)
         {
-            // A nested list is read both ways: its foods are lines already, its label is printed anew.
-            bool line = part.Ingredients.Any(other => !other.FromProse && other.Text.Span.Overlaps(step.Text.Span));
-            if (line || Labels.Contains(step.Text.Text.Trim().TrimEnd(':'), StringComparer.OrdinalIgnoreCase))
+            if (part.Ingredients.Any(line => IsLine(step, line)) || Labels.Contains(step.Text.Text.Trim().TrimEnd(':'), StringComparer.OrdinalIgnoreCase))
             {
                 continue;
             }
 
-            draft.Steps.Add(new(step.Text.Text, Section(step.Role)));
+            // What stands before the list is no direction where directions follow it.
+            bool before = later && step.Role == StepRole.Step && step.Text.Span.Start < list;
+            draft.Steps.Add(new(step.Text.Text, before ? DraftSection.Introduction : Section(step.Role)));
         }
 
         return draft;
     }
+
+    // A nested list is read both ways: its foods are lines already, its label is printed anew.
+    private static bool IsLine(StepSentence step, IngredientLine line) => line.Text.Span.Overlaps(step.Text.Span)
+        && (!line.FromProse || line.Text.Text.Trim().TrimEnd('.') == step.Text.Text.Trim().TrimEnd('.'));
 
     private static DraftSection Section(StepRole role) => role switch
     {

@@ -141,12 +141,13 @@ public sealed class RecipeAdapter
             }
         }
 
-        if (editor.TooMuchOut(promised))
+        editor.Arrange(promised);
+        if (editor.IsStuck || editor.TooMuchOut(promised))
         {
             return null;
         }
 
-        current = Thin(editor, current, kitchen);
+        current = Thin(editor, _vetter.Vet(editor.Draft.Print(), kitchen), kitchen);
         if (!Keeps(promised, current))
         {
             editor.Give("@no-promise");
@@ -183,7 +184,6 @@ public sealed class RecipeAdapter
     // The last word has the whole text as the cook gets it.
     private Adaptation Finish(DraftEditor editor, VettingReport promised, Kitchen kitchen)
     {
-        editor.Added.Tidy();
         HashSet<DraftStep> shown = [];
         foreach (DraftStep step in editor.Draft.Steps.Where(step => step.Place == DraftPlace.Serving))
         {
@@ -194,12 +194,18 @@ public sealed class RecipeAdapter
             }
         }
 
-        ImmutableArray<DraftStep> notes = editor.Added.ProcessNotes(_vetter.Vet(editor.Draft.Print(shown.Contains), kitchen));
-        editor.Draft.Steps.AddRange(notes);
-        if (!Keeps(promised, _vetter.Vet(editor.Draft.Print(shown.Contains), kitchen)))
+        foreach (DraftStep serving in editor.ServingSteps(shown))
         {
-            editor.Draft.Steps.RemoveAll(notes.Contains); // the list of changes holds them all the same
+            if (Holds([serving]))
+            {
+                break;
+            }
         }
+
+        // The list of changes holds them all the same where the recipe cannot.
+        VettingReport judged = _vetter.Vet(editor.Draft.Print(shown.Contains), kitchen);
+        Holds(editor.Added.ProcessNotes(judged));
+        Holds(editor.Added.ConditionNotes(judged));
 
         string recipe = editor.Draft.Print(shown.Contains);
         VettingReport after = _vetter.Vet(recipe, kitchen);
@@ -210,6 +216,19 @@ public sealed class RecipeAdapter
 
         ImmutableArray<string> hidden = [.. editor.Draft.Steps.Where(step => step.Place == DraftPlace.Serving && !shown.Contains(step)).Select(step => step.Text)];
         return new(AdaptationKind.Jar, promised, after, recipe, editor.Changes, hidden, [], [], [], null);
+
+        // Adds steps, and takes them back where the whole is no longer covered with them.
+        bool Holds(ImmutableArray<DraftStep> steps)
+        {
+            editor.Draft.Steps.AddRange(steps);
+            bool holds = Keeps(promised, _vetter.Vet(editor.Draft.Print(shown.Contains), kitchen));
+            if (!holds)
+            {
+                editor.Draft.Steps.RemoveAll(steps.Contains);
+            }
+
+            return holds;
+        }
     }
 
     // As promised: the same way of canning, covered as written, and only by rows that the first report named.

@@ -5,8 +5,29 @@ namespace ShelfSafe.Measuring;
 
 /// <summary>Turns a volume in the pot into jars and canner loads.</summary>
 /// <param name="rows">Rows of <c>rules/jars.csv</c>.</param>
-public sealed class JarYield(ImmutableArray<JarRow> rows)
+/// <param name="weights">Rows of <c>rules/jar-weights.csv</c>.</param>
+public sealed class JarYield(ImmutableArray<JarRow> rows, ImmutableArray<JarWeightRow> weights)
 {
+    private const string Quart = "quart";
+    private const double GramsAPound = 453.59237;
+
+    /// <summary>The volume that packed pieces take in jars, by the published weight a quart: the liquid only fills the gaps between them.</summary>
+    /// <param name="grams">The pieces, fresh, g.</param>
+    /// <param name="product">Product of the process table.</param>
+    /// <param name="headspaceInches">Headspace of the governing process row, inches.</param>
+    /// <returns>Millilitres of filled jars, or <see langword="null"/> where no weight is published for the product.</returns>
+    public Interval? Packed(Interval grams, string product, double headspaceInches)
+    {
+        if (weights.FirstOrDefault(row => row.Product == product) is not { PoundsAQuart.Low: > 0 } weight || !grams.IsBounded || Plan(Interval.Zero, Quart, headspaceInches) is not { } quart)
+        {
+            return null;
+        }
+
+        return new(
+            grams.Low / (weight.PoundsAQuart.High * GramsAPound) * quart.FillMillilitres.High,
+            grams.High / (weight.PoundsAQuart.Low * GramsAPound) * quart.FillMillilitres.Low);
+    }
+
     /// <summary>What a jar holds to the brim, ml; <see langword="null"/> for a size that no row names.</summary>
     internal double? Brim(string jar) => rows.FirstOrDefault(row => row.Jar == jar)?.BrimMillilitres;
 

@@ -50,6 +50,11 @@ public sealed record YieldRow(string Group, string Food, string From, string To,
 /// <param name="Load">Jars in one load of a canner that takes 7 quarts.</param>
 public sealed record JarRow(string Jar, double BrimMillilitres, Interval MillilitresPerInch, Interval Load, string Source);
 
+/// <summary>One row of <c>rules/jar-weights.csv</c>: how much food a quart jar of a plain pack takes, the liquid in its gaps left out.</summary>
+/// <param name="Product">Product of <c>rules/processes.csv</c>.</param>
+/// <param name="PoundsAQuart">Pounds of fresh food for one quart jar, from the published yield of a bushel.</param>
+public sealed record JarWeightRow(string Product, Interval PoundsAQuart, string Source);
+
 /// <summary>What 100 g of a food is made of, g; <see langword="null"/> where it is not published, which is never zero.</summary>
 /// <param name="Density">Density without air, g/ml, from the composition.</param>
 /// <param name="Source">Key of the source tables with the food's number there.</param>
@@ -73,4 +78,5 @@ internal sealed record MeasureTables(
     RowTable<LikeRow> Likes,
     RowTable<Composition> Compositions,
     ImmutableArray<YieldRow> Yields,
-    ImmutableArray<JarRow> Jars);
+    ImmutableArray<JarRow> Jars,
+    ImmutableArray<JarWeightRow> JarWeights);

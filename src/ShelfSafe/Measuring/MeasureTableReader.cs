@@ -18,7 +18,8 @@ internal static class MeasureTableReader
         Rows(text, TableKeys.Likes, Like, faults),
         Rows(text, TableKeys.Compositions, Made, faults),
         Table(text, "yields.csv", ["group", "food", "from", "to", "low", "high", "source"], row => new YieldRow(row.Text("group"), row.Text("food"), row.Text("from"), row.Text("to"), Pair(row, "low", "high"), row.Text("source")), faults),
-        Table(text, "jars.csv", ["jar", "brim_ml", "ml_per_inch_low", "ml_per_inch_high", "load_low", "load_high", "source"], row => new JarRow(row.Text("jar"), row.Number("brim_ml") ?? 0, Pair(row, "ml_per_inch_low", "ml_per_inch_high"), Pair(row, "load_low", "load_high"), row.Text("source")), faults));
+        Table(text, "jars.csv", ["jar", "brim_ml", "ml_per_inch_low", "ml_per_inch_high", "load_low", "load_high", "source"], row => new JarRow(row.Text("jar"), row.Number("brim_ml") ?? 0, Pair(row, "ml_per_inch_low", "ml_per_inch_high"), Pair(row, "load_low", "load_high"), row.Text("source")), faults),
+        Table(text, "jar-weights.csv", ["product", "pounds_a_quart_low", "pounds_a_quart_high", "source", "url", "status"], row => new JarWeightRow(row.Text("product"), Pair(row, "pounds_a_quart_low", "pounds_a_quart_high"), row.Text("source")), faults));
 
     private static ImmutableArray<T> Table<T>(Func<string, PackText> text, string file, string[] header, Func<CsvRow, T?> read, List<PackFault> faults)
         where T : class =>

@@ -25,7 +25,7 @@ public sealed class Weigher
         _absurdGrams = absurdGrams;
         Yields = new(tables.Yields);
         Compositions = new(_index);
-        Jars = new(tables.Jars);
+        Jars = new(tables.Jars, tables.JarWeights);
     }
 
     /// <summary>Raw to cooked, soaked and drained.</summary>

@@ -10,7 +10,7 @@ public sealed record PlanChoice(ProcessLine? Process, string Problem)
 {
     private const string Steam = "atmospheric-steam";
 
-    /// <summary>Chooses the one row for a kitchen and its canners; of several for the same jar the longest time, then the hot pack, steam last.</summary>
+    /// <summary>Chooses the one row for a kitchen and its canners; of several for the same jar the recipe's own pack, then the longest time, then the hot pack, steam last.</summary>
     public static PlanChoice Of(VettingReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
@@ -44,11 +44,16 @@ public sealed record PlanChoice(ProcessLine? Process, string Problem)
         // No jar is taken for granted where the sizes have rows of their own: the cook names the one that stands on the table.
         string[] jars = [.. lines.Select(line => line.Jar).Distinct(StringComparer.Ordinal)];
         string? jar = report.Kitchen.Jar ?? (jars.Length == 1 ? jars[0] : null);
-        ProcessLine? line = lines.Where(line => line.Jar == jar)
+        ProcessLine? line = lines.Where(line => line.Jar == jar && IsOwnPack(line, report, lines))
             .OrderByDescending(line => line.Minutes)
             .ThenByDescending(line => line.Pack == "hot")
             .ThenBy(line => line.Method == Steam)
             .FirstOrDefault();
         return line is null ? new(null, "jar") : new(line, string.Empty);
     }
+
+    // A recipe that fills its jars hot goes by the hot row of each product that has one, and one that fills them raw by the raw row.
+    private static bool IsOwnPack(ProcessLine line, VettingReport report, ProcessLine[] all) => report.OwnPack is not { } own
+        || line.Pack == own
+        || !Array.Exists(all, other => other.Product == line.Product && other.Method == line.Method && other.Jar == line.Jar && other.Pack == own);
 }

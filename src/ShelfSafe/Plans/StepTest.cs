@@ -44,9 +44,12 @@ internal sealed class StepTest(VettingReport report, ProcessLine process, Dictio
             _ when IsFood(test) => InJar().Any(entry => Food(test, entry)),
             _ => test == "any"
                 || (test == "acid" && process.AcidAddition is { Length: > 0 })
-                || (test == "conditions" && process.Conditions.Length > 0),
+                || (test == "conditions" && process.Conditions.Length > 0 && !IsOverruledSoup()),
         };
     }
+
+    // The row of a single food lends a soup its longer time; how a soup is cooked, its own directions say.
+    private bool IsOverruledSoup() => report.Category?.Id == "soup" && !process.Overruled.IsDefaultOrEmpty;
 
     private static bool IsFood(string test) =>
         test.StartsWith("group ", StringComparison.Ordinal) || test.StartsWith("trait ", StringComparison.Ordinal) || test.StartsWith("food ", StringComparison.Ordinal);

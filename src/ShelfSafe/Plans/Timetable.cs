@@ -7,7 +7,9 @@ namespace ShelfSafe.Plans;
 internal static class Timetable
 {
     private const string Soak = "soak";
-    private const int MostLoads = 40; // more than a day's work; the rest is left to another session
+
+    /// <summary>Loads of one recipe that are laid on the clock: more than a day's work; the rest is left to another session, and the sheet says so.</summary>
+    public const int MostLoads = 40;
 
     /// <summary>Longest minutes of some steps.</summary>
     public static int Longest(IEnumerable<RunSheetStep> steps, bool soaking) =>

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Net;
 using System.Text;
 using ShelfSafe.Plans;
+using ShelfSafe.Reports.Html;
 using ShelfSafe.Verdict;
 
 namespace ShelfSafe.Reports;
@@ -44,15 +45,7 @@ public sealed class PlanReport(Words words)
         }
 
         page.Line(words["plan.one-recipe"]);
-        page.Heading(words["plan.timetable"]);
-        page.Line(words[start is null ? "plan.from-start" : "plan.longest"]);
-        foreach (TimetableEntry entry in sheet.Timetable)
-        {
-            string what = entry.Load == 0 || sheet.Recipes.Sum(recipe => recipe.Loads.IsBounded ? recipe.Loads.High : 1) <= 1 ? entry.Recipe : words.With("plan.load", entry.Recipe, entry.Load);
-            page.Line($"{Clock(entry.Start, start)}  {(what.Length == 0 ? string.Empty : what + ": ")}{entry.Text}");
-        }
-
-        page.Line($"{Clock(sheet.LongestMinutes, start)}  {words["plan.end"]}");
+        WriteTimetable(page, sheet, start);
         Part(page, sources, words["plan.before"], sheet.Before);
         foreach (PlannedRecipe recipe in sheet.Recipes)
         {
@@ -72,6 +65,33 @@ public sealed class PlanReport(Words words)
 
         page.Line(words["caution.tool"]);
         page.Close();
+    }
+
+    // The name of a recipe and load stands once above its lines.
+    private void WriteTimetable(IPlanPage page, RunSheet sheet, int? start)
+    {
+        page.Heading(words["plan.timetable"]);
+        page.Line(words[start is null ? "plan.from-start" : "plan.longest"]);
+        foreach (PlannedRecipe recipe in sheet.Recipes.Where(recipe => recipe.Loads.IsBounded && recipe.Loads.High > Timetable.MostLoads))
+        {
+            page.Line(words.With("plan.most-loads", recipe.Title, Timetable.MostLoads));
+        }
+
+        bool several = sheet.Recipes.Sum(recipe => recipe.Loads.IsBounded ? recipe.Loads.High : 1) > 1;
+        string above = string.Empty;
+        foreach (TimetableEntry entry in sheet.Timetable)
+        {
+            string what = entry.Load == 0 || !several ? entry.Recipe : words.With("plan.load", entry.Recipe, entry.Load);
+            if (what != above)
+            {
+                page.Group(what);
+                above = what;
+            }
+
+            page.Line($"{Clock(entry.Start, start)}  {entry.Text}");
+        }
+
+        page.Line($"{Clock(sheet.LongestMinutes, start)}  {words["plan.end"]}");
     }
 
     private string Summary(PlannedRecipe recipe)
@@ -128,6 +148,9 @@ public sealed class PlanReport(Words words)
 
         void Heading(string text);
 
+        /// <summary>A smaller heading; the lines after an empty one belong to no group.</summary>
+        void Group(string text);
+
         void Line(string text);
 
         void Check(string text);
@@ -140,6 +163,8 @@ public sealed class PlanReport(Words words)
         public void Open(string title) => page.Paragraph(title, ink: TextPage.Ink.Bold);
 
         public void Heading(string text) => page.Heading(text);
+
+        public void Group(string text) => page.Paragraph(text, 2, ink: TextPage.Ink.Bold);
 
         public void Line(string text) => page.Paragraph(text, 2);
 
@@ -155,6 +180,8 @@ public sealed class PlanReport(Words words)
         public void Open(string title) => output.Write($"# {title}\n\n");
 
         public void Heading(string text) => output.Write($"\n## {Escaped(text)}\n\n");
+
+        public void Group(string text) => output.Write(text.Length == 0 ? "\n" : $"\n### {Escaped(text)}\n\n");
 
         public void Line(string text) => output.Write($"- {Escaped(text)}\n");
 
@@ -192,6 +219,12 @@ public sealed class PlanReport(Words words)
             output.Write($"<h2>{Encoded(text)}</h2>\n");
         }
 
+        public void Group(string text)
+        {
+            EndList();
+            output.Write(text.Length == 0 ? string.Empty : $"<h3>{Encoded(text)}</h3>\n");
+        }
+
         public void Line(string text) => Item(Encoded(text));
 
         public void Check(string text) => Item($"<label><input type=\"checkbox\"> {Encoded(text)}</label>");
@@ -202,7 +235,7 @@ public sealed class PlanReport(Words words)
             output.Write("</body>\n</html>\n");
         }
 
-        private static string Encoded(string text) => WebUtility.HtmlEncode(InertText.Of(text));
+        private static string Encoded(string text) => ReportHtmlText.Safe(text);
 
         private void Item(string html)
         {

@@ -109,7 +109,9 @@ internal static class ReportHead
 
         if (report.Measures.TotalMillilitres is { IsBounded: true } volume)
         {
-            yield return words.With("yield.volume", TextNumbers.Short(volume.Low / MillilitresPerLitre), TextNumbers.Short(volume.High / MillilitresPerLitre));
+            string low = TextNumbers.Short(volume.Low / MillilitresPerLitre);
+            string high = TextNumbers.Short(volume.High / MillilitresPerLitre);
+            yield return low == high ? words.With("yield.volume-one", low) : words.With("yield.volume", low, high);
         }
 
         if (report.Measures.JarYield is { } yield)
@@ -118,6 +120,11 @@ internal static class ReportHead
             yield return yield.Jars.IsBounded
                 ? words.With("yield.jars", TextNumbers.Whole(yield.Jars.Low), TextNumbers.Whole(yield.Jars.High), jar)
                 : words.With("yield.jars-at-least", TextNumbers.Whole(yield.Jars.Low), jar);
+            if (yield.ByPublishedWeight)
+            {
+                yield return words["yield.packed"];
+            }
+
             yield return yield.JarsALoad is { } load
                 ? words.With("yield.loads-yours", TextNumbers.Range(load, string.Empty, words), TextNumbers.Range(yield.Loads, string.Empty, words), TextNumbers.Short(yield.RemainderMillilitres.High / MillilitresPerLitre))
                 : words.With("yield.loads", TextNumbers.Range(yield.Loads, string.Empty, words), TextNumbers.Short(yield.RemainderMillilitres.High / MillilitresPerLitre), TextNumbers.Range(yield.Load, string.Empty, words));

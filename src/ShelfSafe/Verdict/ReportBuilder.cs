@@ -47,6 +47,12 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
             kitchen)
         {
             KitchenNotes = reading.Notes,
+            OwnPack = (lead.Batch.Says("hot-pack"), lead.Batch.Says("raw-pack")) switch
+            {
+                (true, false) => "hot",
+                (false, true) => "raw",
+                _ => null,
+            },
             FreezerFirst = reading.FreezerFirst ? _freezer.Value.For([.. lead.Batch.InJar.Select(item => item.Food).OfType<FoodRow>()]) : [],
             UsableMethods = reading.Methods,
         };
@@ -156,9 +162,23 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
             : kitchen.Jar is { } usual && process.Any(line => line.Jar == usual) ? usual
             : process.Any(line => line.Jar == "pint") ? "pint"
             : process[0].Jar;
-        return jar is not null && jars.Plan(batch.TotalMillilitres, jar, process.First(line => line.Jar == jar).HeadspaceInches, kitchen.Capacity) is { } plan
-            ? new(jar, plan.Jars, plan.Loads, plan.RemainderMillilitres, process.First(line => line.Jar == jar).HeadspaceInches, kitchen.Capacity is null ? null : plan.Load) { Load = plan.Load }
+        if (jar is null)
+        {
+            return null;
+        }
+
+        double headspace = process.First(line => line.Jar == jar).HeadspaceInches;
+        Interval? packed = process.Select(line => line.Product).Distinct(StringComparer.Ordinal).Select(product => Packed(batch, product, headspace)).FirstOrDefault(volume => volume is not null);
+        return jars.Plan(packed ?? batch.TotalMillilitres, jar, headspace, kitchen.Capacity) is { } plan
+            ? new(jar, plan.Jars, plan.Loads, plan.RemainderMillilitres, headspace, kitchen.Capacity is null ? null : plan.Load) { Load = plan.Load, ByPublishedWeight = packed is not null }
             : null;
+    }
+
+    // Of a plain pack in pieces each jar takes the published weight of the food whose own row it is.
+    private Interval? Packed(Batch batch, string product, double headspace)
+    {
+        BatchItem[] pieces = [.. batch.InJar.Where(item => item.Food?.Process == $"yes: {product}")];
+        return pieces.Length == 0 ? null : jars.Packed(pieces.Aggregate(Interval.Zero, (sum, item) => sum + item.Grams), product, headspace);
     }
 
     private ImmutableArray<StorageAdvice> Storage(Dish dish)

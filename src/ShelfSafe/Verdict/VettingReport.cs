@@ -43,6 +43,9 @@ public sealed record VettingReport(
     public bool LacksRow => Outcome is Outcome.Pressure or Outcome.BoilingWater or Outcome.PressureAfterChanges or Outcome.BoilingWaterAfterChanges
         && Process.IsDefaultOrEmpty && ProcessAfterChanges.IsDefaultOrEmpty;
 
+    /// <summary>How the recipe itself fills its jars: <c>hot</c>, <c>raw</c>, or <see langword="null"/> where its steps do not say, or say both.</summary>
+    public string? OwnPack { get; init; }
+
     /// <summary>The freezer version, where this kitchen should take it first: it has no canner for the process, or its authority advises against it; else empty.</summary>
     public ImmutableArray<FreezingStep> FreezerFirst { get; init; } = [];
 
@@ -131,6 +134,9 @@ public sealed record MeasuresReport(
 /// <param name="JarsALoad">Jars in one load of the cook's own canner, or <see langword="null"/> where loads are those of a canner that takes seven quarts.</param>
 public sealed record JarYieldReport(string Jar, Interval Jars, Interval Loads, Interval RemainderMillilitres, double HeadspaceInches, Interval? JarsALoad = null)
 {
+    /// <summary>Whether the jars were counted by the published weight of a plain pack, so that the covering liquid only fills its gaps.</summary>
+    public bool ByPublishedWeight { get; init; }
+
     /// <summary>Jars of this size in one load, by whichever canner <see cref="Loads"/> counts with.</summary>
     public Interval Load { get; init; }
 }

@@ -23,6 +23,27 @@ public class JarYieldTests
         Assert.Equal(1, plan.Loads.High);
     }
 
+    // Source: USDA AIB 539 (rev. 2015): Guide 2 p. 2-19, 17 1/2 pounds of peaches for 7 quarts, 11 for 9 pints; Guide 3 p. 3-9, 21 pounds of
+    // tomatoes for 7 quarts, 13 for 9 pints; Guide 2, pears, 17 1/2 pounds for 7 quarts.
+    [Theory]
+    [InlineData("Peaches, halved or sliced", 17.5, "quart", 7)]
+    [InlineData("Peaches, halved or sliced", 11, "pint", 9)]
+    [InlineData("Pears, halved", 17.5, "quart", 7)]
+    [InlineData("Tomatoes, whole or halved, packed in water", 21, "quart", 7)]
+    [InlineData("Tomatoes, whole or halved, packed in water", 13, "pint", 9)]
+    public void Packed_ThePublishedWeight_FillsThePublishedJars(string product, double pounds, string jar, int jars)
+    {
+        Interval volume = _jars.Packed(Interval.Exactly(pounds * 453.59237), product, 0.5)!.Value;
+
+        JarPlan plan = _jars.Plan(volume, jar, 0.5)!;
+
+        Assert.InRange(jars, plan.Jars.Low, plan.Jars.High);
+        Assert.True(plan.Jars.High <= jars * 1.5);
+    }
+
+    [Fact]
+    public void Packed_ProductWithoutAPublishedWeight_IsNone() => Assert.Null(_jars.Packed(Interval.Exactly(1_000), "Tuna", 1));
+
     [Fact]
     public void Plan_MoreHeadspace_NeverNeedsFewerJars()
     {

@@ -45,6 +45,37 @@ public class RunSheetBuilderTests
     public void Build_ASoup_FollowsTheGuideLineByLine(string id, string? words, string? page) =>
         Holds(Sheet(Sample("vegetable-beef-soup.md")), id, words, page);
 
+    // Source: the same guide, Guide 4, p. 4-18: the meat of a soup is cooked until tender; "precook to rare" belongs to meat alone, Guide 5.
+    [Fact]
+    public void Build_ASoupUnderTheRowOfItsMeat_KeepsTheSoupsOwnCooking() =>
+        Assert.DoesNotContain(Sheet(Sample("vegetable-beef-soup.md")).Recipes[0].Prepare, step => step.Text.Contains("rare", StringComparison.Ordinal));
+
+    // Source: the same guide, Guide 2, p. 2-19: peaches, quarts, 1,001 to 3,000 ft: hot 30 minutes, raw 35.
+    [Theory]
+    [InlineData("Fill hot jars with the hot fruit", "hot", 30)]
+    [InlineData("Fill hot jars with the raw fruit", "raw", 35)]
+    [InlineData("Fill the jars with the fruit", "raw", 35)] // not said: the longer time
+    public void PlanChoice_ARecipeThatNamesItsPack_TakesThatRow(string words, string pack, int minutes)
+    {
+        string recipe = Sample("peach-halves.md").Replace("Fill hot jars with the hot fruit", words, StringComparison.Ordinal);
+
+        ShelfSafe.Verdict.ProcessLine? line = PlanChoice.Of(Vetter.Vet(recipe, Hall with { Jar = "quart" })).Process;
+
+        Assert.Equal((pack, minutes), (line?.Pack, line?.Minutes));
+    }
+
+    // Source: the same guide, Guide 1, p. 1-17 to 1-18: 1 inch of water over the jars, 2 inches where the time is more than 30 minutes.
+    [Theory]
+    [InlineData("raw", "canner-bw-deep", "canner-bw")]
+    [InlineData("hot", "canner-bw", "canner-bw-deep")]
+    public void Build_WaterOverTheJars_IsToldOnce(string pack, string told, string untold)
+    {
+        RunSheet sheet = _builder.Build([("x", Vetter.Vet(Sample("peach-halves.md").Replace("the hot fruit", $"the {pack} fruit", StringComparison.Ordinal), Hall with { Jar = "quart" }))]);
+
+        Assert.Contains(sheet.Before, step => step.Id == told);
+        Assert.DoesNotContain(sheet.Before, step => step.Id == untold);
+    }
+
     // Source: the same guide, Guide 1, p. 1-14 to 1-18; Guide 2, p. 2-19.
     [Theory]
     [InlineData("canner-bw", "1 inch of boiling water over the jars", "Guide 1, p. 1-17 to 1-18")]

@@ -1,0 +1,115 @@
+using ShelfSafe.Pack;
+
+namespace ShelfSafe.Changes;
+
+/// <summary>Puts the steps at the jar into working order: filling, closing, processing, and only then what follows.</summary>
+/// <remarks>
+/// The published steps take the place of the cook's own lids and canner, and of a filling that the same sentence closes. A sentence
+/// is taken over only if it speaks of nothing but the jars and food that stays: any other word might tell of something that must be
+/// judged, so the cook is asked instead. What is kept is judged again with the whole draft.
+/// </remarks>
+internal sealed class JarOrder(AdaptRules rules, Draft draft, List<AdaptChange> changes)
+{
+    private static readonly HashSet<string> Filling = new(StringComparer.Ordinal) { "fill", "ladle", "pack", "spoon", "pour", "put", "transfer", "divide", "funnel", "pot" };
+    private static readonly HashSet<string> Closing = new(StringComparer.Ordinal) { "lid", "cap", "rim", "ring", "band", "screw", "seal", "close" };
+    private static readonly HashSet<string> Processing = new(StringComparer.Ordinal) { "canner", "process", "processing", "canning" };
+    private static readonly HashSet<string> Readying = new(StringComparer.Ordinal) { "sterilise", "sterilize", "wash", "warm", "prepare", "ready", "scald", "rinse" };
+    private static readonly HashSet<string> Following = new(StringComparer.Ordinal) { "cool", "cooling", "label", "store", "keep", "check", "remove", "lift", "take", "rest", "stand" };
+
+    // All that a sentence may say if the published steps are to stand in its place.
+    private static readonly HashSet<string> Plain = new(StringComparer.Ordinal)
+    {
+        "a", "an", "the", "and", "or", "in", "into", "to", "on", "of", "with", "by", "for", "at", "it", "them", "their", "its", "each", "all", "then", "up", "until", "off", "while", "still", "over",
+        "jar", "hot", "clean", "sterilised", "sterilized", "warm", "half", "pint", "quart", "boiling", "preserving", "canning", "glass", "mason", "small", "large",
+        "leave", "leaving", "inch", "headspace", "space", "remove", "air", "bubble", "wipe", "clean", "damp", "cloth", "fingertip", "finger", "tight", "tightly", "firmly", "apply", "adjust",
+        "water", "bath", "pressure", "minute", "hour", "pound", "psi", "lb", "dial", "weighted", "gauge", "published", "time", "process", "usual", "full", "high",
+        "jam", "jelly", "chutney", "relish", "sauce", "soup", "stew", "broth", "stock", "juice", "syrup", "brine", "liquid", "mixture", "fruit", "vegetable", "food", "content",
+    };
+
+    /// <summary>Arranges the steps of the draft.</summary>
+    /// <param name="stays">Words of the foods that stay in the jar.</param>
+    /// <param name="soup">Whether the published filling is that of soups, which takes the place of any other.</param>
+    /// <param name="ask">Receives a step that cannot be put in order.</param>
+    public void Arrange(IReadOnlySet<string> stays, bool soup, Action<DraftStep> ask)
+    {
+        List<DraftStep> own = [.. draft.Steps.Where(step => step is { Section: DraftSection.Method, Place: not DraftPlace.Serving, Added: false })];
+        int first = own.FindIndex(Begins);
+        List<DraftStep> fill = [];
+        List<DraftStep> after = [];
+        bool closed = false;
+        foreach (DraftStep step in first < 0 ? [] : own.Skip(first))
+        {
+            bool fills = Fills(step);
+            bool closes = Says(step, Processing) || (Says(step, Closing) && !Follows(step));
+            if (step.Place == DraftPlace.Out)
+            {
+                closed |= closes; // taken out already, and yet it tells where the jars are closed
+            }
+            else if (closes || (soup && fills))
+            {
+                closed |= closes;
+                TakeOver(step, stays, ask);
+            }
+            else if (!closed && !soup)
+            {
+                fill.Add(step);
+            }
+            else if (closed && Follows(step))
+            {
+                after.Add(step);
+            }
+            else
+            {
+                ask(step);
+            }
+        }
+
+        Rebuild(fill, after);
+    }
+
+    /// <summary>Whether the work at the jar begins with this sentence; to have the jars ready is no filling.</summary>
+    public static bool Begins(DraftStep step) => !Says(step, Readying)
+        && (Fills(step) || Says(step, Processing) || (Says(step, Closing) && (AddedSteps.Says(step, "jar") || AddedSteps.Says(step, "rim"))));
+
+    /// <summary>Whether the sentence speaks of nothing but the jars and food that stays, so that the published steps can stand in its place.</summary>
+    public static bool IsPlain(DraftStep step, IReadOnlySet<string> stays) => Mentions.Words(step.Text).All(word =>
+        Plain.Contains(word) || Filling.Contains(word) || Closing.Contains(word) || Processing.Contains(word) || stays.Contains(word) || word.All(char.IsDigit));
+
+    private static bool Fills(DraftStep step) => AddedSteps.Says(step, "jar") && Says(step, Filling);
+
+    private static bool Follows(DraftStep step) => Says(step, Following) && !Says(step, Processing) && !AddedSteps.Says(step, "bubble");
+
+    private static bool Says(DraftStep step, HashSet<string> words) => Mentions.Words(step.Text).Any(words.Contains);
+
+    private void TakeOver(DraftStep step, IReadOnlySet<string> stays, Action<DraftStep> ask)
+    {
+        if (!IsPlain(step, stays))
+        {
+            ask(step);
+            return;
+        }
+
+        AdaptRow row = rules["@own-jar-step"];
+        step.Place = DraftPlace.Out;
+        changes.Add(new("method", step.Text, string.Empty, row.Text, rules.Sources(row)));
+    }
+
+    private void Rebuild(List<DraftStep> fill, List<DraftStep> after)
+    {
+        if (fill.Exists(Fills))
+        {
+            foreach (DraftStep added in draft.Steps.FindAll(step => step.Part == JarPart.Fill))
+            {
+                draft.Steps.Remove(added);
+                changes.RemoveAll(change => change.Kind == "step" && change.What == added.Text);
+            }
+        }
+
+        List<DraftStep> published = draft.Steps.FindAll(step => step.Part != JarPart.None);
+        List<DraftStep> rest = draft.Steps.FindAll(step => step.Part == JarPart.None && !fill.Contains(step) && !after.Contains(step));
+        int end = rest.FindLastIndex(step => step.Section == DraftSection.Method) + 1;
+        rest.InsertRange(end, [.. fill, .. published, .. after]);
+        draft.Steps.Clear();
+        draft.Steps.AddRange(rest);
+    }
+}
