@@ -150,7 +150,7 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words)
         && !WordFolding.Words(text[..mention.Start]).TakeLast(3).Any(word => words.Is("line-without", word))
         && !candidates.Any(food => batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || own.Group == food.Group && food.Group is "meat" or "poultry" or "seafood" or "pasta" or "grain" || HazardTraits.FromSteps.Any(trait => own.Has(trait) && food.Has(trait)))))
         && !IsDish(mention.Words, part)
-        && !mention.Words.Split(' ').Any(StepFoods.Known(part).Contains);
+        && !mention.Words.Split(' ').Any(word => word.Length > 3 && StepFoods.Known(part).Contains(word));
 
     // "Tomato salsa" names the dish and its own foods; "corn salsa" names corn too.
     private bool IsDish(string phrase, RecipePart part)
@@ -158,7 +158,7 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words)
         string[] all = phrase.Split(' ');
         HashSet<string> known = StepFoods.Known(part);
         return all.Any(word => words.Is("dish-word", word))
-            && all.All(word => words.Is("dish-word", word) || words.Is("title-not-food", word) || words.Is("filler", word) || known.Contains(word));
+            && all.All(word => words.Is("dish-word", word) || words.Is("title-not-food", word) || words.Is("dish-adjective", word) || words.Is("filler", word) || known.Contains(word));
     }
 
     private bool Has(string text, string kind) => WordFolding.Words(text).Any(word => words.Is(kind, word));
