@@ -2,6 +2,7 @@ using ShelfSafe.Core;
 using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
 using ShelfSafe.Reading;
+using ShelfSafe.Reading.Amounts;
 
 namespace ShelfSafe.Verdict;
 
@@ -12,6 +13,8 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
     private const double Rounding = 0.95;
     private const int Near = 40;
     private const double LeastEach = 14;
+    private const double Strength = 5;
+    private const double Strongest = 30;
 
     /// <summary>Places of doubt, at most one for each sentence or line.</summary>
     /// <param name="part">The dish.</param>
@@ -22,7 +25,7 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
         foreach (IngredientLine line in part.Ingredients)
         {
             bool acid = batch.Items.Any(item => ReferenceEquals(item.Ingredient.Line, line) && item.InJar && IsAcid(item.Food));
-            if (acid && Doubt(line.Text.Text) is { } doubt)
+            if (acid && (Doubt(line.Text.Text) ?? Weak(line.Text.Text)) is { } doubt)
             {
                 yield return (line.Text.Map(doubt.Start, doubt.End), line.Text.Text[doubt.Start..doubt.End]);
             }
@@ -68,7 +71,7 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
             foreach ((Interval value, string unit, FoodMention mention) in StepMeasures.Of(text, mentions, words))
             {
                 // A tablespoon for a pint is the least that any row prints for each jar.
-                if (each && mention.Match.Candidates.Any(food => IsAcid(food) && food.Id != "citric-acid") && StepMeasures.Plain(value, unit) is { Volume: true } jar && jar.Low < LeastEach)
+                if (each && mention.Match.Candidates.Any(food => IsAcid(food) && food.Id != "citric-acid") && StepMeasures.Plain(value, unit) is { Volume: true } jar && jar.Low < (text.Contains("pint", StringComparison.OrdinalIgnoreCase) || !text.Contains("quart", StringComparison.OrdinalIgnoreCase) ? LeastEach : 2 * LeastEach))
                 {
                     return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
                 }
@@ -92,6 +95,22 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
     }
 
     private static bool IsAcid(Pack.FoodRow? food) => food is not null && food.Id != "ascorbic-acid" && (food.Group == "acid" || food.Has("vinegar") || food.Has("acidifier"));
+
+    // "4-5 percent", "* or 4 percent": any strength below the 5 percent that the tested recipes name.
+    private static (int Start, int End)? Weak(string text)
+    {
+        for (int at = 0; at < text.Length; at++)
+        {
+            bool start = at == 0 || !(char.IsLetterOrDigit(text[at - 1]) || text[at - 1] is '.' or '/' or ',');
+            if (start && char.IsAsciiDigit(text[at]) && NumberScan.TryRange(text, at, out int end, out Interval value)
+                && value.Low < Strength && value.High <= Strongest && (text.AsSpan(end).TrimStart().StartsWith("%") || NumberScan.Word(text, NumberScan.Skip(text, end), out _) is "percent" or "per"))
+            {
+                return (at, end);
+            }
+        }
+
+        return null;
+    }
 
     // A word that makes the acid less, weaker or optional; "do not dilute" makes it neither. A strength other than 5 percent is one too.
     // In a sentence the word stands near the acid.

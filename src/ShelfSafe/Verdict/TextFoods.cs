@@ -147,10 +147,18 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words)
         mention.Match.Candidates is { IsEmpty: false } candidates
         && candidates.All(food => HazardTraits.FromSteps.Any(food.Has) || _bulk.Contains(food.Group, StringComparer.Ordinal) || mention.Words.Split(' ').Any(word => words.Is("dish-word", word)))
         && !words.Is("step-not-food", mention.Words) && !words.Is("step-verb", mention.Words) && !words.Is("step-generic", mention.Words) && !words.Is("line-not-food", mention.Words)
-        && !WordFolding.Words(text[..mention.Start]).TakeLast(3).Any(word => words.Is("line-without", word))
+        && !IsLeftOut(text[..mention.Start])
         && !candidates.Any(food => batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || own.Group == food.Group && food.Group is "meat" or "poultry" or "seafood" or "pasta" or "grain" || HazardTraits.FromSteps.Any(trait => own.Has(trait) && food.Has(trait)))))
         && !IsDish(mention.Words, part)
         && !mention.Words.Split(' ').Any(word => word.Length > 3 && StepFoods.Known(part).Contains(word));
+
+    // "No cream" leaves it out; "don't forget the cream" and "never without bacon" put it in.
+    private bool IsLeftOut(string before)
+    {
+        string[] all = WordFolding.Words(before);
+        return all.TakeLast(3).Any(word => words.Is("line-without", word))
+            && !all.Where((word, at) => words.Is("serve-undo", word) && all.Take(at).Any(earlier => words.Is("line-without", earlier))).Any();
+    }
 
     // "Tomato salsa" names the dish and its own foods; "corn salsa" names corn too.
     private bool IsDish(string phrase, RecipePart part)
