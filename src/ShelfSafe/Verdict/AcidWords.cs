@@ -39,7 +39,7 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            FoodMention[] mentions = StepFoods.Outside(sentence, batch.Facts) ? [] : [.. catalogue.Mentions(text)];
+            FoodMention[] mentions = ServingSteps.Outside(sentence, batch.Facts) ? [] : [.. catalogue.Mentions(text)];
             if (mentions.FirstOrDefault(mention => mention.Match.Candidates.Any(IsAcid)) is { } acid && Doubt(text, acid.Start, acid.End) is { } doubt)
             {
                 yield return (sentence.Text.Map(doubt.Start, doubt.End), text[doubt.Start..doubt.End]);
@@ -66,7 +66,7 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            FoodMention[] mentions = StepFoods.Outside(sentence, batch.Facts) ? [] : [.. catalogue.Mentions(text)];
+            FoodMention[] mentions = ServingSteps.Outside(sentence, batch.Facts) ? [] : [.. catalogue.Mentions(text)];
             bool each = WordFolding.Words(text).Any(word => words.Is("jar-word", word) || words.Is("jar-size", word) || word is "each" or "per");
             foreach ((Interval value, string unit, FoodMention mention) in StepMeasures.Of(text, mentions, words))
             {

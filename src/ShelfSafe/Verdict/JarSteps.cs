@@ -39,7 +39,7 @@ internal sealed class JarSteps(LineWordTable words)
         StepFact? pressure = null;
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Role != StepRole.Step || StepFoods.Outside(sentence, facts))
+            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts))
             {
                 continue;
             }

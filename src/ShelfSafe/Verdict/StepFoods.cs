@@ -24,7 +24,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
 
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Role != StepRole.Step || Outside(sentence, facts))
+            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts))
             {
                 continue;
             }
@@ -59,7 +59,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
                 continue;
             }
 
-            if (!after || sentence.Role != StepRole.Step || Outside(sentence, facts) || IsSetAside(sentence))
+            if (!after || sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts) || IsSetAside(sentence))
             {
                 continue;
             }
@@ -111,7 +111,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
         HashSet<string> known = Known(part);
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Role != StepRole.Step || Outside(sentence, facts))
+            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts))
             {
                 continue;
             }
@@ -171,32 +171,6 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
     private static bool Animal(string group) => group is "meat" or "poultry" or "seafood";
 
     private static bool Plant(string group) => group is "vegetable" or "fruit" or "tomato" or "mushroom" or "legume-dried" or "legume-fresh" or "herb-spice-dried";
-
-    // What is only served beside, or added when serving, is no part of the jar. Where jars are filled, "over the top" is no serving
-    // unless the sentence says so.
-    internal static bool Outside(StepSentence sentence, ImmutableArray<StepFact> facts)
-    {
-        StepFact? filled = null;
-        foreach (StepFact fact in facts)
-        {
-            filled = fact.Id == JarSteps.Filled ? fact : filled;
-        }
-
-        foreach (StepFact fact in facts)
-        {
-            if (ReferenceEquals(fact.Sentence, sentence) && fact.Id is "serve-with" or "at-serving" or "served-fresh"
-                && (fact.Id == "served-fresh" || filled is null || SaysServing(sentence.Text.Text, fact.Span.Start > filled.Span.Start)))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private static bool SaysServing(string text, bool after) =>
-        (after && text.Contains("garnish", StringComparison.OrdinalIgnoreCase)) || (!text.Contains(" now", StringComparison.OrdinalIgnoreCase) && (text.Contains("serv", StringComparison.OrdinalIgnoreCase) || text.Contains("open", StringComparison.OrdinalIgnoreCase)
-        || text.Contains("eat", StringComparison.OrdinalIgnoreCase) || text.Contains("table", StringComparison.OrdinalIgnoreCase)));
 
     // "Butter the tin", "fish out the leaf", "an old yoghurt tub", "across the grain": the word is what is done, a tool, or a way to cut.
     private bool IsVerb(string text, FoodMention mention)

@@ -44,7 +44,7 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words)
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            if (sentence.Role is StepRole.Step or StepRole.Serving || StepFoods.Outside(sentence, batch.Facts) || Has(text, "serve-later"))
+            if (sentence.Role is StepRole.Step or StepRole.Serving || ServingSteps.Outside(sentence, batch.Facts) || Has(text, "serve-later"))
             {
                 continue;
             }
@@ -67,7 +67,7 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words)
         foreach (StepSentence sentence in kept.Length == 0 || filled is null ? [] : part.Steps)
         {
             string text = sentence.Text.Text;
-            if (sentence.Role == StepRole.Step && !StepFoods.Outside(sentence, batch.Facts) && !Has(text, "serve-later"))
+            if (sentence.Role == StepRole.Step && !ServingSteps.Outside(sentence, batch.Facts) && !Has(text, "serve-later"))
             {
                 foreach (FoodMention mention in catalogue.Mentions(text))
                 {
@@ -92,7 +92,7 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words)
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            if (StepFoods.Outside(sentence, batch.Facts) || Has(text, "serve-later"))
+            if (ServingSteps.Outside(sentence, batch.Facts) || Has(text, "serve-later"))
             {
                 continue;
             }

@@ -17,7 +17,7 @@ internal sealed class UnreadWords(FoodCatalogue catalogue, LineWordTable words, 
         HashSet<string> listed = StepFoods.Known(part);
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Role != StepRole.Step || StepFoods.Outside(sentence, batch.Facts))
+            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, batch.Facts))
             {
                 continue;
             }

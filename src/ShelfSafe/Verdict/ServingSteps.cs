@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using ShelfSafe.Reading;
+using ShelfSafe.Steps;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>Steps of the table: what is only served beside, or added when serving, is no part of the jar.</summary>
+internal static class ServingSteps
+{
+    /// <summary>Whether a sentence speaks of serving alone.</summary>
+    /// <param name="sentence">The sentence.</param>
+    /// <param name="facts">Facts of the dish; where jars are filled, "over the top" is no serving unless the sentence says so.</param>
+    public static bool Outside(StepSentence sentence, ImmutableArray<StepFact> facts)
+    {
+        StepFact? filled = null;
+        foreach (StepFact fact in facts)
+        {
+            filled = fact.Id == JarSteps.Filled ? fact : filled;
+        }
+
+        foreach (StepFact fact in facts)
+        {
+            if (ReferenceEquals(fact.Sentence, sentence) && fact.Id is "serve-with" or "at-serving" or "served-fresh"
+                && (fact.Id == "served-fresh" || filled is null || SaysServing(sentence.Text.Text, fact.Span.Start > filled.Span.Start)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool SaysServing(string text, bool after) =>
+        (after && text.Contains("garnish", StringComparison.OrdinalIgnoreCase)) || (!text.Contains(" now", StringComparison.OrdinalIgnoreCase) && (text.Contains("serv", StringComparison.OrdinalIgnoreCase) || text.Contains("open", StringComparison.OrdinalIgnoreCase)
+        || text.Contains("eat", StringComparison.OrdinalIgnoreCase) || text.Contains("table", StringComparison.OrdinalIgnoreCase)));
+}
