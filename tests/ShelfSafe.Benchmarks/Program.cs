@@ -9,6 +9,7 @@ return args switch
     ["parse", string path, ..] => FolderRun.ParseOnly(path, Console.Out),
     ["cold", string shelfsafe, string bare, string recipe] => ProcessRuns.Cold(shelfsafe, bare, recipe, Console.Out),
     ["many", string shelfsafe, string bare, string samples, string count] => ProcessRuns.Many(shelfsafe, bare, samples, int.Parse(count, System.Globalization.CultureInfo.InvariantCulture), Console.Out),
+    ["lookup", string path] => LookupRun.Run(path, Console.Out),
     ["heat"] => HeatRun.Run(Console.Out),
     ["bench", .. string[] rest] => Bench(rest),
     _ => Usage(),

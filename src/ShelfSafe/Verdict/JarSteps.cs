@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 using ShelfSafe.Foods;
 using ShelfSafe.Reading;
@@ -27,11 +28,19 @@ internal sealed class JarSteps(LineWordTable words)
     /// <summary>Fact: after the jars are filled pressure is named.</summary>
     public const string Pressure = "pressure-named";
 
+    private readonly SearchValues<string> _jars = SearchValues.Create([.. words.Of("jar-word"), .. words.Of("jar-size")], StringComparison.OrdinalIgnoreCase);
+
     /// <summary>The facts of a part, each at most once.</summary>
     /// <param name="part">The part.</param>
     /// <param name="facts">Facts already known; sentences about serving say nothing about the jar.</param>
     public IEnumerable<StepFact> Find(RecipePart part, ImmutableArray<StepFact> facts)
     {
+        // Most dishes never come near a jar.
+        if (!part.Steps.Any(step => step.Text.Text.AsSpan().ContainsAny(_jars)))
+        {
+            yield break;
+        }
+
         bool filled = false;
         StepFact? heated = null;
         StepFact? other = null;

@@ -108,7 +108,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
     public IEnumerable<(SourceSpan Span, string Words)> Unlisted(RecipePart part, ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed)
     {
         HashSet<string> seen = new(StringComparer.Ordinal);
-        HashSet<string> known = Known(part);
+        Lazy<HashSet<string>> known = new(() => Known(part));
         foreach (StepSentence sentence in part.Steps)
         {
             if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts))

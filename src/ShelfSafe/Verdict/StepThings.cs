@@ -13,8 +13,8 @@ internal sealed class StepThings(FoodCatalogue catalogue, LineWordTable words)
 {
     /// <summary>The places of untraced things in a sentence, as offsets in its text.</summary>
     /// <param name="text">The sentence.</param>
-    /// <param name="known">Folded singular words that the ingredient list itself names, its group headings included.</param>
-    public IEnumerable<(int Start, int End)> Find(string text, IReadOnlySet<string> known)
+    /// <param name="known">Made when first asked for: folded singular words that the ingredient list itself names, its group headings included.</param>
+    public IEnumerable<(int Start, int End)> Find(string text, Lazy<HashSet<string>> known)
     {
         ImmutableArray<FoodMention>? mentions = null;
         int covered = 0;
@@ -46,14 +46,15 @@ internal sealed class StepThings(FoodCatalogue catalogue, LineWordTable words)
     // Where the name of a thing put in begins, or -1.
     private int Opened(string text, int at)
     {
-        int measured = AfterMeasure(text, at);
+        string word = NumberScan.Word(text, at, out int end);
+        bool puts = words.Is("step-puts", word);
+        int measured = puts ? -1 : AfterMeasure(text, at);
         if (measured >= 0)
         {
             return measured;
         }
 
-        string word = NumberScan.Word(text, at, out int end);
-        if (!words.Is("step-puts", word) || IsDenied(text, at))
+        if (!puts || IsDenied(text, at))
         {
             return -1;
         }
@@ -142,7 +143,7 @@ internal sealed class StepThings(FoodCatalogue catalogue, LineWordTable words)
         return end > start ? (start, end) : null;
     }
 
-    private bool Untraced(string text, (int Start, int End) phrase, IReadOnlySet<string> known, ImmutableArray<FoodMention> mentions)
+    private bool Untraced(string text, (int Start, int End) phrase, Lazy<HashSet<string>> known, ImmutableArray<FoodMention> mentions)
     {
         if (mentions.Any(mention => mention.Start < phrase.End && mention.End > phrase.Start))
         {
@@ -157,7 +158,7 @@ internal sealed class StepThings(FoodCatalogue catalogue, LineWordTable words)
         }
 
         return !IsEmpty(all[head]) && all[head].Length > 2 && char.IsLetter(all[head][0])
-            && !all.Any(word => known.Contains(word) && !IsEmpty(word))
+            && !all.Any(word => known.Value.Contains(word) && !IsEmpty(word))
             && !IsPlain(all[head])
             && words.Unit(all[head], 0, out _) is null;
     }
