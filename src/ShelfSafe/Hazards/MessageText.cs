@@ -7,6 +7,10 @@ namespace ShelfSafe.Hazards;
 /// <summary>Fills the placeholders of a card's text with the cook's own words.</summary>
 internal static class MessageText
 {
+    private const double QuarterLitre = 250;
+    private const double Litre = 1000;
+    private const double Quart = 946.352946; // Source: NIST Handbook 44, Appendix C
+
     /// <summary>The text with every known placeholder filled; an unknown one is left as it stands, for a test to find.</summary>
     public static string Fill(string text, BatchItem? item, Batch batch, string? words)
     {
@@ -43,8 +47,20 @@ internal static class MessageText
         "why-no" => WhyNo(item),
         "amount" => item?.Ingredient.Amount is { } amount ? Print(amount) : "an amount that is not given",
         "share" when item is not null => Share(item, batch),
+        "more-liquid" => MoreLiquid(batch),
         _ => null,
     };
+
+    // What brings the jars to half liquid: the solids at their most, less the liquid at its least, up to the next quarter litre.
+    private static string MoreLiquid(Batch batch)
+    {
+        double solids = batch.InJar.Where(item => !item.Has("thin-liquid")).Sum(item => item.Millilitres.High);
+        double liquid = batch.InJar.Where(item => item.Has("thin-liquid")).Sum(item => item.Millilitres.Low);
+        double more = Math.Ceiling((solids - liquid) / QuarterLitre) * QuarterLitre;
+        return double.IsFinite(more) && more > 0
+            ? string.Create(CultureInfo.InvariantCulture, $"about {more / Litre:0.##} litres ({more / Quart:0.#} quarts) more than the list has")
+            : "as much as the drained solids take up";
+    }
 
     // "large onions are", "beef is": the cook's last word against that of the food, which is always told in the singular.
     private static string Choice(ReadOnlySpan<char> choice, BatchItem? item)

@@ -11,7 +11,7 @@ public class CardTextTests
     private static readonly Lazy<RecipeVetter> Vetter = new(() => RecipeVetter.Create(RulePack.Default));
 
     private static readonly string[] Placeholders =
-        ["{ingredient}", "{words}", "{dish}", "{food}", "{why-no}", "{share}", "{amount}", "{published}"];
+        ["{more-liquid}", "{ingredient}", "{words}", "{dish}", "{food}", "{why-no}", "{share}", "{amount}", "{published}"];
 
 
     private static readonly string[] NotYetRaised = [];
