@@ -45,7 +45,7 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
         }
 
         // Its steps go with it where they speak of nothing else; any other stays as the recipe has it.
-        Mentions own = new(_entries.Where(pair => _ownServing.Contains(pair.Key)).SelectMany(Foods), _entries.Where(pair => pair.Key.Place == DraftPlace.Kept).SelectMany(Foods));
+        Mentions own = new(_entries.Where(pair => _ownServing.Contains(pair.Key)).SelectMany(Mentions.Foods), _entries.Where(pair => pair.Key.Place == DraftPlace.Kept).SelectMany(Mentions.Foods));
         foreach (DraftStep step in Draft.Steps.Where(step => step.Section == DraftSection.Method && own.NamesGone(step.Text) && !own.NamesKept(step.Text)))
         {
             step.Place = DraftPlace.Serving;
@@ -83,7 +83,7 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
             : [new(rules["@serving-step"].Step.Replace("{food}", Joined(foods), StringComparison.Ordinal), DraftSection.Serving, added: true), new(rules["@serving-list"].Step, DraftSection.Serving, added: true)];
     }
 
-    private HashSet<string> Staying() => [.. _entries.Where(pair => pair.Key.Place == DraftPlace.Kept).SelectMany(Foods).SelectMany(Mentions.Words)];
+    private HashSet<string> Staying() => [.. _entries.Where(pair => pair.Key.Place == DraftPlace.Kept).SelectMany(Mentions.Foods).SelectMany(Mentions.Words)];
 
     private static string Joined(string[] foods) => foods.Length == 1 ? foods[0] : $"{string.Join(", ", foods[..^1])} and {foods[^1]}";
 
@@ -260,6 +260,11 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
             return;
         }
 
+        Go(step, row, sources);
+    }
+
+    private void Go(DraftStep step, AdaptRow row, ImmutableArray<SourceReference> sources)
+    {
         step.Place = row.Treatment == "serve" ? DraftPlace.Serving : DraftPlace.Out;
         _changes.Add(new(row.Treatment, step.Text, string.Empty, row.Text, sources));
     }
@@ -272,10 +277,8 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
         {
             if (!mentions.NamesKept(step.Text))
             {
-                bool serve = Mentioned(DraftPlace.Serving).NamesGone(step.Text);
-                AdaptRow row = rules[serve ? "@sentence" : "@sentence-out"];
-                step.Place = serve ? DraftPlace.Serving : DraftPlace.Out;
-                _changes.Add(new(row.Treatment, step.Text, string.Empty, row.Text, rules.Sources(row)));
+                AdaptRow row = rules[Mentioned(DraftPlace.Serving).NamesGone(step.Text) ? "@sentence" : "@sentence-out"];
+                Go(step, row, rules.Sources(row));
             }
             else if (SentenceCut.Without(step.Text, mentions) is { } shorter)
             {
@@ -291,14 +294,5 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
         Draft.Steps.FindAll(step => step is { Place: DraftPlace.Kept, Added: false, Section: DraftSection.Method } && mentions.AddsUnnamed(step.Text)).ForEach(step => Ask("@unnamed", step.Text));
     }
 
-    private Mentions Mentioned(DraftPlace? only = null)
-    {
-        KeyValuePair<DraftLine, ImmutableArray<IngredientReport>>[] gone = [.. _entries.Where(pair => !_ownServing.Contains(pair.Key) && (only is null ? pair.Key.Place != DraftPlace.Kept : pair.Key.Place == only))];
-        KeyValuePair<DraftLine, ImmutableArray<IngredientReport>>[] stays = [.. _entries.Where(pair => pair.Key.Place == DraftPlace.Kept)];
-        string[] kin = [.. rules.Kin(gone.SelectMany(pair => pair.Value), [.. stays.SelectMany(pair => pair.Value)])];
-        return new(gone.SelectMany(Foods).Concat(kin), stays.SelectMany(Foods));
-    }
-
-    private static IEnumerable<string> Foods(KeyValuePair<DraftLine, ImmutableArray<IngredientReport>> pair) =>
-        pair.Value.SelectMany(entry => entry.Alternatives.Select(other => other.Food).Append(entry.Food));
+    private Mentions Mentioned(DraftPlace? only = null) => Mentions.Of(_entries, _ownServing, only, rules);
 }

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using ShelfSafe.Foods;
+using ShelfSafe.Verdict;
 
 namespace ShelfSafe.Changes;
 
@@ -39,6 +41,23 @@ internal sealed class Mentions
             _gone.Add(Head(food));
         }
     }
+
+    /// <summary>The words of what goes, or of what goes to one place alone, against those of what stays.</summary>
+    /// <param name="entries">The foods of each line.</param>
+    /// <param name="ownServing">Lines that the recipe itself keeps for serving; they do not go.</param>
+    /// <param name="only">The one place, or <see langword="null"/> for any but the jar.</param>
+    /// <param name="rules">Rows that name the kin of foods.</param>
+    public static Mentions Of(Dictionary<DraftLine, ImmutableArray<IngredientReport>> entries, HashSet<DraftLine> ownServing, DraftPlace? only, AdaptRules rules)
+    {
+        KeyValuePair<DraftLine, ImmutableArray<IngredientReport>>[] gone = [.. entries.Where(pair => !ownServing.Contains(pair.Key) && (only is null ? pair.Key.Place != DraftPlace.Kept : pair.Key.Place == only))];
+        KeyValuePair<DraftLine, ImmutableArray<IngredientReport>>[] stays = [.. entries.Where(pair => pair.Key.Place == DraftPlace.Kept)];
+        string[] kin = [.. rules.Kin(gone.SelectMany(pair => pair.Value), [.. stays.SelectMany(pair => pair.Value)])];
+        return new(gone.SelectMany(Foods).Concat(kin), stays.SelectMany(Foods));
+    }
+
+    /// <summary>All foods that a line may mean.</summary>
+    public static IEnumerable<string> Foods(KeyValuePair<DraftLine, ImmutableArray<IngredientReport>> pair) =>
+        pair.Value.SelectMany(entry => entry.Alternatives.Select(other => other.Food).Append(entry.Food));
 
     /// <summary>Whether the word names food that goes.</summary>
     public bool IsGone(string word) => _gone.Contains(word);

@@ -32,6 +32,10 @@ internal sealed class JarAcid(ImmutableArray<JarAcidRow> rows, LineWordTable wor
             row.Number("grams_per_kg") ?? double.PositiveInfinity), faults),
     ];
 
+    /// <summary>Least of an acid for a pint, ml: its own row, else that of the mildest acid of the table.</summary>
+    public double LeastForAPint(string food) =>
+        rows.FirstOrDefault(row => row.Food == food)?.MillilitresPerPint ?? rows.Select(row => row.MillilitresPerPint).DefaultIfEmpty(0).Max();
+
     /// <summary>Whether one acid of the table is there in the published amount: by its own line, or by a step that puts it into each jar.</summary>
     public bool IsEnough(IReadOnlyList<BatchItem> items, IEnumerable<StepFact> facts)
     {

@@ -1,6 +1,7 @@
 using ShelfSafe.Core;
 using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
 using ShelfSafe.Reading;
 using ShelfSafe.Reading.Amounts;
 
@@ -8,13 +9,9 @@ namespace ShelfSafe.Verdict;
 
 /// <summary>Words and amounts by which less acid may go into the jar than the list says: "half the lemon juice", "let down with water".</summary>
 /// <remarks>A yes that rests on acid rests on the whole listed amount, so any doubt about it is asked.</remarks>
-internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
+internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words, Limits limits, JarAcid jarAcid)
 {
-    private const double Rounding = 0.95;
     private const int Near = 40;
-    private const double LeastEach = 14;
-    private const double Strength = 5;
-    private const double Strongest = 30;
 
     /// <summary>Places of doubt, at most one for each sentence or line.</summary>
     /// <param name="part">The dish.</param>
@@ -70,8 +67,10 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
             bool each = WordFolding.Words(text).Any(word => words.Is("jar-word", word) || words.Is("jar-size", word) || word is "each" or "per");
             foreach ((Interval value, string unit, FoodMention mention) in StepMeasures.Of(text, mentions, words))
             {
-                // A tablespoon for a pint is the least that any row prints for each jar.
-                if (each && mention.Match.Candidates.Any(food => IsAcid(food) && food.Id != "citric-acid") && StepMeasures.Plain(value, unit) is { Volume: true } jar && jar.Low < (text.Contains("pint", StringComparison.OrdinalIgnoreCase) || !text.Contains("quart", StringComparison.OrdinalIgnoreCase) ? LeastEach : 2 * LeastEach))
+                // What a row of the jar acids prints for a pint, and twice that for a quart.
+                double pints = text.Contains("quart", StringComparison.OrdinalIgnoreCase) && !text.Contains("pint", StringComparison.OrdinalIgnoreCase) ? 2 : 1;
+                if (each && mention.Match.Candidates.Any(IsAcid) && StepMeasures.Plain(value, unit) is { Volume: true } jar
+                    && jar.Low < pints * (1 - limits["formula-rounding"]) * mention.Match.Candidates.Min(food => jarAcid.LeastForAPint(food.Id)))
                 {
                     return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
                 }
@@ -84,7 +83,7 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
             }
         }
 
-        return used > 0 && used < Rounding * listed ? last : null;
+        return used > 0 && used < (1 - limits["formula-rounding"]) * listed ? last : null;
     }
 
     // "Fill up with hot water": the last words before the water are "with" and the like, and a verb of filling stands before them.
@@ -94,16 +93,16 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words)
         return all.TakeLast(3).Any(word => word is "with" or "from") && all.TakeLast(8).Any(word => words.Is("water-tops", word));
     }
 
-    private static bool IsAcid(Pack.FoodRow? food) => food is not null && food.Id != "ascorbic-acid" && (food.Group == "acid" || food.Has("vinegar") || food.Has("acidifier"));
+    private static bool IsAcid(FoodRow? food) => food is not null && food.Id != "ascorbic-acid" && (food.Group == "acid" || food.Has("vinegar") || food.Has("acidifier"));
 
     // "4-5 percent", "* or 4 percent": any strength below the 5 percent that the tested recipes name.
-    private static (int Start, int End)? Weak(string text)
+    private (int Start, int End)? Weak(string text)
     {
         for (int at = 0; at < text.Length; at++)
         {
             bool start = at == 0 || !(char.IsLetterOrDigit(text[at - 1]) || text[at - 1] is '.' or '/' or ',');
             if (start && char.IsAsciiDigit(text[at]) && NumberScan.TryRange(text, at, out int end, out Interval value)
-                && value.Low < Strength && value.High <= Strongest && (text.AsSpan(end).TrimStart().StartsWith("%") || NumberScan.Word(text, NumberScan.Skip(text, end), out _) is "percent" or "per"))
+                && value.Low < limits["vinegar-percent"] && (text.AsSpan(end).TrimStart().StartsWith("%") || NumberScan.Word(text, NumberScan.Skip(text, end), out _) is "percent" or "per"))
             {
                 return (at, end);
             }

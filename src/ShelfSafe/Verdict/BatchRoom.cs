@@ -36,6 +36,9 @@ internal sealed class BatchRoom
         }
     }
 
+    /// <summary>The bottled acid that each jar of a plain pack takes.</summary>
+    public JarAcid JarAcid => _jarAcid;
+
     /// <summary>The batch of one dish.</summary>
     public Batch Make(Recipe recipe, RecipePart part, IReadOnlyList<Ingredient> ingredients)
     {

@@ -9,13 +9,13 @@ namespace ShelfSafe.Verdict;
 
 /// <summary>Before a yes is given, everything in the text is looked at once more, and whatever was not understood is asked.</summary>
 /// <remarks>It can only take a yes back: words that nobody knows, foods that stand outside the list, a food that is already prepared, more of a food than listed.</remarks>
-internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, PlainWords plain, HazardRoom hazards, JarYield jars)
+internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, PlainWords plain, HazardRoom hazards, JarYield jars, Limits limits, JarAcid jarAcid)
 {
     private readonly UnreadWords _unread = new(catalogue, words, plain);
     private readonly LineTails _tails = new(catalogue, words);
-    private readonly TextFoods _foods = new(catalogue, words);
-    private readonly AcidWords _acid = new(catalogue, words);
-    private readonly NamedJars _jars = new(words, jars);
+    private readonly TextFoods _foods = new(catalogue, words, limits);
+    private readonly AcidWords _acid = new(catalogue, words, limits, jarAcid);
+    private readonly NamedJars _jars = new(words, jars, limits);
 
     /// <summary>Findings that bar a yes as written.</summary>
     /// <param name="recipe">The recipe, for its title.</param>

@@ -10,11 +10,10 @@ namespace ShelfSafe.Verdict;
 /// <summary>Jars that the text names by what they hold: "three 2-litre jars", "32-ounce jars".</summary>
 /// <param name="words">Unit and jar words.</param>
 /// <param name="jars">Brim volumes of the jars that tables name.</param>
-internal sealed class NamedJars(LineWordTable words, JarYield jars)
+/// <param name="limits">How far a printed size may be off.</param>
+internal sealed class NamedJars(LineWordTable words, JarYield jars, Limits limits)
 {
     private const int MostBetween = 22;
-    private const double Brim = 1.07;
-    private const double LargestLitres = 5;
 
     /// <summary>The first jar of the part that is larger than any row, with its place.</summary>
     public (SourceSpan Span, string Words)? TooLarge(Recipe recipe, RecipePart part, IReadOnlyList<ProcessRow> rows)
@@ -83,14 +82,14 @@ internal sealed class NamedJars(LineWordTable words, JarYield jars)
     }
 
     // "7 quart jars" counts jars, "2-quart jars" and "32 ounce jars" say what one holds; of litres a small number may be either, and the larger is read.
-    private static double Size(string unit, double value, bool joined) =>
-        joined || value < 1 || unit is "oz" or "fl-oz" or "ml" or "cl" or "dl" || (unit == "l" && value <= LargestLitres) || value != Math.Floor(value) ? value : 1;
+    private double Size(string unit, double value, bool joined) =>
+        joined || value < 1 || unit is "oz" or "fl-oz" or "ml" or "cl" or "dl" || (unit == "l" && value <= limits["largest-litres-of-a-jar"]) || value != Math.Floor(value) ? value : 1;
 
     private int Class(double millilitres)
     {
         for (int i = 0; i < JarSizes.All.Length; i++)
         {
-            if (jars.Brim(JarSizes.All[i]) is { } brim && millilitres <= brim * Brim)
+            if (jars.Brim(JarSizes.All[i]) is { } brim && millilitres <= brim * (1 + limits["jar-brim-rounding"]))
             {
                 return i;
             }

@@ -48,7 +48,7 @@ public sealed class RecipeVetter
         _categories = new(_hazards, tables.ProcessTable, tables.Limits);
         _formulas = FormulaRoom.Create(pack, _hazards);
         _ownProcess = new(_hazards);
-        _lastLook = new(catalogue, words, new PlainWords(pack.Text("plain-words.csv")), _hazards, weigher.Jars);
+        _lastLook = new(catalogue, words, new PlainWords(pack.Text("plain-words.csv")), _hazards, weigher.Jars, tables.Limits, _batches.JarAcid);
         _outcomes = new(tables.Limits);
         _cases = new(tables.Hazards);
         _reports = new(pack, weigher.Jars);

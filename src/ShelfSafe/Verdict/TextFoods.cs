@@ -1,12 +1,13 @@
 using ShelfSafe.Core;
 using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
 using ShelfSafe.Reading;
 
 namespace ShelfSafe.Verdict;
 
 /// <summary>Foods that the title, an introduction or a note names and the list does not, and more of a listed food.</summary>
-internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words)
+internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Limits limits)
 {
     private static readonly string[] _bulk = ["vegetable", "fruit", "meat", "poultry", "seafood", "mushroom", "legume-dried", "legume-fresh", "grain", "pasta"];
 
@@ -136,7 +137,7 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words)
             }
 
             (bool Volume, double Low, double High)?[] listed = [.. own.SelectMany(item => item.Ingredient.Measures.IsEmpty ? [item.Ingredient.Amount] : item.Ingredient.Measures.Select(measure => (Amount?)measure)).Select(measure => measure is { } one ? StepMeasures.Plain(one.Value, one.Unit) : null)];
-            if (listed.All(one => one is { } known && known.Volume == used.Volume) && used.High > 1.05 * listed.Sum(one => one!.Value.High))
+            if (listed.All(one => one is { } known && known.Volume == used.Volume) && used.High > (1 + limits["formula-rounding"]) * listed.Sum(one => one!.Value.High))
             {
                 yield return mention;
             }
