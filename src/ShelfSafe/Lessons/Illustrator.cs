@@ -8,6 +8,8 @@ namespace ShelfSafe.Lessons;
 /// <summary>Chooses and computes the pictures of a lesson. Usable from several threads.</summary>
 public sealed class Illustrator
 {
+    private const int MostInAReport = 2;
+
     private readonly JarPictures _jars;
     private readonly CannerPictures _canner;
     private readonly ChemistryPictures _chemistry;
@@ -97,6 +99,34 @@ public sealed class Illustrator
             : new([_jars.Recipe(food, HowItHeats(report), Jar(kitchen), kitchen.AltitudeFeet ?? 0), bars, .. Shares(report)], [_words["why.model"]]);
     }
 
+    /// <summary>The pictures that a printed report shows: why what must change matters, drawn for this recipe, or by the worked example where it cannot be.</summary>
+    /// <param name="report">The vetted recipe.</param>
+    /// <returns>At most two, one of a kind, those of the worst findings first; none for a dish that is no jar food or needs no change.</returns>
+    /// <remarks>Pictures that are the same for every recipe (altitude, air, water) stay with their lessons.</remarks>
+    public ImmutableArray<Figure> ForReport(VettingReport report)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        if (report.Outcome == Outcome.NotAJarFood)
+        {
+            return [];
+        }
+
+        PictureKind[] kinds = [.. Kinds(report).Select(Drawn).Where(static kind => kind != PictureKind.None).Distinct().Take(MostInAReport)];
+        return [.. kinds.SelectMany(kind => (ForRecipe(kind, report, report.Kitchen).Figures is { IsEmpty: false } own ? own : Worked(kind, report.Kitchen).Figures).Take(1))];
+    }
+
+    // A recipe heats in one way, so all that is drawn as a jar that heats is one picture.
+    private static PictureKind Drawn(PictureKind kind) => kind switch
+    {
+        PictureKind.Sets or PictureKind.Conducts or PictureKind.Sizes => PictureKind.Conducts,
+        PictureKind.Acid or PictureKind.Composition => kind,
+        PictureKind.None or PictureKind.Altitude or PictureKind.Air or PictureKind.Water => PictureKind.None,
+    };
+
+    // Findings stand worst first.
+    private IEnumerable<PictureKind> Kinds(VettingReport report) => report.Findings.IsDefault ? []
+        : report.Findings.Where(static finding => finding.Level >= FindingLevel.Change).Select(finding => _kinds.GetValueOrDefault(finding.Rule));
+
     private ImmutableArray<Figure> Shares(VettingReport report) => _composition.Shares(report.Category) is { } shares ? [shares] : [];
 
     private static string Jar(Kitchen kitchen) => kitchen.Jar == "quart" ? "quart" : "pint";
@@ -104,7 +134,7 @@ public sealed class Illustrator
     // The slower of what the findings say: thick from the start, then setting, then thin.
     private PictureKind HowItHeats(VettingReport report)
     {
-        PictureKind[] kinds = [.. report.Findings.Where(finding => finding.Level >= FindingLevel.Change).Select(finding => _kinds.GetValueOrDefault(finding.Rule))];
+        PictureKind[] kinds = [.. Kinds(report)];
         return kinds.Contains(PictureKind.Conducts) ? PictureKind.Conducts : kinds.Contains(PictureKind.Sets) ? PictureKind.Sets : PictureKind.None;
     }
 }

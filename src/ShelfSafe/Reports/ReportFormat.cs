@@ -26,7 +26,7 @@ public abstract class ReportFormat
         {
             "text" => new TextFormat(new(Words.Read(), style), style.Width),
             "markdown" => new MarkdownReport(Words.Read()),
-            "html" => new Html.ReportHtml(Words.Read()),
+            "html" => new Html.ReportHtml(pack, Words.Read()),
             "jsonl" => new JsonLinesFormat(),
             "sarif" => new SarifReport(pack, Words.Read()),
             _ => throw new ArgumentOutOfRangeException(nameof(name), name, null),

@@ -46,10 +46,10 @@ internal sealed class SarifReport : ReportFormat
     /// <inheritdoc/>
     public override string One(ReportItem item)
     {
-        // Editors show results alone, so a kitchen that no row is for is one of them.
+        // Editors show results alone, so what the kitchen must hear is a result too; a kitchen that no row is for has to change first.
         ImmutableArray<Finding> findings =
         [
-            .. item.Report.LacksRow ? item.Report.KitchenNotes.Take(1).Select(static note => new Finding(note.Id, FindingLevel.Change, null, [new(1, 1, 1, 1)], note.Text, string.Empty, note.Instead, note.Sources)) : [],
+            .. item.Report.KitchenNotes.Select((note, index) => OfKitchen(note, index == 0 && item.Report.LacksRow ? FindingLevel.Change : FindingLevel.Note)),
             .. item.Report.Findings.IsDefault ? [] : item.Report.Findings,
         ];
         return string.Join(Between, findings.Select(finding => Written(json => WriteResult(json, item, finding))));
@@ -86,6 +86,9 @@ internal sealed class SarifReport : ReportFormat
 
         return Encoding.UTF8.GetString(buffer.WrittenSpan);
     }
+
+    private static Finding OfKitchen(KitchenNote note, FindingLevel level) =>
+        new(note.Id, level, null, [new(1, 1, 1, 1)], note.Text, string.Empty, note.Instead, note.Sources);
 
     private static void WriteInvocation(Utf8JsonWriter json, IReadOnlyList<string> troubles, bool finished)
     {

@@ -1,22 +1,43 @@
+using System.Collections.Immutable;
 using System.Text.Json;
+using ShelfSafe.Core;
 using ShelfSafe.Pack;
+using ShelfSafe.Verdict;
 
 namespace ShelfSafe.Reports;
 
-/// <summary>The hazard cards as SARIF rules, in the order of their ids, each with its reason, its advice and its sources as help.</summary>
-internal sealed class SarifRules(RulePack pack, Words words)
+/// <summary>
+/// The hazard cards as SARIF rules, in the order of their ids, then what a kitchen may have to hear, each with its reason, its advice and its sources
+/// as help.
+/// </summary>
+internal sealed class SarifRules
 {
-    private readonly HazardCard[] _cards = [.. pack.Tables.Hazards.OrderBy(static card => card.Rule, StringComparer.Ordinal)];
-    private readonly Dictionary<string, int> _indices = pack.Tables.Hazards
-        .Select(static card => card.Rule)
-        .Distinct(StringComparer.Ordinal)
-        .Order(StringComparer.Ordinal)
-        .Select(static (rule, index) => (rule, index))
-        .ToDictionary(static pair => pair.rule, static pair => pair.index, StringComparer.Ordinal);
+    private readonly RulePack _pack;
+    private readonly Words _words;
+    private readonly Dictionary<string, SourceRow> _sources;
+    private readonly Rule[] _rules;
+    private readonly Dictionary<string, int> _indices = new(StringComparer.Ordinal);
 
-    private readonly Dictionary<string, SourceRow> _sources = pack.Tables.Sources.ToDictionary(static row => row.Id, StringComparer.Ordinal);
+    /// <summary>Prepares the rules of a pack.</summary>
+    public SarifRules(RulePack pack, Words words)
+    {
+        _pack = pack;
+        _words = words;
+        _sources = pack.Tables.Sources.ToDictionary(static row => row.Id, StringComparer.Ordinal);
+        _rules =
+        [
+            .. pack.Tables.Hazards.OrderBy(static card => card.Rule, StringComparer.Ordinal)
+                .Select(static card => new Rule(card.Rule, card.Why, card.Instead, card.FirstLevel, [.. card.Rows.SelectMany(static row => row.Sources)])),
+            .. pack.Tables.Kitchen.Notes.Select(static note => new Rule(note.Id, note.Text, note.Instead, FindingLevel.Note, note.Sources)),
+            new(KitchenNote.OfCountry, words["sarif.country"], words["sarif.country.do"], FindingLevel.Note, [.. pack.Tables.Kitchen.Countries.SelectMany(static country => country.Sources)]),
+        ];
+        foreach (Rule rule in _rules)
+        {
+            _indices.TryAdd(rule.Id, _indices.Count);
+        }
+    }
 
-    /// <summary>Index of a rule, or <see langword="null"/> where no card has it.</summary>
+    /// <summary>Index of a rule, or <see langword="null"/> where none has the id.</summary>
     public int? IndexOf(string rule) => _indices.TryGetValue(rule, out int index) ? index : null;
 
     /// <summary>Writes the tool with its rules.</summary>
@@ -24,19 +45,19 @@ internal sealed class SarifRules(RulePack pack, Words words)
     {
         json.WriteStartObject();
         json.WriteStartObject("driver"u8);
-        json.WriteText("name"u8, words["sarif.name"]);
+        json.WriteText("name"u8, _words["sarif.name"]);
         json.WriteText("semanticVersion"u8, typeof(SarifRules).Assembly.GetName().Version?.ToString(3) ?? "0.0.0");
         json.WriteStartArray("rules"u8);
-        foreach (HazardCard card in _cards)
+        foreach (Rule rule in _rules)
         {
-            WriteRule(json, card);
+            WriteRule(json, rule);
         }
 
         json.WriteEndArray();
         json.WriteStartObject("properties"u8);
-        json.WriteText("packVersion"u8, pack.Version);
-        json.WriteText("packDate"u8, pack.Date);
-        json.WriteText("packSha256"u8, pack.Sha256);
+        json.WriteText("packVersion"u8, _pack.Version);
+        json.WriteText("packDate"u8, _pack.Date);
+        json.WriteText("packSha256"u8, _pack.Sha256);
         json.WriteEndObject();
         json.WriteEndObject();
         json.WriteEndObject();
@@ -48,16 +69,16 @@ internal sealed class SarifRules(RulePack pack, Words words)
         return end < 0 ? text : text[..(end + 1)];
     }
 
-    private void WriteRule(Utf8JsonWriter json, HazardCard card)
+    private void WriteRule(Utf8JsonWriter json, Rule rule)
     {
-        string why = Filled(card.Why);
-        string instead = Filled(card.Instead);
-        SourceRow[] sources = [.. card.Rows.SelectMany(static row => row.Sources).Distinct(StringComparer.Ordinal).Select(id => _sources.GetValueOrDefault(id)).OfType<SourceRow>()];
-        string label = words["label.instead"];
+        string why = Filled(rule.Why);
+        string instead = Filled(rule.Instead);
+        SourceRow[] sources = [.. rule.Sources.Distinct(StringComparer.Ordinal).Select(id => _sources.GetValueOrDefault(id)).OfType<SourceRow>()];
+        string label = _words["label.instead"];
         string titles = string.Join("; ", sources.Select(static row => row.Title).Distinct(StringComparer.Ordinal));
-        string help = titles.Length == 0 ? $"{why}\n\n{label}: {instead}" : $"{why}\n\n{label}: {instead}\n\n{words["label.sources"]}: {titles}";
+        string help = titles.Length == 0 ? $"{why}\n\n{label}: {instead}" : $"{why}\n\n{label}: {instead}\n\n{_words["label.sources"]}: {titles}";
         json.WriteStartObject();
-        json.WriteText("id"u8, card.Rule);
+        json.WriteText("id"u8, rule.Id);
         WriteMessage(json, "shortDescription"u8, FirstSentence(why));
         WriteMessage(json, "fullDescription"u8, why);
         WriteMessage(json, "help"u8, help);
@@ -68,7 +89,7 @@ internal sealed class SarifRules(RulePack pack, Words words)
         }
 
         json.WriteStartObject("defaultConfiguration"u8);
-        json.WriteString("level"u8, SarifReport.LevelOf(card.FirstLevel).Level);
+        json.WriteString("level"u8, SarifReport.LevelOf(rule.Level).Level);
         json.WriteEndObject();
         json.WriteEndObject();
     }
@@ -84,11 +105,13 @@ internal sealed class SarifRules(RulePack pack, Words words)
     private string Filled(string text)
     {
         string filled = NumberChoice.Singular(text);
-        foreach (string blank in (ReadOnlySpan<string>)["dish", "ingredient", "words", "food", "published", "why-no"])
+        foreach (string blank in (ReadOnlySpan<string>)["dish", "ingredient", "words", "food", "published", "why-no", "jar", "gauge", "listed", "most", "day"])
         {
-            filled = filled.Replace($"{{{blank}}}", words[$"sarif.{blank}"], StringComparison.Ordinal);
+            filled = filled.Replace($"{{{blank}}}", _words[$"sarif.{blank}"], StringComparison.Ordinal);
         }
 
         return string.Join(' ', filled.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
     }
+
+    private sealed record Rule(string Id, string Why, string Instead, FindingLevel Level, ImmutableArray<string> Sources);
 }

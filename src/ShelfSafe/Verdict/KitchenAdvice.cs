@@ -8,7 +8,11 @@ namespace ShelfSafe.Verdict;
 /// <summary>A sentence about the cook's own kitchen: its altitude, canners, gauge or country.</summary>
 /// <param name="Id">Row of <c>rules/kitchen-notes.csv</c>, or <c>country</c>.</param>
 /// <param name="Instead">What to do.</param>
-public sealed record KitchenNote(string Id, string Text, string Instead, ImmutableArray<SourceReference> Sources);
+public sealed record KitchenNote(string Id, string Text, string Instead, ImmutableArray<SourceReference> Sources)
+{
+    /// <summary>Id of the note that tells what the country's food authority advises; its text is that of the country.</summary>
+    internal const string OfCountry = "country";
+}
 
 /// <summary>What a kitchen makes of some published processes.</summary>
 /// <param name="Lines">The lines that are left; none where no published time fits the only appliance.</param>
@@ -96,7 +100,7 @@ internal sealed class KitchenAdvice(PackTables pack, Func<string, SourceReferenc
         CountryRow? country = _tables.Countries.FirstOrDefault(row => row.Code == kitchen.Region);
         if (lowAcid && kitchen.Region.Length > 0 && country is not { LowAcid: "pressure-canner" })
         {
-            notes.Add(country is null ? Note("country-unknown") : new("country", country.Text, country.Instead, [.. country.Sources.Select(source)]));
+            notes.Add(country is null ? Note("country-unknown") : new(KitchenNote.OfCountry, country.Text, country.Instead, [.. country.Sources.Select(source)]));
         }
 
         return new(lacks && untested ? [] : lines, [.. notes], able, lacks || gap is { Id: not "beyond-jar" } || (lowAcid && country is { LowAcid: "against" }));

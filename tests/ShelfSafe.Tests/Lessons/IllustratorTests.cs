@@ -168,6 +168,31 @@ public class IllustratorTests
         Assert.StartsWith("Your amounts beside the tested ones", drawn.Figures[1].Title, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void ForReport_ThickAndFatDish_ShowsOnePictureOfAKindDrawnForIt()
+    {
+        VettingReport report = Vetter.Vet("# Stew\n\n- 1 kg beef\n- 500 g potatoes\n- 1 l water\n- 60 g flour\n- 200 g butter\n\n1. Boil. Stir in the flour and the butter. Mash it.\n", Kitchen.Unknown);
+
+        Figure[] figures = [.. Illustrator.ForReport(report)];
+
+        Assert.Equal(2, figures.Length);
+        Assert.Contains("of your recipe", Assert.Single(figures.OfType<LineFigure>()).Title, StringComparison.Ordinal);
+        Assert.Contains(Assert.Single(figures.OfType<BarFigure>()).Bars, bar => bar.Dark);
+    }
+
+    [Fact]
+    public void ForReport_WhatCannotBeWeighed_ShowsTheWorkedExample()
+    {
+        VettingReport report = Vetter.Vet("# Stew\n\n- beef\n- flour\n- 1 l water\n\n1. Boil. Stir in the flour.\n", Kitchen.Unknown);
+
+        Assert.Contains("thin and thick food", Illustrator.ForReport(report)[0].Title, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("# Bread\n\n- 500 g flour\n- 300 ml water\n- 7 g yeast\n\n1. Knead, let rise and bake for 40 minutes.\n")] // no jar food
+    [InlineData("# Rub\n\n- 2 tbsp paprika\n- 1 tbsp dried thyme\n\n1. Mix and keep in a dry jar.\n")] // nothing to change
+    public void ForReport_NothingToTeachForAJar_ShowsNone(string recipe) => Assert.Empty(Illustrator.ForReport(Vetter.Vet(recipe, Kitchen.Unknown)));
+
     private static double Behind(string recipe) =>
         ((LineFigure)Illustrator.ForRecipe(PictureKind.Conducts, Vetter.Vet(recipe, Kitchen.Unknown), Kitchen.Unknown).Figures[0]).Lines[1].Y[^1];
 }

@@ -14,6 +14,7 @@ namespace ShelfSafe.Tests.Reports;
 public sealed class InertReportTests
 {
     private static readonly RecipeVetter _vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly string[] _shapes = ["title", "desc", "rect", "line", "polyline", "circle", "text"];
     private static readonly string[] _allowedAddresses = [SampleReport.Book.Url, .. RulePack.Default.Tables.Sources.Select(static row => row.Url)];
     private static readonly MarkdownPipeline _everyExtension = new MarkdownPipelineBuilder().UseAdvancedExtensions().UseEmojiAndSmiley().Build();
 
@@ -82,7 +83,8 @@ public sealed class InertReportTests
     private static void HoldsNothingThatActs(string html, bool page)
     {
         using IDocument document = new HtmlParser().ParseDocument(html);
-        Assert.Empty(document.QuerySelectorAll("script, svg, img, iframe, object, embed, link, base, form, input, button, audio, video, math, template, area"));
+        Assert.Empty(document.QuerySelectorAll("script, svg:not(figure > svg), foreignObject, animate, set, use, image, img, iframe, object, embed, link, base, form, input, button, audio, video, math, template, area"));
+        Assert.All(document.QuerySelectorAll("figure > svg *"), static shape => Assert.Contains(shape.LocalName, _shapes)); // pictures of our own
         Assert.Equal(page ? 1 : 0, document.QuerySelectorAll("style").Length);
         Assert.Equal(page ? 3 : 0, document.QuerySelectorAll("meta").Length);
         Assert.DoesNotContain(html, HostileText.IsPower);

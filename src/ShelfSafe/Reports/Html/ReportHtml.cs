@@ -1,15 +1,19 @@
 using System.Collections.Immutable;
 using System.Text;
 using ShelfSafe.Core;
+using ShelfSafe.Lessons;
+using ShelfSafe.Pack;
+using ShelfSafe.Reports.Teaching;
 using ShelfSafe.Verdict;
 
 namespace ShelfSafe.Reports.Html;
 
-/// <summary>Writes recipes as one HTML file without script or outside asset: the verdict first, then the recipe with its marks, then the rest.</summary>
+/// <summary>Writes recipes as one HTML file without script or outside asset: the verdict first, then the recipe with its marks, then the rest, with a picture of why where one helps.</summary>
 /// <remarks>No time of a process that needs changes first stands above the list of those changes.</remarks>
-internal sealed class ReportHtml(Words words) : ReportFormat
+internal sealed class ReportHtml(RulePack pack, Words words) : ReportFormat
 {
     private readonly ReportTables _tables = new(words);
+    private readonly Illustrator _illustrator = LessonBook.Create(pack).Illustrator;
 
     /// <inheritdoc/>
     public override string Start(ReportItem? first) => ReportHtmlShell.Start(words, first?.Report.Title ?? words["report.untitled"]);
@@ -30,6 +34,11 @@ internal sealed class ReportHtml(Words words) : ReportFormat
         foreach (FindingLevel level in (ReadOnlySpan<FindingLevel>)[FindingLevel.Stop, FindingLevel.Change, FindingLevel.Caution, FindingLevel.Note])
         {
             WriteFindings(page, report, level, sources);
+        }
+
+        foreach (Figure figure in _illustrator.ForReport(report))
+        {
+            FigureHtml.Write(page, words, figure);
         }
 
         if (report.Category is { Differences.IsDefaultOrEmpty: false } category)

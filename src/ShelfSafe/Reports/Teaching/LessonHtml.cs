@@ -29,9 +29,9 @@ internal sealed class LessonHtml(Words words) : LessonReport
             page.Element("p", words.With("lesson.recipe", recipe));
         }
 
-        for (int i = 0; i < drawn.Figures.Length; i++)
+        foreach (Figure figure in drawn.Figures)
         {
-            Write(page, drawn.Figures[i], FormattableString.Invariant($"picture{i + 1}"));
+            FigureHtml.Write(page, words, figure);
         }
 
         foreach (string note in drawn.Notes)
@@ -71,18 +71,5 @@ internal sealed class LessonHtml(Words words) : LessonReport
         page.Element("h1", title);
         page.Raw("<p class=\"verdict\"><strong>").Text(words["lesson.teaches"]).Raw("</strong></p>\n");
         return page;
-    }
-
-    private void Write(ReportHtmlText page, Figure figure, string id)
-    {
-        page.Heading($"{words["lesson.pictures"]}: {figure.Title}");
-        page.Raw("<figure class=\"finding\">\n").Raw(SvgPicture.Draw(figure, id)).Raw("<figcaption>").Text(figure.Description).Raw("</figcaption>\n</figure>\n");
-        page.Raw("<ul>\n");
-        foreach (string line in figure.Below)
-        {
-            page.Element("li", line);
-        }
-
-        page.Raw("</ul>\n");
     }
 }

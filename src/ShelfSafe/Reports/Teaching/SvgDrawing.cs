@@ -59,16 +59,15 @@ internal sealed class SvgDrawing
     }
 
     /// <summary>The finished picture.</summary>
-    /// <param name="id">Makes the ids of title and description their own on a page with several pictures; letters and digits.</param>
     /// <param name="title">Title.</param>
     /// <param name="description">The picture in words, for screen readers.</param>
     /// <param name="width">Width in user units.</param>
     /// <param name="height">Height in user units.</param>
-    public string Finish(string id, string title, string description, double width, double height) =>
+    public string Finish(string title, string description, double width, double height) =>
         new StringBuilder()
-            .Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(width)} {N(height)}\" width=\"100%\" role=\"img\" aria-labelledby=\"{id}-title {id}-words\" font-family=\"Verdana, sans-serif\" font-size=\"13\">\n")
-            .Append(CultureInfo.InvariantCulture, $"<title id=\"{id}-title\">").Append(Data(title)).Append("</title>\n")
-            .Append(CultureInfo.InvariantCulture, $"<desc id=\"{id}-words\">").Append(Data(description)).Append("</desc>\n")
+            .Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(width)} {N(height)}\" width=\"100%\" role=\"img\" aria-label=\"{Data(title)}\" font-family=\"Verdana, sans-serif\" font-size=\"13\">\n")
+            .Append("<title>").Append(Data(title)).Append("</title>\n")
+            .Append("<desc>").Append(Data(description)).Append("</desc>\n")
             .Append(CultureInfo.InvariantCulture, $"<rect width=\"{N(width)}\" height=\"{N(height)}\" fill=\"#fff\"/>\n")
             .Append(_body)
             .Append("</svg>\n")

@@ -24,15 +24,14 @@ internal static class SvgPicture
 
     /// <summary>The picture.</summary>
     /// <param name="figure">What is drawn.</param>
-    /// <param name="id">Prefix of its ids, unlike that of any other picture of the page.</param>
-    public static string Draw(Figure figure, string id) => figure switch
+    public static string Draw(Figure figure) => figure switch
     {
-        LineFigure lines => Draw(lines, id),
-        BarFigure bars => Draw(bars, id),
+        LineFigure lines => Draw(lines),
+        BarFigure bars => Draw(bars),
         _ => throw new ArgumentOutOfRangeException(nameof(figure), figure, "must have lines or bars"),
     };
 
-    private static string Draw(LineFigure figure, string id)
+    private static string Draw(LineFigure figure)
     {
         SvgDrawing svg = new();
         double top = Title(svg, figure.Title);
@@ -64,10 +63,10 @@ internal static class SvgPicture
             legend += LegendLine;
         }
 
-        return svg.Finish(id, figure.Title, figure.Description, Width, legend);
+        return svg.Finish(figure.Title, figure.Description, Width, legend);
     }
 
-    private static string Draw(BarFigure figure, string id)
+    private static string Draw(BarFigure figure)
     {
         SvgDrawing svg = new();
         const double Edge = 12;
@@ -93,7 +92,7 @@ internal static class SvgPicture
         }
 
         svg.Line(Edge, top, Edge, bottom, 1.5);
-        return svg.Finish(id, figure.Title, figure.Description, Width, bottom + 48);
+        return svg.Finish(figure.Title, figure.Description, Width, bottom + 48);
     }
 
     // A long title takes several lines; the plot begins below it.
