@@ -9,7 +9,7 @@ internal sealed class AdaptCommand(Func<Stream> standardInput, Surroundings arou
 {
     private readonly RecipeInput _input = new(standardInput, around);
     private readonly Argument<string> _recipe = new("RECIPE") { Description = "The recipe: a file, or - for standard input." };
-    private readonly Option<string?> _to = new("--to") { HelpName = "FORMULA", Description = "Bring it to the amounts of a published recipe, by its id or name." };
+    private readonly Option<string?> _to = FormulaChoice.Option("--to", "Bring it to the amounts of a published recipe, by its id or name.");
     private readonly Option<string?> _output = OutputFile.Option("Write it to a file: whole, or not at all.");
 
     /// <summary>Makes the command.</summary>

@@ -13,7 +13,7 @@ internal sealed class CompareCommand(Func<Stream> standardInput, Terminal termin
     private readonly RecipeInput _input = new(standardInput, around);
     private readonly Argument<string> _before = new("BEFORE") { Description = "The recipe as it was: a file, or - for standard input." };
     private readonly Argument<string?> _after = new("AFTER") { Arity = ArgumentArity.ZeroOrOne, Description = "The recipe as it is now." };
-    private readonly Option<string?> _with = new("--with") { HelpName = "FORMULA", Description = "Compare with a published recipe instead, by its id or name." };
+    private readonly Option<string?> _with = FormulaChoice.Option("--with", "Compare with a published recipe instead, by its id or name.");
     private readonly Option<string?> _format = KitchenOptions.OneOf("--format", "text|jsonl", "text for people (the default), jsonl for programs.", Formats);
 
     /// <summary>Makes the command.</summary>

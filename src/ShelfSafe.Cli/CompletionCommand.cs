@@ -45,7 +45,16 @@ internal static class CompletionCommand
     }
 
     /// <summary>What the last word can become; none where a file or folder is wanted, for which the shell has its own list.</summary>
+    /// <remarks>A value may hang on its option with an equals sign: most shells hand that over as one word, bash as three.</remarks>
     internal static IEnumerable<string> Answers(Command root, string[] words)
+    {
+        string[] typed = [.. words.SkipLast(1).Where(static word => word != "="), .. words.TakeLast(1).Select(static word => word == "=" ? string.Empty : word)];
+        return typed is [.. string[] before, string last] && last.StartsWith("--", StringComparison.Ordinal) && last.Split('=', 2) is [string option, string value]
+            ? Parsed(root, [.. before, option, value]).Select(answer => $"{option}={answer}")
+            : Parsed(root, typed);
+    }
+
+    private static IEnumerable<string> Parsed(Command root, string[] words)
     {
         string last = words.Length == 0 ? string.Empty : words[^1];
         StringBuilder line = new(root.Name);

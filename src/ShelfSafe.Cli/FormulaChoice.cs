@@ -1,4 +1,7 @@
+using System.CommandLine;
+using System.CommandLine.Completions;
 using ShelfSafe.Changes;
+using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 
 namespace ShelfSafe.Cli;
@@ -6,6 +9,14 @@ namespace ShelfSafe.Cli;
 /// <summary>Finds the published recipe that a cook names.</summary>
 internal static class FormulaChoice
 {
+    /// <summary>An option that names a published recipe; a shell completes its id.</summary>
+    public static Option<string?> Option(string name, string description)
+    {
+        Option<string?> option = new(name) { HelpName = "FORMULA", Description = description };
+        option.CompletionSources.Add(static _ => RecipeVetter.Create(RulePack.Default).Formulas.Select(static formula => new CompletionItem(formula.Id)));
+        return option;
+    }
+
     /// <summary>The formula; complains with the nearest name and returns <see langword="null"/> where there is none of that name.</summary>
     public static FormulaName? Of(RecipeVetter vetter, string words, Action<string> complain)
     {

@@ -1,4 +1,7 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
+using ShelfSafe.Lessons;
+using ShelfSafe.Pack;
 using ShelfSafe.Reports.Teaching;
 
 namespace ShelfSafe.Cli;
@@ -32,6 +35,7 @@ internal sealed class WhyCommand(Func<Stream> standardInput, Terminal terminal, 
     public Command Build()
     {
         KitchenOptions.Limit(_format, LessonReport.Known);
+        _topic.CompletionSources.Add(static _ => LessonBook.Create(RulePack.Default) is { } book ? [.. book.Topics.Select(static topic => new CompletionItem(topic.Id)), .. book.Rules.Select(static rule => new CompletionItem(rule))] : []);
         Command why = new("why", "Tells why: a short lesson on a topic, a rule or a food, with a picture.")
         {
             _topic, _recipe, _format, _output, _kitchen, _altitude, _jar, _region, _rules,

@@ -98,6 +98,13 @@ public sealed class MannersTests
     [InlineData("check", "rules", "")]
     [InlineData("zsh", "completion", "z")]
     [InlineData("--version", "--v")]
+    [InlineData("--format=jsonl", "vet", "--format=js")]
+    [InlineData("--gauge=dial --gauge=weighted", "table", "--gauge=")]
+    [InlineData("dial weighted", "table", "--gauge", "=")] // bash parts words at the sign
+    [InlineData("jsonl", "vet", "--format", "=", "js")]
+    [InlineData("thickener", "why", "thicke")]
+    [InlineData("venting", "why", "vent")]
+    [InlineData("chile-con-carne", "adapt", "a.md", "--to", "chile-c")]
     public void Complete_WhatWasTyped_IsAnsweredLineByLine(string expected, params string[] typed)
     {
         (int code, string output, string error) = Kitchenette.Run(["complete", "--", .. typed]);

@@ -111,4 +111,22 @@ public sealed class ProcessTests : IDisposable
         Assert.Equal((0, string.Empty), (code, error));
         Assert.Equal("complete -o default -F _shelfsafe shelfsafe\n--fail-on --format\nhalf-gallon half-pint pint pint-and-a-half quart\n\ntable\n", output);
     }
+
+    [Fact]
+    public async Task Completion_InPowerShell_CompletesCommandsOptionsAndValues()
+    {
+        Assert.SkipUnless(Shell.Has("pwsh"), "no PowerShell on this machine");
+        string script = _kitchen.Write("try.ps1", """
+            (shelfsafe completion powershell) -join "`n" | Invoke-Expression
+            foreach ($line in 'shelfsafe ta', 'shelfsafe vet --f', 'shelfsafe vet --jar ', 'shelfsafe vet --format=js', 'shelfsafe batch s') {
+                $found = TabExpansion2 -inputScript $line -cursorColumn $line.Length
+                ($found.CompletionMatches | ForEach-Object CompletionText) -join ' '
+            }
+
+            """);
+        (int code, string output, string error) = await Shell.RunAsync(_kitchen.Folder, $"pwsh -NoLogo -NoProfile -File '{script}'");
+
+        Assert.Equal((0, string.Empty), (code, error));
+        Assert.Equal("table\n--fail-on --format\nhalf-gallon half-pint pint pint-and-a-half quart\n--format=jsonl\nseal show stock\n", output.ReplaceLineEndings("\n"));
+    }
 }

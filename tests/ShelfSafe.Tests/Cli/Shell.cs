@@ -42,6 +42,10 @@ internal static class Shell
         return (process.ExitCode, await output, await error);
     }
 
+    /// <summary>Whether a program of this name stands in a folder of the path.</summary>
+    public static bool Has(string program) =>
+        (Environment.GetEnvironmentVariable("PATH") ?? string.Empty).Split(Path.PathSeparator).Any(folder => File.Exists(Path.Combine(folder, program)));
+
     private static string PutOnPath()
     {
         string folder = Directory.CreateDirectory(Path.Combine(AppContext.BaseDirectory, "on-path")).FullName;
