@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ShelfSafe.Core;
 using ShelfSafe.Foods;
 using ShelfSafe.Pack;
 using ShelfSafe.Reading.Amounts;
@@ -73,25 +72,16 @@ internal sealed class JarAcid(ImmutableArray<JarAcidRow> rows, LineWordTable wor
     private bool BySentence(JarAcidRow row, string text)
     {
         bool any = false;
-        for (int at = 0; at < text.Length; at++)
+        foreach (PrintedNumber number in NumberWalk.In(text))
         {
-            bool start = at == 0 || !char.IsLetterOrDigit(text[at - 1]);
-            if (!start || !NumberScan.TryRange(text, at, out int end, out Interval value))
-            {
-                continue;
-            }
-
-            int unitAt = NumberScan.Skip(text, end);
-            if (words.Unit(text, unitAt, out int unitEnd) is { } unit && UnitFactors.Ratio(unit, "ml") is { } ratio && unit is "tsp" or "tbsp" or "ml")
+            if (words.Unit(text, number.Next(text), out int unitEnd) is { } unit && UnitFactors.Ratio(unit, "ml") is { } ratio && unit is "tsp" or "tbsp" or "ml")
             {
                 any = true;
-                if (value.Low * ratio < row.MillilitresPerPint * (IsPint(text, unitEnd) ? 1 : 2))
+                if (number.Value.Low * ratio < row.MillilitresPerPint * (IsPint(text, unitEnd) ? 1 : 2))
                 {
                     return false;
                 }
             }
-
-            at = Math.Max(at, end - 1);
         }
 
         return any;

@@ -12,6 +12,7 @@ namespace ShelfSafe.Verdict;
 internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words, Limits limits, JarAcid jarAcid)
 {
     private const int Near = 40;
+    private readonly Denials _denials = new(words);
 
     /// <summary>Places of doubt, at most one for each sentence or line.</summary>
     /// <param name="part">The dish.</param>
@@ -98,13 +99,12 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words, Li
     // "4-5 percent", "* or 4 percent": any strength below the 5 percent that the tested recipes name.
     private (int Start, int End)? Weak(string text)
     {
-        for (int at = 0; at < text.Length; at++)
+        foreach (PrintedNumber number in NumberWalk.In(text, strict: true, nested: true))
         {
-            bool start = at == 0 || !(char.IsLetterOrDigit(text[at - 1]) || text[at - 1] is '.' or '/' or ',');
-            if (start && char.IsAsciiDigit(text[at]) && NumberScan.TryRange(text, at, out int end, out Interval value)
-                && value.Low < limits["vinegar-percent"] && (text.AsSpan(end).TrimStart().StartsWith("%") || NumberScan.Word(text, NumberScan.Skip(text, end), out _) is "percent" or "per"))
+            if (char.IsAsciiDigit(text[number.Start]) && number.Value.Low < limits["vinegar-percent"]
+                && (text.AsSpan(number.End).TrimStart().StartsWith("%") || NumberScan.Word(text, number.Next(text), out _) is "percent" or "per"))
             {
-                return (at, end);
+                return (number.Start, number.End);
             }
         }
 
@@ -115,31 +115,28 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words, Li
     // In a sentence the word stands near the acid.
     private (int Start, int End)? Doubt(string text, int from = 0, int to = int.MaxValue)
     {
-        RunningText running = new(text);
-        for (int i = 0; i < running.Count; i++)
+        List<PlacedWord> all = PlacedWord.Of(text);
+        for (int i = 0; i < all.Count; i++)
         {
-            string word = Word(text, running, i);
-            string next = i + 1 < running.Count ? Word(text, running, i + 1) : string.Empty;
-            string[] soon = [.. Enumerable.Range(i + 1, Math.Min(3, running.Count - i - 1)).Select(at => Word(text, running, at))];
-            if (running.End(i) < from - Near || running.Start(i) > (long)to + Near)
+            PlacedWord word = all[i];
+            if (word.End < from - Near || word.Start > (long)to + Near)
             {
                 continue;
             }
 
-            if (words.Is("acid-out", word) && soon.Any(one => one is "out" or "down" or "off"))
+            if (words.Is("acid-out", word.Plain) && all.Skip(i + 1).Take(3).Any(one => one.Plain is "out" or "down" or "off"))
             {
-                return (running.Start(i), running.End(i));
+                return (word.Start, word.End);
             }
 
-            bool denied = i > 0 && Word(text, running, i - 1) is "not" or "don't" or "never" or "cannot";
-            if (words.Is("acid-doubt", word) && !denied && !(word == "half" && next is "inch" or "pint" or "pints" or "a"))
+            bool denied = i > 0 && _denials.OfLess(all[i - 1].Plain);
+            bool length = word.Plain == "half" && i + 1 < all.Count && all[i + 1].Plain is "inch" or "pint" or "pints" or "a";
+            if (words.Is("acid-doubt", word.Plain) && !denied && !length)
             {
-                return (running.Start(i), running.End(i));
+                return (word.Start, word.End);
             }
         }
 
         return null;
     }
-
-    private static string Word(string text, RunningText running, int at) => text[running.Start(at)..running.End(at)].ToLowerInvariant().Replace('\u2019', '\'');
 }

@@ -28,6 +28,7 @@ internal sealed class JarSteps(LineWordTable words)
     /// <summary>Fact: after the jars are filled pressure is named.</summary>
     public const string Pressure = "pressure-named";
 
+    private readonly Denials _denials = new(words);
     private readonly SearchValues<string> _jars = SearchValues.Create([.. words.Of("jar-word"), .. words.Of("jar-size")], StringComparison.OrdinalIgnoreCase);
 
     /// <summary>The facts of a part, each at most once.</summary>
@@ -53,7 +54,7 @@ internal sealed class JarSteps(LineWordTable words)
                 continue;
             }
 
-            List<(int Start, int End, string Word)> all = Words(sentence.Text.Text);
+            List<PlacedWord> all = PlacedWord.Of(sentence.Text.Text);
             int fill = filled ? -1 : FillAt(all);
             if (!filled && heated is null && HeatIn(all, 0, fill < 0 ? all.Count : fill) is { } heat)
             {
@@ -87,27 +88,27 @@ internal sealed class JarSteps(LineWordTable words)
         }
     }
 
-    private static StepFact Fact(string id, StepSentence sentence, (int Start, int End, string Word) at) =>
+    private static StepFact Fact(string id, StepSentence sentence, PlacedWord at) =>
         new(id, sentence, sentence.Text.Map(at.Start, at.End), sentence.Text.Text[at.Start..at.End]);
 
     // The first word of filling in a sentence that names a jar and does not wash it; "into hot pints" names one, "2 pints of water" does not.
-    private int FillAt(List<(int Start, int End, string Word)> all)
+    private int FillAt(List<PlacedWord> all)
     {
-        int jar = all.FindIndex(one => words.Is("jar-word", one.Word));
-        jar = jar >= 0 ? jar : Enumerable.Range(1, Math.Max(0, all.Count - 1)).FirstOrDefault(i => words.Is("jar-size", all[i].Word) && words.Is("jar-lead", all[i - 1].Word), -1);
-        int fill = all.FindIndex(one => words.Is("jar-fill", one.Word));
-        bool empty = all.Exists(one => words.Is("jar-empty", one.Word));
-        return jar < 0 || fill < 0 || empty || Denied(all, fill) ? -1 : Math.Min(fill, jar);
+        int jar = all.FindIndex(one => words.Is("jar-word", one.Plain));
+        jar = jar >= 0 ? jar : Enumerable.Range(1, Math.Max(0, all.Count - 1)).FirstOrDefault(i => words.Is("jar-size", all[i].Plain) && words.Is("jar-lead", all[i - 1].Plain), -1);
+        int fill = all.FindIndex(one => words.Is("jar-fill", one.Plain));
+        bool empty = all.Exists(one => words.Is("jar-empty", one.Plain));
+        return jar < 0 || fill < 0 || empty || _denials.OfHeat(all, fill) ? -1 : Math.Min(fill, jar);
     }
 
     // Heat for the food: not for the water, the jars or the lids, and not the heat it already has ("boiling water").
-    private (int, int, string)? HeatIn(List<(int Start, int End, string Word)> all, int from, int to)
+    private PlacedWord? HeatIn(List<PlacedWord> all, int from, int to)
     {
         for (int i = from; i < to; i++)
         {
-            bool adjective = all[i].Word.EndsWith("ing", StringComparison.Ordinal) && i + 1 < all.Count && words.Is("heat-medium", all[i + 1].Word);
-            bool medium = all.Skip(i + 1).Take(3).FirstOrDefault(one => !words.Is("step-article", one.Word)).Word is { } next && words.Is("heat-medium", next);
-            if (words.Is("heat-food", all[i].Word) && !adjective && !medium && !Denied(all, i))
+            bool adjective = all[i].Plain.EndsWith("ing", StringComparison.Ordinal) && i + 1 < all.Count && words.Is("heat-medium", all[i + 1].Plain);
+            bool medium = all.Skip(i + 1).Take(3).FirstOrDefault(one => !words.Is("step-article", one.Plain)).Plain is { } next && words.Is("heat-medium", next);
+            if (words.Is("heat-food", all[i].Plain) && !adjective && !medium && !_denials.OfHeat(all, i))
             {
                 return all[i];
             }
@@ -117,20 +118,20 @@ internal sealed class JarSteps(LineWordTable words)
     }
 
     // A device that is no canner, or a verb of heat in a sentence that names no canner.
-    private (int, int, string)? OtherIn(List<(int Start, int End, string Word)> all, int from)
+    private PlacedWord? OtherIn(List<PlacedWord> all, int from)
     {
-        if (all.Exists(one => words.Is("jar-later", one.Word)))
+        if (all.Exists(one => words.Is("jar-later", one.Plain)))
         {
             return null;
         }
 
-        bool canner = all.Exists(one => words.Is("heat-canner", one.Word));
+        bool canner = all.Exists(one => words.Is("heat-canner", one.Plain));
         for (int i = from; i < all.Count; i++)
         {
-            bool device = words.Is("heat-device", all[i].Word) && !(canner && words.Is("heat-beside-canner", all[i].Word));
-            bool adjective = i + 1 < all.Count && words.Is("heat-liquid", all[i + 1].Word);
-            bool verb = words.Is("heat-verb", all[i].Word) && !canner && !adjective;
-            if ((device || verb) && !Denied(all, i))
+            bool device = words.Is("heat-device", all[i].Plain) && !(canner && words.Is("heat-beside-canner", all[i].Plain));
+            bool adjective = i + 1 < all.Count && words.Is("heat-liquid", all[i + 1].Plain);
+            bool verb = words.Is("heat-verb", all[i].Plain) && !canner && !adjective;
+            if ((device || verb) && !_denials.OfHeat(all, i))
             {
                 return all[i];
             }
@@ -139,35 +140,9 @@ internal sealed class JarSteps(LineWordTable words)
         return null;
     }
 
-    private (int, int, string)? Named(List<(int Start, int End, string Word)> all, string kind)
+    private PlacedWord? Named(List<PlacedWord> all, string kind)
     {
-        int at = all.FindIndex(one => words.Is(kind, one.Word));
-        return at >= 0 && !Denied(all, at, "line-without") ? all[at] : null;
-    }
-
-    // "Do not bake", "never in the oven", "keep out of the sun".
-    private bool Denied(List<(int Start, int End, string Word)> all, int at, string kind = "heat-denied")
-    {
-        for (int i = Math.Max(0, at - 4); i < at; i++)
-        {
-            if (words.Is(kind, all[i].Word))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private static List<(int Start, int End, string Word)> Words(string text)
-    {
-        List<(int, int, string)> all = [];
-        RunningText running = new(text);
-        for (int i = 0; i < running.Count; i++)
-        {
-            all.Add((running.Start(i), running.End(i), text[running.Start(i)..running.End(i)].ToLowerInvariant().Replace('\u2019', '\'')));
-        }
-
-        return all;
+        int at = all.FindIndex(one => words.Is(kind, one.Plain));
+        return at >= 0 && !_denials.OfDevice(all, at) ? all[at] : null;
     }
 }

@@ -10,6 +10,8 @@ namespace ShelfSafe.Verdict;
 /// <summary>What an ingredient line says behind or around its food: other foods, and states that change the food.</summary>
 internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words)
 {
+    private readonly Denials _denials = new(words);
+
     /// <summary>Foods that the line names beside those that were read from it.</summary>
     public IEnumerable<(SourceSpan Span, string Words)> OtherFoods(IngredientLine line, Batch batch)
     {
@@ -27,7 +29,7 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words)
                 || mention.Words.Split(' ').Any(read.Contains)
                 || words.Is("step-not-food", mention.Words) || words.Is("step-verb", mention.Words) || words.Is("line-not-food", mention.Words)
                 || mention.Match.Candidates.All(food => food.Acidity == FoodAcidity.Dry && !HazardTraits.FromSteps.Any(food.Has))
-                || Tool(text, mention.End) || LeftOut(text, mention.Start))
+                || Tool(text, mention.End) || _denials.LeavesOut(text[..mention.Start]))
             {
                 continue;
             }
@@ -46,14 +48,12 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words)
             return null;
         }
 
-        RunningText running = new(text);
         HashSet<string> named = [.. own.Where(item => item.Food is not null).SelectMany(item => WordFolding.Words(item.Food!.Name))];
-        for (int i = 0; i < running.Count; i++)
+        foreach (PlacedWord word in PlacedWord.Of(text))
         {
-            string word = text[running.Start(i)..running.End(i)].ToLowerInvariant();
-            if (words.Is("line-state", word) && !named.Contains(word) && !LeftOut(text, running.Start(i)))
+            if (words.Is("line-state", word.Plain) && !named.Contains(word.Plain) && !_denials.LeavesOut(text[..word.Start]))
             {
-                return (line.Text.Map(running.Start(i), running.End(i)), text[running.Start(i)..running.End(i)]);
+                return (line.Text.Map(word.Start, word.End), text[word.Start..word.End]);
             }
         }
 
@@ -69,14 +69,13 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words)
             return null;
         }
 
-        RunningText running = new(text);
-        for (int i = 1; i < running.Count; i++)
+        List<PlacedWord> all = PlacedWord.Of(text);
+        for (int i = 1; i < all.Count; i++)
         {
-            string word = text[running.Start(i)..running.End(i)].ToLowerInvariant();
-            string next = i + 1 < running.Count ? text[running.Start(i + 1)..running.End(i + 1)].ToLowerInvariant() : string.Empty;
-            if (words.Is("line-doubt", word) && !words.Is("line-doubt-not", next))
+            string next = i + 1 < all.Count ? all[i + 1].Plain : string.Empty;
+            if (words.Is("line-doubt", all[i].Plain) && !words.Is("line-doubt-not", next))
             {
-                return (line.Text.Map(running.Start(i), running.End(i)), text[running.Start(i)..running.End(i)]);
+                return (line.Text.Map(all[i].Start, all[i].End), text[all[i].Start..all[i].End]);
             }
         }
 
@@ -88,26 +87,17 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words)
     {
         string text = line.Text.Text;
         (int Start, int End, bool Volume)? before = null;
-        for (int at = 0; at < text.Length; at++)
+        foreach (PrintedNumber number in NumberWalk.In(text))
         {
-            bool start = at == 0 || !char.IsLetterOrDigit(text[at - 1]);
-            if (!start || char.IsWhiteSpace(text[at]) || !NumberScan.TryRange(text, at, out int end, out Interval value))
+            if (words.Unit(text, number.Next(text), out int unitEnd) is { } unit && StepMeasures.Plain(number.Value, unit) is { } plain)
             {
-                continue;
-            }
-
-            int unitAt = NumberScan.Skip(text, end);
-            if (words.Unit(text, unitAt, out int unitEnd) is { } unit && StepMeasures.Plain(value, unit) is { } plain)
-            {
-                if (before is { } first && first.Volume == plain.Volume && text.AsSpan(first.End, at - first.End).IsWhiteSpace())
+                if (before is { } first && first.Volume == plain.Volume && text.AsSpan(first.End, number.Start - first.End).IsWhiteSpace())
                 {
                     return (line.Text.Map(first.Start, unitEnd), text[first.Start..unitEnd]);
                 }
 
-                before = (at, unitEnd, plain.Volume);
+                before = (number.Start, unitEnd, plain.Volume);
             }
-
-            at = Math.Max(at, end - 1);
         }
 
         return null;
@@ -124,12 +114,5 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words)
         string after = text[end..].TrimStart();
         string next = new([.. after.TakeWhile(char.IsLetter)]);
         return next.Length > 0 && (words.Is("step-tool", next.ToLowerInvariant()) || words.Is("equipment", next.ToLowerInvariant()));
-    }
-
-    // "No skin", "without the stalks", "not peeled".
-    private bool LeftOut(string text, int at)
-    {
-        string[] before = WordFolding.Words(text[..at]);
-        return before.Skip(Math.Max(0, before.Length - 3)).Any(word => words.Is("line-without", word));
     }
 }

@@ -25,21 +25,12 @@ internal sealed class NamedJars(LineWordTable words, JarYield jars, Limits limit
 
         int largest = rows.Max(row => JarSizes.Order(row.Jar));
         string text = recipe.Text;
-        int end = Math.Min(part.Span.End, text.Length);
-        for (int at = part.Span.Start; at < end; at++)
+        foreach (PrintedNumber number in NumberWalk.In(text, part.Span.Start, part.Span.End, strict: true))
         {
-            bool start = at == 0 || !(char.IsLetterOrDigit(text[at - 1]) || text[at - 1] is '.' or '/' or ',');
-            if (!start || char.IsWhiteSpace(text[at]) || !NumberScan.TryRange(text, at, out int after, out Interval value))
+            if (Held(text, number.End, number.Value) is { } held && Class(held.Millilitres) > largest)
             {
-                continue;
+                return (new(number.Start, held.End), text[number.Start..held.End]);
             }
-
-            if (Held(text, after, value) is { } held && Class(held.Millilitres) > largest)
-            {
-                return (new(at, held.End), text[at..held.End]);
-            }
-
-            at = Math.Max(at, after - 1);
         }
 
         return null;

@@ -10,6 +10,7 @@ namespace ShelfSafe.Verdict;
 /// <summary>Foods with a hazard that the steps name and the ingredient list does not.</summary>
 internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
 {
+    private readonly Denials _denials = new(words);
     private readonly StepThings _things = new(catalogue, words);
 
     /// <summary>One item for each such food, in the jar and of unknown amount.</summary>
@@ -35,7 +36,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
                     && HazardTraits.FromSteps.Any(food.Has)
                     && !words.Is("step-not-food", mention.Words)
                     && !IsVerb(sentence.Text.Text, mention)
-                    && !IsLeftOut(sentence.Text.Text, mention)
+                    && !_denials.OfFood(sentence.Text.Text, mention.Start)
                     && !(food.Has("fat") && IsSetAside(sentence)) // "trim off all the tallow"
                     && !Covered(food, mention, listed, IsAdded(sentence.Text.Text, mention))
                     && seen.Add(food.Id))
@@ -124,7 +125,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
                     && !words.Is("step-verb", mention.Words)
                     && !words.Is("step-not-food", mention.Words)
                     && !IsVerb(sentence.Text.Text, mention)
-                    && !IsLeftOut(sentence.Text.Text, mention)
+                    && !_denials.OfFood(sentence.Text.Text, mention.Start)
                     && !Covered(food, mention, listed, IsAdded(sentence.Text.Text, mention))
                     && !(IsGeneric(mention.Words) && listed.Any(item => item.Food is null || (peppers ? item.Food.Group == food.Group : Kindred(item.Food.Group, food.Group))))
                     && seen.Add(food.Id))
@@ -221,29 +222,6 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
     {
         string[] before = WordFolding.Words(text[..mention.Start]);
         return before.Any(word => words.Is("step-return", word) || words.Is("step-add", word));
-    }
-
-    // "No bacon, no lard", "don't add the noodles": named to be left out. "Not until the end" puts it in.
-    private bool IsLeftOut(string text, FoodMention mention)
-    {
-        string[] before = WordFolding.Words(text[..mention.Start]);
-        if (before.Length == 0 || WordFolding.Words(text).Any(word => words.Is("step-late", word)))
-        {
-            return false;
-        }
-
-        if (before[^1] is "no")
-        {
-            return true;
-        }
-
-        int at = before.Length - 1;
-        while (at > 0 && before[at] is "the" or "any" or "in")
-        {
-            at--;
-        }
-
-        return words.Is("step-add", before[at]) && at > 0 && before[at - 1] is "don't" or "dont" or "never" or "not" or "don’t";
     }
 
     private static bool Covered(Pack.FoodRow food, FoodMention mention, ImmutableArray<BatchItem> listed, bool added)

@@ -12,23 +12,15 @@ internal static class StepMeasures
     /// <summary>Each mention that a number and a unit of mass or volume stand before.</summary>
     public static IEnumerable<(Interval Value, string Unit, FoodMention Mention)> Of(string text, IReadOnlyList<FoodMention> mentions, LineWordTable words)
     {
-        for (int at = 0; at < text.Length; at++)
+        foreach (PrintedNumber number in NumberWalk.In(text))
         {
-            bool start = at == 0 || !char.IsLetterOrDigit(text[at - 1]);
-            if (!start || char.IsWhiteSpace(text[at]) || !NumberScan.TryRange(text, at, out int end, out Interval value))
-            {
-                continue;
-            }
-
-            int unitAt = NumberScan.Skip(text, end);
+            int unitAt = number.Next(text);
             unitAt = NumberScan.Word(text, unitAt, out int article) is "a" or "an" ? NumberScan.Skip(text, article) : unitAt;
             if (words.Unit(text, unitAt, out int unitEnd) is { } unit && UnitFactors.Ratio(unit, unit) is not null
                 && mentions.FirstOrDefault(mention => mention.Start >= unitEnd && mention.Start - unitEnd <= MostBetween && !text.AsSpan(unitEnd, mention.Start - unitEnd).ContainsAny(",;.(")) is { } food)
             {
-                yield return (value, unit, food);
+                yield return (number.Value, unit, food);
             }
-
-            at = Math.Max(at, end - 1);
         }
     }
 

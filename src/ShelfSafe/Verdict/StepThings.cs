@@ -11,6 +11,8 @@ namespace ShelfSafe.Verdict;
 /// </remarks>
 internal sealed class StepThings(FoodCatalogue catalogue, LineWordTable words)
 {
+    private readonly Denials _denials = new(words);
+
     /// <summary>The places of untraced things in a sentence, as offsets in its text.</summary>
     /// <param name="text">The sentence.</param>
     /// <param name="known">Made when first asked for: folded singular words that the ingredient list itself names, its group headings included.</param>
@@ -54,7 +56,7 @@ internal sealed class StepThings(FoodCatalogue catalogue, LineWordTable words)
             return measured;
         }
 
-        if (!puts || IsDenied(text, at))
+        if (!puts || _denials.OfAdding(text[..at]))
         {
             return -1;
         }
@@ -168,13 +170,6 @@ internal sealed class StepThings(FoodCatalogue catalogue, LineWordTable words)
 
     // A word that says what something is like, and not what it is.
     private bool IsEmpty(string word) => words.Is("filler", word) || words.Is("size", word) || words.Is("prep", word) || words.Is("step-article", word);
-
-    // "Do not add the stars", "without adding the stars".
-    private static bool IsDenied(string text, int at)
-    {
-        string[] before = WordFolding.Words(text[..at]);
-        return before.Length > 0 && before[^1] is "not" or "don't" or "don’t" or "never" or "without" or "dont";
-    }
 
     private static int NumberAt(string text, int at) => !char.IsWhiteSpace(text[at]) && NumberScan.TryRange(text, at, out int end, out _) ? end : at;
 

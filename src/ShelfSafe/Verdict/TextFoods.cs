@@ -10,6 +10,7 @@ namespace ShelfSafe.Verdict;
 internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Limits limits)
 {
     private static readonly string[] _bulk = ["vegetable", "fruit", "meat", "poultry", "seafood", "mushroom", "legume-dried", "legume-fresh", "grain", "pasta"];
+    private readonly Denials _denials = new(words);
 
     /// <summary>A "beef noodle soup" whose list has no noodles: where are they?</summary>
     /// <param name="recipe">The recipe.</param>
@@ -28,13 +29,11 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Li
             }
         }
 
-        RunningText running = new(at < 0 ? string.Empty : title!);
-        for (int i = 0; i < running.Count; i++)
+        foreach (PlacedWord word in at < 0 || !plain ? [] : PlacedWord.Of(title!))
         {
-            string word = title![running.Start(i)..running.End(i)];
-            if (plain && words.Is("title-state", word.ToLowerInvariant()))
+            if (words.Is("title-state", word.Plain))
             {
-                yield return (new(at + running.Start(i), at + running.End(i)), word);
+                yield return (new(at + word.Start, at + word.End), title![word.Start..word.End]);
             }
         }
     }
@@ -148,18 +147,10 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Li
         mention.Match.Candidates is { IsEmpty: false } candidates
         && candidates.All(food => HazardTraits.FromSteps.Any(food.Has) || _bulk.Contains(food.Group, StringComparer.Ordinal) || mention.Words.Split(' ').Any(word => words.Is("dish-word", word)))
         && !words.Is("step-not-food", mention.Words) && !words.Is("step-verb", mention.Words) && !words.Is("step-generic", mention.Words) && !words.Is("line-not-food", mention.Words)
-        && !IsLeftOut(text[..mention.Start])
+        && !_denials.LeavesOutForGood(text[..mention.Start])
         && !candidates.Any(food => batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || own.Group == food.Group && food.Group is "meat" or "poultry" or "seafood" or "pasta" or "grain" || HazardTraits.FromSteps.Any(trait => own.Has(trait) && food.Has(trait)))))
         && !IsDish(mention.Words, part)
         && !mention.Words.Split(' ').Any(word => word.Length > 3 && StepFoods.Known(part).Contains(word));
-
-    // "No cream" leaves it out; "don't forget the cream" and "never without bacon" put it in.
-    private bool IsLeftOut(string before)
-    {
-        string[] all = WordFolding.Words(before);
-        return all.TakeLast(3).Any(word => words.Is("line-without", word))
-            && !all.Where((word, at) => words.Is("serve-undo", word) && all.Take(at).Any(earlier => words.Is("line-without", earlier))).Any();
-    }
 
     // "Tomato salsa" names the dish and its own foods; "corn salsa" names corn too.
     private bool IsDish(string phrase, RecipePart part)

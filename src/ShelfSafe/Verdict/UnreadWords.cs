@@ -23,19 +23,17 @@ internal sealed class UnreadWords(FoodCatalogue catalogue, LineWordTable words, 
             }
 
             string text = sentence.Text.Text;
-            RunningText running = new(text);
-            string[] all = [.. Enumerable.Range(0, running.Count).Select(i => Plain(text[running.Start(i)..running.End(i)]))];
-            if (!all.Any(word => words.Is("step-acts", word)))
+            List<PlacedWord> all = PlacedWord.Of(text);
+            if (!all.Exists(word => words.Is("step-acts", word.Plain)))
             {
                 continue;
             }
 
             ImmutableArray<FoodMention> mentions = [.. catalogue.Mentions(text)];
-            for (int i = 0; i < running.Count; i++)
+            foreach ((int start, int end, string word) in all)
             {
-                (int start, int end) = (running.Start(i), running.End(i));
                 bool mentioned = mentions.Any(mention => mention.Start < end && mention.End > start);
-                if (!mentioned && !IsKnown(all[i], listed) && seen.Add(all[i]))
+                if (!mentioned && !IsKnown(word, listed) && seen.Add(word))
                 {
                     yield return (sentence.Text.Map(start, end), text[start..end]);
                 }
@@ -56,6 +54,4 @@ internal sealed class UnreadWords(FoodCatalogue catalogue, LineWordTable words, 
     }
 
     private bool IsPlain(string word) => plain.Has(word) || words.Is("equipment", word) || words.Is("step-tool", word) || words.Is("step-thing", word) || words.Is("step-ends", word);
-
-    private static string Plain(string word) => word.ToLowerInvariant().Replace('\u2019', '\'');
 }

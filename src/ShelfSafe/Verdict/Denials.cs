@@ -1,0 +1,87 @@
+using ShelfSafe.Foods;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>Hears that words before a place deny what stands there: "do not bake", "without the stalks", "no bacon".</summary>
+/// <remarks>
+/// The kind <c>denied</c> of <c>rules/line-words.csv</c> denies anything; beside it each thing denied has a kind of words of its own
+/// ("out of the oven" denies heat, "minus the skin" a food), since what is wrongly heard as denied would be missed.
+/// </remarks>
+internal sealed class Denials(LineWordTable words)
+{
+    private const int BeforeFood = 3;
+    private const int BeforeHeat = 4;
+
+    /// <summary>"No skin", "without the stalks", "not peeled": the line leaves out what follows.</summary>
+    /// <param name="before">The line up to it.</param>
+    public bool LeavesOut(string before) => WordFolding.Words(before).TakeLast(BeforeFood).Any(IsWithout);
+
+    /// <summary>As <see cref="LeavesOut"/>, unless a word takes the denial back: "don't forget the cream" and "never without bacon" put it in.</summary>
+    /// <param name="before">The sentence up to the food.</param>
+    public bool LeavesOutForGood(string before)
+    {
+        string[] all = WordFolding.Words(before);
+        return all.TakeLast(BeforeFood).Any(IsWithout)
+            && !all.Where((word, at) => words.Is("serve-undo", word) && all.Take(at).Any(IsWithout)).Any();
+    }
+
+    /// <summary>"No bacon, no lard", "don't add the noodles": named to be left out. "Not until the end" puts it in.</summary>
+    /// <param name="sentence">The sentence.</param>
+    /// <param name="food">Offset of the food.</param>
+    public bool OfFood(string sentence, int food)
+    {
+        string[] before = WordFolding.Words(sentence[..food]);
+        if (before.Length == 0 || WordFolding.Words(sentence).Any(word => words.Is("step-late", word)))
+        {
+            return false;
+        }
+
+        if (words.Is("food-denied", before[^1]))
+        {
+            return true;
+        }
+
+        int verb = before.Length - 1;
+        while (verb > 0 && before[verb] is "the" or "any" or "in")
+        {
+            verb--;
+        }
+
+        return verb > 0 && words.Is("step-add", before[verb]) && Denies(before[verb - 1], "step-denied");
+    }
+
+    /// <summary>"Do not add the stars", "without adding the stars".</summary>
+    /// <param name="before">The sentence up to the verb of adding.</param>
+    public bool OfAdding(string before) =>
+        WordFolding.Words(before) is [.., string last] && (Denies(last, "step-denied") || words.Is("adding-denied", last));
+
+    /// <summary>"Do not bake", "never in the oven", "keep out of the sun".</summary>
+    /// <param name="all">Words of the sentence.</param>
+    /// <param name="at">Index of the word for heat.</param>
+    public bool OfHeat(List<PlacedWord> all, int at) => Near(all, at, "heat-denied");
+
+    /// <summary>"No canner", "not under pressure": what is named is not used.</summary>
+    /// <param name="all">Words of the sentence.</param>
+    /// <param name="at">Index of the word.</param>
+    public bool OfDevice(List<PlacedWord> all, int at) => Near(all, at, "line-without");
+
+    /// <summary>"Do not dilute": whether the word right before one that makes acid less takes it back.</summary>
+    public bool OfLess(string before) => Denies(before, "acid-denied");
+
+    private bool Near(List<PlacedWord> all, int at, string kind)
+    {
+        for (int i = Math.Max(0, at - BeforeHeat); i < at; i++)
+        {
+            if (Denies(all[i].Plain, kind))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool IsWithout(string word) => Denies(word, "line-without");
+
+    private bool Denies(string word, string kind) => words.Is("denied", word) || words.Is(kind, word);
+}
