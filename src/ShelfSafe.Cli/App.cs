@@ -12,13 +12,14 @@ namespace ShelfSafe.Cli;
 /// <param name="stop">Asked for by Ctrl+C: the recipe at hand is finished, and no other is begun.</param>
 internal sealed class App(Func<Stream> standardInput, Terminal terminal, Surroundings? around = null, CancellationToken stop = default)
 {
+    private static readonly string[] Commands = ["vet", "table", "compare", "adapt", "plan", "why", "batch", "rules", "schema", "completion"];
+
     private readonly Surroundings _around = around ?? Surroundings.None;
 
     /// <summary>Runs one command line.</summary>
     public int Run(IReadOnlyList<string> arguments, TextWriter output, TextWriter error)
     {
-        Command root = Build();
-        ParseResult result = root.Parse([.. arguments], new ParserConfiguration { ResponseFileTokenReplacer = null });
+        ParseResult result = Parse(arguments);
         if (result.Action is ParseErrorAction || (result.Errors.Count > 0 && result.Action?.ClearsParseErrors != true))
         {
             Complain(error, $"{string.Join("; ", Faults(result).Select(static message => message.TrimEnd('.')))}; for help: shelfsafe {Path(result.CommandResult)}--help");
@@ -50,20 +51,49 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal, Surroun
             help,
             new VersionOption { Description = "Tells the version of the program and of the rule pack, with its date.", Action = new VersionAction() },
             new Option<bool>("--explain") { Description = "Explains the exit codes.", Recursive = true, Action = new ExplainAction() },
-            new VetCommand(standardInput, terminal, _around, stop).Build(),
-            new TableCommand(terminal, _around).Build(),
-            new CompareCommand(standardInput, terminal, _around).Build(),
-            new AdaptCommand(standardInput, _around).Build(),
-            new PlanCommand(standardInput, _around).Build(),
-            new WhyCommand(standardInput, terminal, _around).Build(),
-            new BatchCommand(standardInput, terminal, _around).Build(),
-            RulesCommand.Build(),
-            SchemaCommand.Build(),
-            CompletionCommand.BuildScripts(),
-            CompletionCommand.BuildAnswers(Build),
         };
+        foreach (string name in Commands)
+        {
+            root.Subcommands.Add(Build(name));
+        }
+
+        root.Subcommands.Add(CompletionCommand.BuildAnswers(Build));
         return root;
     }
+
+    private Command Build(string name) => name switch
+    {
+        "vet" => new VetCommand(standardInput, terminal, _around, stop).Build(),
+        "table" => new TableCommand(terminal, _around).Build(),
+        "compare" => new CompareCommand(standardInput, terminal, _around).Build(),
+        "adapt" => new AdaptCommand(standardInput, _around).Build(),
+        "plan" => new PlanCommand(standardInput, _around).Build(),
+        "why" => new WhyCommand(standardInput, terminal, _around).Build(),
+        "batch" => new BatchCommand(standardInput, terminal, _around).Build(),
+        "rules" => RulesCommand.Build(),
+        "schema" => SchemaCommand.Build(),
+        "completion" => CompletionCommand.BuildScripts(),
+        _ => throw new ArgumentOutOfRangeException(nameof(name)),
+    };
+
+    // A start builds no more than the command that is named; where the words do not fit it, the whole command line tells why.
+    private ParseResult Parse(IReadOnlyList<string> arguments)
+    {
+        ParserConfiguration configuration = new() { ResponseFileTokenReplacer = null };
+        if (arguments.Count > 0 && Commands.Contains(arguments[0]) && !arguments.Any(IsForAnyCommand))
+        {
+            ParseResult result = new Command("shelfsafe") { Build(arguments[0]) }.Parse(arguments, configuration);
+            if (result.Errors.Count == 0)
+            {
+                return result;
+            }
+        }
+
+        return Build().Parse(arguments, configuration);
+    }
+
+    private static bool IsForAnyCommand(string word) => word is "-h" or "/h" or "-?" or "/?"
+        || word.StartsWith("--help", StringComparison.Ordinal) || word.StartsWith("--explain", StringComparison.Ordinal);
 
     // "Required command was not provided" adds nothing to a word that is no command.
     private static IEnumerable<string> Faults(ParseResult result)

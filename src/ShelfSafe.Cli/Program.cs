@@ -1,15 +1,17 @@
+using System.Runtime.InteropServices;
 using System.Text;
 using Microsoft.Win32.SafeHandles;
 using ShelfSafe.Cli;
 
 UTF8Encoding utf8 = new(encoderShouldEmitUTF8Identifier: false);
 using CancellationTokenSource stop = new();
-Console.CancelKeyPress += (_, pressed) =>
+// The signal itself, since the console's event would open the console's own writer first.
+using PosixSignalRegistration pressed = PosixSignalRegistration.Create(PosixSignal.SIGINT, signal =>
 {
     // The first Ctrl+C lets the recipe at hand be written whole; a second one ends the program at once.
-    pressed.Cancel = !stop.IsCancellationRequested;
+    signal.Cancel = !stop.IsCancellationRequested;
     stop.Cancel();
-};
+});
 
 // The console's own stream swallows a closed pipe on Unix; a plain file stream tells of it, so that the run can end.
 // A file that other programs write to as well is left to the console's stream, which keeps to the shared place in it.

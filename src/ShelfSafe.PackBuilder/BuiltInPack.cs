@@ -17,6 +17,7 @@ internal static class BuiltInPack
         PackImageWriter writer = new();
         List<PackFault> faults = [];
         ImageFiles.Write(files, writer);
+        LineWordWriter.Write(pack.Text("units.csv"), pack.Text("line-words.csv"), faults, writer);
         FoodIndexWriter.Write(pack.Tables.Foods, pack.Tables.Aliases, writer);
         FormulaIndexWriter.Write(FormulaTable.Read(pack, faults), pack.Tables.ProcessTable, writer);
         CardImage.Write(pack.Tables, writer);

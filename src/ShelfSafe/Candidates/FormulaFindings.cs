@@ -17,12 +17,13 @@ internal sealed class FormulaFindings(HazardRoom hazards)
     public static string Reason(FormulaRow formula, FormulaFit fit, Judgement judgement, bool untimed)
     {
         string name = formula.Name;
+        string points = Count(fit.Faults.Length);
         return judgement switch
         {
             Judgement.Admits => $"Its foods and amounts are those of the published recipe \"{name}\".",
             Judgement.AdmitsAfter => $"Its foods and amounts are those of the published recipe \"{name}\" once the changes are made.",
             Judgement.Refuses when untimed => $"Its foods and amounts are those of \"{name}\", but no printed time for it was seen.",
-            Judgement.Refuses => $"The nearest published recipe is \"{name}\", and this one differs from it in {Count(fit.Faults.Length)}.",
+            Judgement.Refuses => $"The nearest published recipe is \"{name}\", and this one differs from it in {points}.",
         };
     }
 

@@ -77,8 +77,8 @@ internal sealed class FormulaJudge
         return nearest is null ? [] : [Verdict(formula!, nearest, batch)];
     }
 
-    /// <summary>Up to <paramref name="count"/> published formulas near the batch: of its kind first, then with the most foods in common.</summary>
-    public ImmutableArray<FormulaNear> Nearest(Batch batch, int count)
+    /// <summary>The published formulas near the batch: of its kind first, then with the most foods in common; each made when it is asked for.</summary>
+    public IEnumerable<FormulaRow> Nearest(Batch batch)
     {
         (ulong Filled, int Foods)[] found = _index.Find(batch);
         List<(int Formula, bool OfKind, double Share, int Foods)> near = [];
@@ -97,15 +97,14 @@ internal sealed class FormulaJudge
             }
         }
 
-        return
-        [
-            .. near.OrderByDescending(one => one.OfKind)
-                .ThenByDescending(one => one.Share)
-                .ThenByDescending(one => one.Foods)
-                .ThenBy(one => _formulas[one.Formula].Id, StringComparer.Ordinal)
-                .Take(count)
-                .Select(one => FormulaScaling.Near(_formulas[one.Formula], batch)),
-        ];
+        near.Sort((one, other) =>
+        {
+            int order = other.OfKind.CompareTo(one.OfKind);
+            order = order != 0 ? order : other.Share.CompareTo(one.Share);
+            order = order != 0 ? order : other.Foods.CompareTo(one.Foods);
+            return order != 0 ? order : string.CompareOrdinal(_formulas[one.Formula].Id, _formulas[other.Formula].Id);
+        });
+        return near.Select(one => _formulas[one.Formula]);
     }
 
     private FormulaRow? NearestOfKind(Batch batch, (ulong Filled, int Foods)[] found)

@@ -7,10 +7,9 @@ namespace ShelfSafe.Candidates;
 /// <summary>Scales a formula to the cook's main ingredient and names the swap it needs.</summary>
 internal static class FormulaScaling
 {
-    /// <summary>The formula for this batch.</summary>
-    public static FormulaNear Near(FormulaRow formula, Batch batch)
+    /// <summary>The formula for a batch whose lines were sorted into its slots.</summary>
+    public static FormulaNear Near(FormulaRow formula, List<FormulaLine> lines)
     {
-        List<FormulaLine> lines = FormulaSorter.Lines(formula, batch);
         double scale = Scale(formula, lines);
         ImmutableArray<string> foods = [.. formula.Slots.Select(slot => Print(slot, scale))];
         return new(formula, Swap(formula, lines), foods);
@@ -73,12 +72,28 @@ internal static class FormulaScaling
     private static string Swap(FormulaRow formula, List<FormulaLine> lines)
     {
         HashSet<int> filled = [.. lines.SelectMany(line => line.Options)];
-        string[] extra = [.. lines.Where(line => line.Options.IsEmpty && !line.Item.Has("dry-spice") && !line.Item.Has("salt")).Select(line => line.Item.Words).Distinct(StringComparer.Ordinal)];
-        string[] missing = [.. formula.Slots.Where((slot, at) => slot.Presence == FormulaPresence.Required && slot.Role != FormulaRole.Free && !filled.Contains(at)).Select(slot => slot.Name)];
-        string leave = extra.Length == 0 ? string.Empty : $"Leave out {List(extra)}. ";
-        string add = missing.Length == 0 ? string.Empty : $"Take {List(missing)}. ";
+        List<string> extra = [];
+        foreach (FormulaLine line in lines)
+        {
+            if (line.Options.IsEmpty && !line.Item.Has("dry-spice") && !line.Item.Has("salt") && !extra.Contains(line.Item.Words))
+            {
+                extra.Add(line.Item.Words);
+            }
+        }
+
+        List<string> missing = [];
+        for (int at = 0; at < formula.Slots.Length; at++)
+        {
+            if (formula.Slots[at] is { Presence: FormulaPresence.Required, Role: not FormulaRole.Free } slot && !filled.Contains(at))
+            {
+                missing.Add(slot.Name);
+            }
+        }
+
+        string leave = extra.Count == 0 ? string.Empty : $"Leave out {List(extra)}. ";
+        string add = missing.Count == 0 ? string.Empty : $"Take {List(missing)}. ";
         return $"{leave}{add}Keep to its amounts.";
     }
 
-    private static string List(string[] words) => words.Length == 1 ? words[0] : $"{string.Join(", ", words[..^1])} and {words[^1]}";
+    private static string List(List<string> words) => words.Count == 1 ? words[0] : $"{string.Join(", ", words[..^1])} and {words[^1]}";
 }

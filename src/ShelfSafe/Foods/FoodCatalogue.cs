@@ -17,8 +17,8 @@ public sealed class FoodCatalogue
     private readonly Func<string, FoodMatch> _find;
     private readonly Func<string, bool> _isFood;
     private readonly Func<string, IReadOnlyList<FoodMention>> _findMentions;
-    private readonly HashSet<string> _fillers;
-    private readonly HashSet<string> _cuts;
+    private readonly Func<string, bool> _isFiller;
+    private readonly Func<string, bool> _isCut;
     private readonly SpellingIndex _spelling;
 
     /// <summary>Builds the lookup.</summary>
@@ -29,16 +29,14 @@ public sealed class FoodCatalogue
     /// <param name="cuts">Words for cuts of any animal: what stands before them names the food.</param>
     /// <param name="region">Country code that settles words with regional meanings, or empty.</param>
     public FoodCatalogue(IReadOnlyList<FoodRow> foods, IReadOnlyList<AliasRow> aliases, IReadOnlyList<AliasRow> ownWords, IEnumerable<string> fillers, IEnumerable<string> cuts, string region)
-        : this(FoodIndex.Of(foods ?? throw new ArgumentNullException(nameof(foods)), aliases ?? throw new ArgumentNullException(nameof(aliases)), region), () => foods, ownWords, fillers, cuts)
+        : this(FoodIndex.Of(foods ?? throw new ArgumentNullException(nameof(foods)), aliases ?? throw new ArgumentNullException(nameof(aliases)), region), () => foods, ownWords, Keys(fillers), Keys(cuts))
     {
     }
 
-    private FoodCatalogue(FoodIndex index, Func<IReadOnlyList<FoodRow>> foods, IReadOnlyList<AliasRow> ownWords, IEnumerable<string> fillers, IEnumerable<string> cuts)
+    private FoodCatalogue(FoodIndex index, Func<IReadOnlyList<FoodRow>> foods, IReadOnlyList<AliasRow> ownWords, Func<string, bool> isFiller, Func<string, bool> isCut)
     {
         ArgumentNullException.ThrowIfNull(ownWords);
-        _index = index;
-        _fillers = new(fillers.Select(WordFolding.Key), StringComparer.Ordinal);
-        _cuts = new(cuts.Select(WordFolding.Key), StringComparer.Ordinal);
+        (_index, _isFiller, _isCut) = (index, isFiller, isCut);
         Dictionary<string, FoodRow> byId = new(StringComparer.Ordinal);
         foreach (FoodRow food in ownWords.Count == 0 ? [] : foods())
         {
@@ -62,12 +60,14 @@ public sealed class FoodCatalogue
         _spelling = new(index, _own.Keys);
     }
 
+    private static Func<string, bool> Keys(IEnumerable<string> words) => new HashSet<string>(words.Select(WordFolding.Key), StringComparer.Ordinal).Contains;
+
     /// <summary>The lookup of a pack; of the built-in one it is ready made.</summary>
     internal static FoodCatalogue Create(RulePack pack, IReadOnlyList<AliasRow> ownWords, LineWordTable words, string region)
     {
         PackTables tables = pack.Tables;
         FoodIndex index = pack.Image is { } image ? new(image, tables.Food, region) : FoodIndex.Of(tables.Foods, tables.Aliases, region);
-        return new(index, () => tables.Foods, ownWords, words.Of("filler").Concat(words.Of("size")).Concat(words.Of("prep")), words.Of("cut"));
+        return new(index, () => tables.Foods, ownWords, word => words.Fillers.Has(word), word => words.Cuts.Has(word));
     }
 
     /// <summary>What a phrase means.</summary>
@@ -157,13 +157,13 @@ public sealed class FoodCatalogue
 
     private string[] Bare(string[] words)
     {
-        string[] bare = [.. words.Where(word => !_fillers.Contains(word) && !char.IsDigit(word[0]))];
+        string[] bare = [.. words.Where(word => !_isFiller(word) && !char.IsDigit(word[0]))];
         return bare.Length == 0 ? words : bare;
     }
 
     // "Very lean ground beef": the words that make another food of it are taken off last.
     private string[] BareButKind(string[] words) =>
-        Array.Exists(words, IsKind) ? [.. words.Where(word => IsKind(word) || (!_fillers.Contains(word) && !char.IsDigit(word[0])))] : [];
+        Array.Exists(words, IsKind) ? [.. words.Where(word => IsKind(word) || (!_isFiller(word) && !char.IsDigit(word[0])))] : [];
 
     private static bool IsKind(string word) => word is "ground" or "minced" or "cooked" or "roasted" or "instant";
 
@@ -227,7 +227,7 @@ public sealed class FoodCatalogue
     {
         foreach (string word in words)
         {
-            if (!_fillers.Contains(word) && !_cuts.Contains(word))
+            if (!_isFiller(word) && !_isCut(word))
             {
                 return false;
             }
@@ -239,7 +239,7 @@ public sealed class FoodCatalogue
     // "Peanut sauce", "cheese crackers": what stands before the head may bring a hazard that the head does not have.
     private FoodMatch WithModifier(FoodMatch head, ReadOnlySpan<string> before, string last)
     {
-        if (_cuts.Contains(last))
+        if (_isCut(last))
         {
             for (int from = 0; from < before.Length; from++)
             {

@@ -5,43 +5,48 @@ namespace ShelfSafe.Foods;
 /// <summary>Unit words (<c>rules/units.csv</c>) and the little words of ingredient lines (<c>rules/line-words.csv</c>).</summary>
 internal sealed class LineWordTable
 {
-    private readonly Dictionary<string, string> _units = new(StringComparer.Ordinal);
-    private readonly List<(string Tail, string BlankTail)> _tails = [];
-    private readonly Dictionary<string, List<int>> _tailsByFirst = new(StringComparer.Ordinal);
-    private readonly HashSet<string> _hasThree = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, HashSet<string>> _kinds = new(StringComparer.Ordinal);
+    private readonly PackImage _image;
+    private readonly int _at;
+    private readonly PackWords _units;
+    private readonly PackWords _hasThree;
+    private readonly PackWords _tailsByFirst;
+    private readonly (string Tail, string BlankTail)[] _tails;
+    private readonly Dictionary<string, PackWords> _kinds = new(StringComparer.Ordinal);
 
     /// <summary>Reads both tables; what is wrong is reported.</summary>
     public LineWordTable(PackText units, PackText words, List<PackFault> faults)
+        : this(Image(units, words, faults))
     {
-        CsvTable.Read("units.csv", units, ["word", "unit", "kind", "factor", "region", "source"], row =>
-        {
-            string word = row.Text("word");
-            _units[word] = row.Text("unit");
-            if (word.AsSpan().Count(' ') == 2)
-            {
-                _hasThree.Add(word[..word.IndexOf(' ', StringComparison.Ordinal)]);
-            }
-
-            return string.Empty;
-        }, faults);
-        CsvTable.Read("line-words.csv", words, ["word", "kind", "source"], row =>
-        {
-            string kind = row.Text("kind");
-            if (!_kinds.TryGetValue(kind, out HashSet<string>? set))
-            {
-                _kinds[kind] = set = new(StringComparer.Ordinal);
-            }
-
-            set.Add(row.Text("word"));
-            if (kind == "tail")
-            {
-                AddTail(row.Text("word"));
-            }
-
-            return string.Empty;
-        }, faults);
     }
+
+    private LineWordTable(PackImage image)
+    {
+        (_image, _at) = (image, image.Section(LineWordWriter.Section));
+        _units = Words(0);
+        _hasThree = Words(1);
+        ImageMap kinds = new(image, Part(2));
+        for (int kind = 0; kind < kinds.Count; kind++)
+        {
+            _kinds.Add(kinds.Key(kind), new(image, _at + kinds.Value(kind)));
+        }
+
+        _tailsByFirst = Words(3);
+        _tails = new (string, string)[image.Int32(Part(4))];
+        Fillers = Words(5);
+        Cuts = Words(6);
+    }
+
+    /// <summary>Words of size, state and preparation that do not change which food is meant, folded as keys.</summary>
+    public PackWords Fillers { get; }
+
+    /// <summary>Words for cuts of any animal, folded as keys.</summary>
+    public PackWords Cuts { get; }
+
+    /// <summary>The words of a pack; of the built-in one they are ready made.</summary>
+    /// <param name="pack">The pack.</param>
+    /// <param name="faults">Receives what is wrong.</param>
+    public static LineWordTable Of(RulePack pack, List<PackFault> faults) =>
+        pack.Image is { } image ? new(image) : new(pack.Text("units.csv"), pack.Text("line-words.csv"), faults);
 
     /// <summary>The tails ("to taste", "for frying") whose first word stands in a lower-case line, in the order of the table, each also with a blank before it.</summary>
     public IEnumerable<(string Tail, string BlankTail)> TailsIn(string line)
@@ -55,21 +60,24 @@ internal sealed class LineWordTable
                 end++;
             }
 
-            if (_tailsByFirst.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(line.AsSpan(i + 1, end - i - 1), out List<int>? tails))
+            if (_tailsByFirst.TryGet(line.AsSpan(i + 1, end - i - 1), out int list))
             {
                 found ??= [];
-                found.UnionWith(tails);
+                for (int left = _image.Int32(_at + list); left > 0; left--)
+                {
+                    found.Add(_image.Int32(_at + list + (4 * left)));
+                }
             }
         }
 
-        return found is null ? [] : found.Select(index => _tails[index]);
+        return found is null ? [] : found.Select(Tail);
     }
 
     /// <summary>All words of a kind.</summary>
-    public IReadOnlySet<string> Of(string kind) => _kinds.TryGetValue(kind, out HashSet<string>? set) ? set : new HashSet<string>();
+    public IEnumerable<string> Of(string kind) => _kinds.TryGetValue(kind, out PackWords? words) ? words.All : [];
 
     /// <summary>Whether a word is of a kind.</summary>
-    public bool Is(string kind, string word) => _kinds.TryGetValue(kind, out HashSet<string>? set) && set.Contains(word);
+    public bool Is(string kind, string word) => _kinds.TryGetValue(kind, out PackWords? words) && words.Has(word);
 
     /// <summary>Reads a unit word at an offset, two words first; a capital T alone is a tablespoon, a small one a teaspoon.</summary>
     public string? Unit(string text, int at, out int end)
@@ -101,7 +109,7 @@ internal sealed class LineWordTable
         }
 
         int thirdEnd = WordEnd(text, third);
-        if (_hasThree.Count > 0 && thirdEnd > third && third > second && _hasThree.Contains(text[at..first].ToLowerInvariant())
+        if (!_hasThree.IsEmpty && thirdEnd > third && third > second && _hasThree.Has(text[at..first].ToLowerInvariant())
             && Known(text[at..first] + " " + text[next..second] + " " + text[third..thirdEnd]) is { } three)
         {
             end = Dot(text, thirdEnd);
@@ -119,21 +127,27 @@ internal sealed class LineWordTable
         return one;
     }
 
-    private void AddTail(string tail)
+    private static PackImage Image(PackText units, PackText words, List<PackFault> faults)
     {
-        int end = 0;
-        while (end < tail.Length && char.IsLetter(tail[end]))
+        PackImageWriter writer = new();
+        LineWordWriter.Write(units, words, faults, writer);
+        return PackImage.Of(writer.ToArray());
+    }
+
+    private int Part(int part) => _at + _image.Int32(_at + (4 * part));
+
+    private PackWords Words(int part) => new(_image, Part(part));
+
+    // Two threads may make the same pair at the same time; a pair that is half written is seen as not yet made.
+    private (string Tail, string BlankTail) Tail(int number)
+    {
+        if (_tails[number] is not { Tail: not null, BlankTail: not null } pair)
         {
-            end++;
+            string tail = _image.String(_image.Int32(Part(4) + 4 + (4 * number)));
+            _tails[number] = pair = (tail, " " + tail);
         }
 
-        if (!_tailsByFirst.TryGetValue(tail[..end], out List<int>? tails))
-        {
-            _tailsByFirst[tail[..end]] = tails = [];
-        }
-
-        tails.Add(_tails.Count);
-        _tails.Add((tail, " " + tail));
+        return pair;
     }
 
     private static int Dot(string text, int end) => end < text.Length && text[end] == '.' ? end + 1 : end;
@@ -148,7 +162,7 @@ internal sealed class LineWordTable
         return at;
     }
 
-    private string? Known(string word) =>
-        word.Length == 1 && _units.TryGetValue(word, out string? exact) ? exact
-        : _units.TryGetValue(word.ToLowerInvariant(), out string? unit) ? unit : null;
+    private string? Known(string word) => (word.Length == 1 && _units.TryGet(word, out int unit)) || _units.TryGet(word.ToLowerInvariant(), out unit)
+        ? _image.String(unit)
+        : null;
 }

@@ -182,7 +182,7 @@ internal sealed class FoodMeasures(MeasureIndex index, FoodRow food, PrintedStat
 
         ImmutableArray<LikeRow> likes = _likes;
         isNear = id => likes.Any(like => like.Like == id && like.IsNear);
-        return [.. likes.Where(like => like.Like.Length > 0).Select(like => like.Like)];
+        return [.. likes.Select(like => like.Like).Where(id => id.Length > 0)];
     }
 
     private static bool IsMeasure(string row, string wanted, out ReadOnlySpan<char> size)

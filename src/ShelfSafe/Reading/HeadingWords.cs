@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 
 namespace ShelfSafe.Reading;
 
@@ -31,29 +30,27 @@ internal static class HeadingWords
         "you need", "you'll need", "youll need", "you will need", "we need", "we'll need", "is needed", "you want", "gather", "du brauchst",
     ];
 
-    private static readonly FrozenSet<string> _methodWords = FrozenSet.Create(
-        StringComparer.Ordinal,
-        "direction", "directions", "method", "methods", "instruction", "instructions", "step", "steps", "preparation", "procedure",
-        "process", "processing", "cooking", "how", "making", "prep", "assembly", "assembling", "zubereitung", "anleitung", "preparación",
-        "préparation", "preparazione", "procedimiento", "elaboración", "bereiding", "przygotowanie", "canning", "filling the jars", "what to do");
+    private static bool IsOfMethod(ReadOnlySpan<char> word) => word is
+        "direction" or "directions" or "method" or "methods" or "instruction" or "instructions" or "step" or "steps" or "preparation" or "procedure"
+        or "process" or "processing" or "cooking" or "how" or "making" or "prep" or "assembly" or "assembling" or "zubereitung" or "anleitung"
+        or "preparación" or "préparation" or "preparazione" or "procedimiento" or "elaboración" or "bereiding" or "przygotowanie" or "canning"
+        or "filling the jars" or "what to do";
 
-    private static readonly FrozenSet<string> _noteWords = FrozenSet.Create(
-        StringComparer.Ordinal,
-        "note", "notes", "hint", "hints", "storage", "storing", "store", "substitution", "substitutions", "keeping",
-        "leftovers", "faq", "nutrition", "nutritional", "source", "sources", "credit", "credits", "comment", "comments", "tags", "history",
-        "warning", "warnings", "freezing", "remarks", "footnotes", "references", "trivia", "notizen", "tipps");
+    private static bool IsOfNote(ReadOnlySpan<char> word) => word is
+        "note" or "notes" or "hint" or "hints" or "storage" or "storing" or "store" or "substitution" or "substitutions" or "keeping" or "leftovers"
+        or "faq" or "nutrition" or "nutritional" or "source" or "sources" or "credit" or "credits" or "comment" or "comments" or "tags" or "history"
+        or "warning" or "warnings" or "freezing" or "remarks" or "footnotes" or "references" or "trivia" or "notizen" or "tipps";
 
-    private static readonly FrozenSet<string> _introductionWords = FrozenSet.Create(
-        StringComparer.Ordinal,
-        "description", "introduction", "intro", "about", "summary", "overview", "background", "yield", "yields", "servings", "serves",
-        "makes", "time", "times", "info", "information", "details", "story");
+    private static bool IsOfIntroduction(ReadOnlySpan<char> word) => word is
+        "description" or "introduction" or "intro" or "about" or "summary" or "overview" or "background" or "yield" or "yields" or "servings"
+        or "serves" or "makes" or "time" or "times" or "info" or "information" or "details" or "story";
 
-    private static readonly FrozenSet<string> _groupWords = FrozenSet.Create(
-        StringComparer.Ordinal,
-        "sauce", "filling", "dough", "crust", "topping", "toppings", "dressing", "glaze", "frosting", "icing", "marinade", "broth", "gravy",
-        "batter", "base", "layer", "seasoning", "seasonings", "spices", "rub", "paste", "garnish", "brine", "syrup", "extras", "vegetables",
-        "meat", "meatballs", "dumplings", "crumble", "stuffing", "coating", "blend", "mix", "mixture", "also", "optional", "wet", "dry",
-        "main", "other", "rest", "aromatics", "herbs", "produce", "pantry", "dairy", "fridge", "roux", "cream", "pickling", "bouquet");
+    private static bool IsOfGroup(ReadOnlySpan<char> word) => word is
+        "sauce" or "filling" or "dough" or "crust" or "topping" or "toppings" or "dressing" or "glaze" or "frosting" or "icing" or "marinade"
+        or "broth" or "gravy" or "batter" or "base" or "layer" or "seasoning" or "seasonings" or "spices" or "rub" or "paste" or "garnish" or "brine"
+        or "syrup" or "extras" or "vegetables" or "meat" or "meatballs" or "dumplings" or "crumble" or "stuffing" or "coating" or "blend" or "mix"
+        or "mixture" or "also" or "optional" or "wet" or "dry" or "main" or "other" or "rest" or "aromatics" or "herbs" or "produce" or "pantry"
+        or "dairy" or "fridge" or "roux" or "cream" or "pickling" or "bouquet";
 
     /// <summary>Lower-case words with one space between them; marks and pictures fall away.</summary>
     public static string Normalise(ReadOnlySpan<char> text)
@@ -134,15 +131,15 @@ internal static class HeadingWords
         HeadingKind kind = HeadingKind.Name;
         foreach (string word in each)
         {
-            if (_methodWords.Contains(word))
+            if (IsOfMethod(word))
             {
                 return words.Contains(" time", StringComparison.Ordinal) ? HeadingKind.Introduction : HeadingKind.Method;
             }
 
             if (kind == HeadingKind.Name && each.Length <= 4)
             {
-                kind = _noteWords.Contains(word) || IsTips(each, word) ? HeadingKind.Note
-                    : _introductionWords.Contains(word) ? HeadingKind.Introduction
+                kind = IsOfNote(word) || IsTips(each, word) ? HeadingKind.Note
+                    : IsOfIntroduction(word) ? HeadingKind.Introduction
                     : kind;
             }
         }
@@ -153,7 +150,7 @@ internal static class HeadingWords
             return words.StartsWith("make ahead", StringComparison.Ordinal) ? HeadingKind.Note : HeadingKind.Method;
         }
 
-        return kind == HeadingKind.Name && (_groupWords.Contains(each[^1]) || _groupWords.Contains(each[0])) && each.Length <= 4
+        return kind == HeadingKind.Name && (IsOfGroup(each[^1]) || IsOfGroup(each[0])) && each.Length <= 4
             ? HeadingKind.Group
             : kind;
     }

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using ShelfSafe.Core;
 
 namespace ShelfSafe.Reading;
@@ -6,13 +5,13 @@ namespace ShelfSafe.Reading;
 /// <summary>Cuts prose into sentences; decimals and abbreviations do not end one.</summary>
 internal static class SentenceSplitter
 {
-    private static readonly FrozenSet<string> _neverEnds = FrozenSet.Create(
-        StringComparer.Ordinal,
-        "tbsp", "tbs", "tsp", "oz", "lb", "lbs", "approx", "ca", "e.g", "i.e", "eg", "ie", "no", "nos", "pkg", "vs", "mr", "mrs", "dr", "st",
-        "fl", "qt", "pt", "gal", "incl", "esp", "max", "temp", "fig", "cf", "bzw", "z.b", "evtl", "usw", "doz", "pkt", "tblsp");
+    private static bool NeverEnds(ReadOnlySpan<char> word) => word is
+        "tbsp" or "tbs" or "tsp" or "oz" or "lb" or "lbs" or "approx" or "ca" or "e.g" or "i.e" or "eg" or "ie" or "no" or "nos" or "pkg" or "vs"
+        or "mr" or "mrs" or "dr" or "st" or "fl" or "qt" or "pt" or "gal" or "incl" or "esp" or "max" or "temp" or "fig" or "cf" or "bzw" or "z.b"
+        or "evtl" or "usw" or "doz" or "pkt" or "tblsp";
 
-    private static readonly FrozenSet<string> _endsBeforeCapital = FrozenSet.Create(
-        StringComparer.Ordinal, "min", "mins", "hr", "hrs", "sec", "secs", "etc", "in", "a.m", "p.m", "g", "kg", "ml", "cm", "c", "f", "l");
+    private static bool EndsBeforeCapital(ReadOnlySpan<char> word) => word is
+        "min" or "mins" or "hr" or "hrs" or "sec" or "secs" or "etc" or "in" or "a.m" or "p.m" or "g" or "kg" or "ml" or "cm" or "c" or "f" or "l";
 
     /// <summary>Adds the sentences of a row's text to <paramref name="sentences"/>.</summary>
     public static void Split(MappedText text, IReadOnlyList<LineBreak> breaks, List<MappedText> sentences)
@@ -98,13 +97,13 @@ internal static class SentenceSplitter
         }
 
         string word = words[start..dot].ToLowerInvariant();
-        if (_neverEnds.Contains(word))
+        if (NeverEnds(word))
         {
             return word is not "no" || char.IsDigit(words[next]);
         }
 
         bool number = word.Length > 0 && word.Length <= 2 && char.IsDigit(word[0]) && (start == 0 || words[start - 1] is '\n');
-        return number || (_endsBeforeCapital.Contains(word) && !char.IsUpper(words[next]));
+        return number || (EndsBeforeCapital(word) && !char.IsUpper(words[next]));
     }
 
     private static void Add(MappedText text, int from, int to, List<MappedText> sentences)

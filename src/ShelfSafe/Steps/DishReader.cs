@@ -106,7 +106,7 @@ internal sealed class DishReader
 
     private ImmutableArray<DishKind> ByWords(string[] texts, bool fromTitle)
     {
-        PartReading reading = new(texts, _rules.Words, _rules.ConditionCount);
+        PartReading reading = new(texts, _rules);
         Dictionary<string, string> hits = new(StringComparer.Ordinal);
         for (int text = 0; text < texts.Length; text++)
         {

@@ -7,17 +7,19 @@ internal sealed class PartReading
     private const int BeforeWindow = 6;
     private readonly List<Token>[] _tokens;
     private readonly sbyte[]?[] _known;
+    private readonly StepRuleSet _rules;
 
     /// <summary>Cuts every sentence.</summary>
-    public PartReading(IReadOnlyList<string> sentences, WordNumbers words, int conditionCount)
+    public PartReading(IReadOnlyList<string> sentences, StepRuleSet rules)
     {
+        _rules = rules;
         _tokens = new List<Token>[sentences.Count];
         for (int i = 0; i < _tokens.Length; i++)
         {
-            _tokens[i] = Tokenizer.Cut(sentences[i], words);
+            _tokens[i] = Tokenizer.Cut(sentences[i], rules.Words);
         }
 
-        _known = new sbyte[conditionCount][];
+        _known = new sbyte[rules.ConditionCount][];
     }
 
     /// <summary>The tokens of a sentence.</summary>
@@ -26,17 +28,17 @@ internal sealed class PartReading
     /// <summary>Whether all needs of a rule hold around a hit and none of its exceptions does.</summary>
     public bool Holds(StepRule rule, int sentence, int hit)
     {
-        foreach (PhraseCondition need in rule.Needs)
+        foreach (int need in rule.Needs)
         {
-            if (!Holds(need, sentence, hit))
+            if (!Holds(_rules.Condition(need), sentence, hit))
             {
                 return false;
             }
         }
 
-        foreach (PhraseCondition exception in rule.Unless)
+        foreach (int exception in rule.Unless)
         {
-            if (Holds(exception, sentence, hit))
+            if (Holds(_rules.Condition(exception), sentence, hit))
             {
                 return false;
             }

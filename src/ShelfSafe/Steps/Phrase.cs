@@ -3,19 +3,16 @@ using System.Collections.Immutable;
 namespace ShelfSafe.Steps;
 
 /// <summary>One place of a phrase: the words or numbers that may stand there.</summary>
-/// <param name="Words">Bit set over the vocabulary.</param>
+/// <param name="Words">Words of the vocabulary.</param>
 /// <param name="Least">Smallest number that fits, NaN where numbers do not fit.</param>
 /// <param name="Most">Largest number that fits, NaN where numbers do not fit.</param>
 /// <param name="Optional">Whether the place may be empty.</param>
 /// <param name="Gap">How many other words may stand before it.</param>
-internal sealed record PhrasePlace(ImmutableArray<ulong> Words, double Least, double Most, bool Optional, int Gap)
+internal sealed record PhrasePlace(WordBits Words, double Least, double Most, bool Optional, int Gap)
 {
     /// <summary>Whether a token may stand here.</summary>
     public bool Fits(in Token token) =>
-        Has(token.Stem) || Has(token.Exact) || Has(token.Prefix) || (token.Number >= Least && token.Number <= Most);
-
-    /// <summary>Whether a vocabulary number is in the set.</summary>
-    public bool Has(int word) => word > 0 && word >> 6 < Words.Length && (Words[word >> 6] >> (word & 63) & 1) != 0;
+        Words.Has(token.Stem) || Words.Has(token.Exact) || Words.Has(token.Prefix) || (token.Number >= Least && token.Number <= Most);
 }
 
 /// <summary>A compiled sequence of places.</summary>

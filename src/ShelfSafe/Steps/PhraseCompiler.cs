@@ -1,5 +1,5 @@
-using System.Collections.Immutable;
 using System.Globalization;
+using System.Runtime.InteropServices;
 
 namespace ShelfSafe.Steps;
 
@@ -14,10 +14,10 @@ internal sealed class PhraseCompiler(Vocabulary vocabulary)
     private const int LongestGap = 16;
     private const int MostWays = 4000; // ways to lay a phrase over the words after its first: bounds the work for one word
     private readonly Dictionary<string, string[]> _lists = new(StringComparer.Ordinal);
-    private readonly List<(HashSet<int> Set, string Prefix)> _waiting = [];
+    private readonly List<(List<int> Set, string Prefix)> _waiting = [];
     private readonly List<(List<Draft> Places, Action<Phrase> Done)> _drafts = [];
 
-    private sealed record Draft(HashSet<int> Words, double Least, double Most, bool Optional, int Gap);
+    private sealed record Draft(List<int> Words, double Least, double Most, bool Optional, int Gap);
 
     /// <summary>Names a list of words for <c>@name</c>; lists may name earlier lists.</summary>
     public bool AddList(string name, string words)
@@ -88,14 +88,14 @@ internal sealed class PhraseCompiler(Vocabulary vocabulary)
     /// <summary>Hands over every phrase, once all words are known.</summary>
     public void Finish()
     {
-        foreach ((HashSet<int> set, string prefix) in _waiting)
+        foreach ((List<int> set, string prefix) in _waiting)
         {
-            set.UnionWith(vocabulary.PrefixesUnder(prefix));
+            set.AddRange(vocabulary.PrefixesUnder(prefix));
         }
 
         foreach ((List<Draft> places, Action<Phrase> done) in _drafts)
         {
-            done(new([.. places.Select(place => new PhrasePlace(Bits(place.Words), place.Least, place.Most, place.Optional, place.Gap))]));
+            done(new([.. places.Select(place => new PhrasePlace(Rising(place.Words), place.Least, place.Most, place.Optional, place.Gap))]));
         }
     }
 
@@ -154,14 +154,9 @@ internal sealed class PhraseCompiler(Vocabulary vocabulary)
         return word.Length == 0 || !word.TrimStart('=').All(char.IsLetter) ? $"\"{word}\" is no word" : null;
     }
 
-    private static ImmutableArray<ulong> Bits(HashSet<int> words)
+    private static WordBits Rising(List<int> words)
     {
-        ulong[] bits = new ulong[words.Count == 0 ? 0 : (words.Max() >> 6) + 1];
-        foreach (int word in words)
-        {
-            bits[word >> 6] |= 1UL << (word & 63);
-        }
-
-        return [.. bits];
+        words.Sort();
+        return new(CollectionsMarshal.AsSpan(words));
     }
 }

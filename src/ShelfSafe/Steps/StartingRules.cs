@@ -1,29 +1,29 @@
 namespace ShelfSafe.Steps;
 
 /// <summary>The rules that may begin at one token, walked without allocating.</summary>
-internal readonly struct StartingRules(List<StepRule> byStem, List<StepRule> byExact, List<StepRule> byPrefix, List<StepRule> byNumber)
+internal readonly struct StartingRules(StepRule[] byStem, StepRule[] byExact, StepRule[] byPrefix, StepRule[] byNumber)
 {
     /// <summary>How many there are.</summary>
-    public int Count => byStem.Count + byExact.Count + byPrefix.Count + byNumber.Count;
+    public int Count => byStem.Length + byExact.Length + byPrefix.Length + byNumber.Length;
 
     /// <summary>One of them, by its place.</summary>
     public StepRule this[int at]
     {
         get
         {
-            if (at < byStem.Count)
+            if (at < byStem.Length)
             {
                 return byStem[at];
             }
 
-            at -= byStem.Count;
-            if (at < byExact.Count)
+            at -= byStem.Length;
+            if (at < byExact.Length)
             {
                 return byExact[at];
             }
 
-            at -= byExact.Count;
-            return at < byPrefix.Count ? byPrefix[at] : byNumber[at - byPrefix.Count];
+            at -= byExact.Length;
+            return at < byPrefix.Length ? byPrefix[at] : byNumber[at - byPrefix.Length];
         }
     }
 }

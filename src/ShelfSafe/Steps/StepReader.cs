@@ -40,7 +40,7 @@ internal sealed class StepReader
     /// <summary>Every fact that the sentences of a dish say, in reading order.</summary>
     public ImmutableArray<StepFact> Read(RecipePart part)
     {
-        PartReading reading = new([.. part.Steps.Select(step => step.Text.Text)], _rules.Words, _rules.ConditionCount);
+        PartReading reading = new([.. part.Steps.Select(step => step.Text.Text)], _rules);
         ImmutableArray<StepFact>.Builder found = ImmutableArray.CreateBuilder<StepFact>();
         int[] seen = new int[_rules.Facts.Length];
         for (int sentence = 0; sentence < part.Steps.Length; sentence++)

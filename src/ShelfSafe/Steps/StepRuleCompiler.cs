@@ -95,7 +95,7 @@ internal sealed class StepRuleCompiler
                 return wrong;
             }
 
-            pending.Add(() => new(fact, made!, [.. needs.Select(key => _conditions[key])], [.. unless.Select(key => _conditions[key])]));
+            pending.Add(() => new(fact, made!, [.. needs.Select(key => _conditions[key].Number)], [.. unless.Select(key => _conditions[key].Number)]));
         }
 
         return null;

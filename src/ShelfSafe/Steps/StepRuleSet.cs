@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using ShelfSafe.Pack;
 
 namespace ShelfSafe.Steps;
@@ -7,11 +8,10 @@ namespace ShelfSafe.Steps;
 /// <remarks>Of the built-in pack the build has compiled them; a rule is made when a sentence first has a word that it may begin with.</remarks>
 internal sealed class StepRuleSet
 {
-    private static readonly List<StepRule> None = [];
     private readonly PackImage _image;
     private readonly int _at;
     private readonly int[] _parts;
-    private readonly List<StepRule>?[] _byWord;
+    private readonly StepRule[]?[] _byWord;
     private readonly StepRule?[] _rules;
     private readonly PhraseCondition?[] _conditions;
 
@@ -21,10 +21,21 @@ internal sealed class StepRuleSet
     public StepRuleSet(PackImage image, string section)
     {
         (_image, _at) = (image, image.Section(section));
-        _parts = [.. Enumerable.Range(0, StepRuleWriter.Parts).Select(part => _at + image.Int32(_at + (4 * part)))];
+        _parts = new int[StepRuleWriter.Parts];
+        for (int part = 0; part < _parts.Length; part++)
+        {
+            _parts[part] = _at + image.Int32(_at + (4 * part));
+        }
+
         Words = new ImageVocabulary(image, _parts[StepRuleWriter.VocabularyPart]);
-        Facts = [.. Enumerable.Range(0, Count(StepRuleWriter.FactPart)).Select(fact => image.String(image.Int32(_parts[StepRuleWriter.FactPart] + 4 + (4 * fact))))];
-        _byWord = new List<StepRule>?[Count(StepRuleWriter.StartPart)];
+        string[] facts = new string[Count(StepRuleWriter.FactPart)];
+        for (int fact = 0; fact < facts.Length; fact++)
+        {
+            facts[fact] = image.String(image.Int32(_parts[StepRuleWriter.FactPart] + 4 + (4 * fact)));
+        }
+
+        Facts = ImmutableCollectionsMarshal.AsImmutableArray(facts);
+        _byWord = new StepRule[]?[Count(StepRuleWriter.StartPart)];
         _rules = new StepRule?[Count(StepRuleWriter.RulePart)];
         _conditions = new PhraseCondition?[Count(StepRuleWriter.ConditionPart)];
     }
@@ -48,25 +59,28 @@ internal sealed class StepRuleSet
 
     /// <summary>The rules that may begin at a token, in four runs: by its stem, by the word as it stands, by its beginning, and by a number.</summary>
     public StartingRules Starting(in Token token) =>
-        new(Of(token.Stem), Of(token.Exact), Of(token.Prefix), double.IsNaN(token.Number) ? None : OfStart(0));
+        new(Of(token.Stem), Of(token.Exact), Of(token.Prefix), double.IsNaN(token.Number) ? [] : OfStart(0));
 
-    private List<StepRule> Of(int word) => word > 0 ? OfStart(word) : None;
+    /// <summary>A condition by its number, made when the words of a rule are first found.</summary>
+    public PhraseCondition Condition(int number) => _conditions[number] ??= ReadCondition(number);
 
-    private List<StepRule> OfStart(int word) =>
-        _byWord[word] ??= [.. Numbers(Entry(StepRuleWriter.StartPart, word), out _).Select(rule => _rules[rule] ??= Rule(Entry(StepRuleWriter.RulePart, rule)))];
+    private StepRule[] Of(int word) => word > 0 ? OfStart(word) : [];
+
+    private StepRule[] OfStart(int word) =>
+        _byWord[word] ??= Array.ConvertAll(Numbers(Entry(StepRuleWriter.StartPart, word), out _), rule => _rules[rule] ??= Rule(Entry(StepRuleWriter.RulePart, rule)));
 
     private StepRule Rule(int at)
     {
         int fact = _image.Int32(at);
         Phrase core = Phrase(_image.Int32(at + 4));
-        IEnumerable<int> needs = Numbers(at + 8, out int end);
-        return new(fact, core, [.. needs.Select(Condition)], [.. Numbers(end, out _).Select(Condition)]);
+        int[] needs = Numbers(at + 8, out int end);
+        return new(fact, core, needs, Numbers(end, out _));
     }
 
-    private PhraseCondition Condition(int number)
+    private PhraseCondition ReadCondition(int number)
     {
         int at = Entry(StepRuleWriter.ConditionPart, number);
-        return _conditions[number] ??= new(number, (PhraseScope)_image.Int32(at), [.. Numbers(at + 4, out _).Select(Phrase)]);
+        return new(number, (PhraseScope)_image.Int32(at), ImmutableCollectionsMarshal.AsImmutableArray(Array.ConvertAll(Numbers(at + 4, out _), Phrase)));
     }
 
     private Phrase Phrase(int number)
@@ -78,21 +92,10 @@ internal sealed class StepRuleSet
         {
             (double least, double most) = (_image.Double(at), _image.Double(at + 8));
             (bool optional, int gap) = (_image.Int32(at + 16) != 0, _image.Int32(at + 20));
-            places[i] = new(Bits(Numbers(at + 24, out at)), least, most, optional, gap);
+            places[i] = new(new(Numbers(at + 24, out at)), least, most, optional, gap);
         }
 
-        return new([.. places]);
-    }
-
-    private static ImmutableArray<ulong> Bits(int[] words)
-    {
-        ulong[] bits = new ulong[words.Length == 0 ? 0 : (words[^1] >> 6) + 1]; // the last word has the greatest number
-        foreach (int word in words)
-        {
-            bits[word >> 6] |= 1UL << (word & 63);
-        }
-
-        return [.. bits];
+        return new(ImmutableCollectionsMarshal.AsImmutableArray(places));
     }
 
     private int Count(int part) => _image.Int32(_parts[part]);
@@ -101,7 +104,8 @@ internal sealed class StepRuleSet
 
     private int[] Numbers(int at, out int end)
     {
-        int[] numbers = new int[_image.Int32(at)];
+        int count = _image.Int32(at);
+        int[] numbers = count == 0 ? [] : new int[count];
         for (int i = 0; i < numbers.Length; i++)
         {
             numbers[i] = _image.Int32(at + 4 + (4 * i));

@@ -53,13 +53,13 @@ internal static class StepRuleWriter
             body.Add(writer.Id(fact));
         }
 
-        Entries([.. Starts(rules)], (start, section) => Numbers(start, section));
+        Entries([.. Starts(rules)], (start, section) => Numbers([.. start], section));
         Entries([.. rules.Rules], (rule, section) =>
         {
             section.Add(rule.Fact);
             section.Add(Number(rule.Core));
-            Numbers([.. rule.Needs.Select(need => need.Number)], section);
-            Numbers([.. rule.Unless.Select(exception => exception.Number)], section);
+            Numbers(rule.Needs, section);
+            Numbers(rule.Unless, section);
         });
         Entries(conditions, (condition, section) =>
         {
@@ -100,7 +100,7 @@ internal static class StepRuleWriter
             for (int i = 0; i < rules.Rules.Length; i++)
             {
                 PhrasePlace first = rules.Rules[i].Core.Places[0];
-                if (word == 0 ? !double.IsNaN(first.Least) : first.Has(word))
+                if (word == 0 ? !double.IsNaN(first.Least) : first.Words.Has(word))
                 {
                     own.Add(i);
                 }
@@ -119,13 +119,13 @@ internal static class StepRuleWriter
             section.Add(place.Most);
             section.Add(place.Optional ? 1 : 0);
             section.Add(place.Gap);
-            Numbers([.. Enumerable.Range(1, place.Words.Length * 64).Where(place.Has)], section);
+            Numbers([.. place.Words.Range.Where(place.Words.Has)], section);
         }
     }
 
-    private static void Numbers(List<int> numbers, ImageSection section)
+    private static void Numbers(int[] numbers, ImageSection section)
     {
-        section.Add(numbers.Count);
+        section.Add(numbers.Length);
         foreach (int number in numbers)
         {
             section.Add(number);

@@ -47,14 +47,26 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits)
     }
 
     /// <summary>Up to three formulas near a dish that got no process.</summary>
-    public ImmutableArray<NearestFormula> Nearest(Batch batch) =>
-        [
-            .. judge.Nearest(batch, int.MaxValue)
-                .Select(near => (Near: near, Lines: FormulaSorter.Lines(near.Formula, batch)))
-                .Where(one => MainFoodsMeet(one.Near.Formula, one.Lines))
-                .Take((int)limits["nearest-formulas"])
-                .Select(one => new NearestFormula(one.Near.Formula.Id, one.Near.Formula.Name, one.Near.Swap, IsMeasured(one.Near.Formula, one.Lines) ? one.Near.Ingredients : [], one.Near.Formula.Source)),
-        ];
+    public ImmutableArray<NearestFormula> Nearest(Batch batch)
+    {
+        ImmutableArray<NearestFormula>.Builder nearest = ImmutableArray.CreateBuilder<NearestFormula>();
+        foreach (FormulaRow formula in judge.Nearest(batch))
+        {
+            if (nearest.Count >= (int)limits["nearest-formulas"])
+            {
+                break;
+            }
+
+            List<FormulaLine> lines = FormulaSorter.Lines(formula, batch);
+            if (MainFoodsMeet(formula, lines))
+            {
+                FormulaNear near = FormulaScaling.Near(formula, lines);
+                nearest.Add(new(formula.Id, formula.Name, near.Swap, IsMeasured(formula, lines) ? near.Ingredients : [], formula.Source));
+            }
+        }
+
+        return nearest.ToImmutable();
+    }
 
     // A published recipe whose main food the dish lacks, or that has no place for the main food of the dish, is another dish.
     private static bool MainFoodsMeet(FormulaRow formula, List<FormulaLine> lines)

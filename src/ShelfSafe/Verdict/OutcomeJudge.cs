@@ -69,11 +69,27 @@ internal sealed class OutcomeJudge(Limits limits)
     }
 
     // Of several that admit, the one that asks for less; then the higher rank. Of several that refuse the formula of the dish's kind, then the soup.
-    private static Candidate? Best(IReadOnlyList<Candidate> candidates) => candidates
-        .OrderByDescending(candidate => candidate.Judgement)
-        .ThenByDescending(candidate => candidate.Kind == "formula" ? int.MaxValue : candidate.Judgement == Judgement.Refuses && candidate.Id == "soup" ? int.MaxValue - 1 : candidate.Rank)
-        .ThenBy(candidate => candidate.Id, StringComparer.Ordinal)
-        .FirstOrDefault();
+    private static Candidate? Best(IReadOnlyList<Candidate> candidates)
+    {
+        Candidate? best = null;
+        foreach (Candidate candidate in candidates)
+        {
+            best = best is null || Compare(candidate, best) > 0 ? candidate : best;
+        }
+
+        return best;
+    }
+
+    private static int Compare(Candidate one, Candidate other)
+    {
+        int order = one.Judgement.CompareTo(other.Judgement);
+        order = order != 0 ? order : Rank(one).CompareTo(Rank(other));
+        return order != 0 ? order : string.CompareOrdinal(other.Id, one.Id);
+    }
+
+    private static int Rank(Candidate candidate) => candidate.Kind == "formula" ? int.MaxValue
+        : candidate.Judgement == Judgement.Refuses && candidate.Id == "soup" ? int.MaxValue - 1
+        : candidate.Rank;
 
     private static Outcome Permitted(Candidate lead) => (lead.Method, lead.Judgement) switch
     {

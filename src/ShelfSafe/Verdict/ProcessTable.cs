@@ -35,7 +35,7 @@ public sealed class ProcessTable
     {
         List<PackFault> faults = [];
         _tables = pack.Tables;
-        LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), faults);
+        LineWordTable words = LineWordTable.Of(pack, faults);
         _catalogue = FoodCatalogue.Create(pack, [], words, region);
         _formulas = FormulaTable.Read(pack, faults);
         if (faults.Count > 0)

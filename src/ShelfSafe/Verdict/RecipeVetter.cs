@@ -32,7 +32,7 @@ public sealed class RecipeVetter
         PackTables tables = pack.Tables;
         _pack = pack;
         List<PackFault> faults = [];
-        LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), faults);
+        LineWordTable words = LineWordTable.Of(pack, faults);
         FoodCatalogue catalogue = FoodCatalogue.Create(pack, ownWords, words, region);
         _ingredients = new(catalogue, words);
         _hazards = new(tables.Hazards);

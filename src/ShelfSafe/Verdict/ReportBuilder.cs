@@ -12,6 +12,7 @@ namespace ShelfSafe.Verdict;
 /// <summary>Puts the judged dishes of a file together into the finished report.</summary>
 internal sealed class ReportBuilder(RulePack pack, JarYield jars)
 {
+    private static readonly Comparer<Finding> WorstFirst = Comparer<Finding>.Create(Compare);
     private readonly Lazy<FreezerPlan> _freezer = new(() => new(WorkTables.Of(pack).Freezing, pack.Tables.Sources.ToDictionary(row => row.Id, StringComparer.Ordinal)));
 
     /// <summary>The report; of several dishes the worst leads, dishes that are no jar food aside.</summary>
@@ -84,12 +85,21 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
             foreach (IGrouping<(string, string?, string), RawFinding> group in dish.Findings.GroupBy(finding => (finding.Rule, finding.Ingredient, finding.Message)))
             {
                 RawFinding worst = group.MaxBy(finding => finding.Level)!;
-                ImmutableArray<Place> places = [.. group.SelectMany(finding => finding.Spans).Distinct().OrderBy(span => span.Start).Select(span => At(span, lines))];
+                SourceSpan[] spans = [.. group.SelectMany(finding => finding.Spans).Distinct().OrderBy(span => span.Start)];
+                ImmutableArray<Place> places = [.. spans.Select(span => At(span, lines))];
                 all.Add(new(worst.Rule, worst.Level, worst.Ingredient, places, worst.Message, worst.Why, worst.Instead, [.. worst.Sources.Select(Source)], several ? dish.Part.Name : null));
             }
         }
 
-        return [.. all.OrderByDescending(finding => finding.Level).ThenBy(finding => finding.Places[0].Line).ThenBy(finding => finding.Places[0].Column).ThenBy(finding => finding.Rule, StringComparer.Ordinal)];
+        return [.. all.OrderBy(finding => finding, WorstFirst)];
+    }
+
+    private static int Compare(Finding one, Finding other)
+    {
+        int order = other.Level.CompareTo(one.Level);
+        order = order != 0 ? order : one.Places[0].Line.CompareTo(other.Places[0].Line);
+        order = order != 0 ? order : one.Places[0].Column.CompareTo(other.Places[0].Column);
+        return order != 0 ? order : string.CompareOrdinal(one.Rule, other.Rule);
     }
 
     private SourceReference Source(string key) => pack.Tables.Source(key) is { } row

@@ -14,7 +14,7 @@ internal static class SeveralDishes
 
     /// <summary>Whether the dishes need different methods, so that no single answer fits the file.</summary>
     public static bool AreMixed(IReadOnlyList<Dish> dishes) =>
-        dishes.Where(IsJarFood).Select(dish => Method(dish.Outcome.Outcome)).Where(method => method.Length > 0).Distinct(StringComparer.Ordinal).Skip(1).Any();
+        dishes.Count > 1 && dishes.Where(IsJarFood).Select(dish => Method(dish.Outcome.Outcome)).Where(method => method.Length > 0).Distinct(StringComparer.Ordinal).Skip(1).Any();
 
     private static bool IsJarFood(Dish dish) => dish.Outcome.Outcome != Outcome.NotAJarFood;
 

@@ -126,7 +126,7 @@ public class PackImageTests
         }
     }
 
-    private static LineWordTable LineWords(RulePack pack) => new(pack.Text("units.csv"), pack.Text("line-words.csv"), []);
+    private static LineWordTable LineWords(RulePack pack) => LineWordTable.Of(pack, []);
 
     private static string Ids(FoodMatch match) => string.Join('|', match.Candidates.Select(food => food.Id));
 
