@@ -7,7 +7,8 @@ internal sealed class FoodName(LineWordTable words, FoodCatalogue catalogue)
     public string Plain(string phrase, LineState state, FoodMatch match)
     {
         List<string> kept = [];
-        foreach (string word in WordFolding.Words(phrase))
+        string bare = WithoutCompounds(phrase);
+        foreach (string word in WordFolding.Words(bare))
         {
             bool ground = word == "ground" && match.MayHave("ground");
             if (ground || (!words.Is("filler", word) && !words.Is("size", word) && !words.Is("prep", word) && !char.IsDigit(word[0])))
@@ -36,7 +37,7 @@ internal sealed class FoodName(LineWordTable words, FoodCatalogue catalogue)
         {
             // A word that seemed idle tells the food: "half and half", "stock cube", "curry leaf".
             bool ground = match.MayHave("ground");
-            name = string.Join(' ', WordFolding.Words(phrase).Where(word => !words.Is("size", word) && !char.IsDigit(word[0]) && !IsCut(word, ground)).Select(WordFolding.Singular));
+            name = string.Join(' ', WordFolding.Words(bare).Where(word => !words.Is("size", word) && !char.IsDigit(word[0]) && !IsCut(word, ground)).Select(WordFolding.Singular));
         }
 
         return state.JuiceOrZest switch
@@ -45,6 +46,18 @@ internal sealed class FoodName(LineWordTable words, FoodCatalogue catalogue)
             { } => name + " juice",
             null => name,
         };
+    }
+
+    // "free-range eggs", "bone-in thighs": folding parts the compound, and half of it would stay as a name.
+    private string WithoutCompounds(string phrase)
+    {
+        if (!phrase.Contains('-', StringComparison.Ordinal))
+        {
+            return phrase;
+        }
+
+        string[] kept = [.. phrase.Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(part => !(part.Contains('-', StringComparison.Ordinal) && words.Is("filler", part.TrimEnd(',').ToLowerInvariant())))];
+        return kept.Length == 0 ? phrase : string.Join(' ', kept);
     }
 
     // "garlic clove", "celery stalk": the measure says it already.
