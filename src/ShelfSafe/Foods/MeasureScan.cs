@@ -96,6 +96,7 @@ internal sealed class MeasureScan(LineWordTable words)
             (value, end) = ListFraction(text, at, end, value);
             state.Measures.Add(new(value, "each"));
             ParenthesisPackage(state, end);
+            InnerMeasures(state, NumberScan.Skip(text, end) + 1, isPackage: false);
             return afterNumber;
         }
 
@@ -118,7 +119,7 @@ internal sealed class MeasureScan(LineWordTable words)
 
         value = OrTwo(text, ref unitEnd, value);
         state.Measures.Add(new(value, unit));
-        InnerMeasures(state, end, isPackage, value);
+        InnerMeasures(state, end, isPackage);
         return Joins.More(state, unitEnd, first);
     }
 
@@ -200,6 +201,10 @@ internal sealed class MeasureScan(LineWordTable words)
                     state.Measures[^1] = state.Measures[^1] with { Unit = package };
                     state.Holes.Add((after, packageEnd));
                 }
+                else if (state.Measures[^1].Unit == "each" && UnitFactors.Ratio(unit, "g") is not null)
+                {
+                    state.Package = new(size, unit); // "6 (4-oz) chicken breasts": the size of each
+                }
                 else
                 {
                     state.Measures.Add(new(size, unit));
@@ -208,7 +213,8 @@ internal sealed class MeasureScan(LineWordTable words)
         }
     }
 
-    private void InnerMeasures(LineState state, int end, bool isPackage, Interval count)
+    // "(about 3 lb)" behind the food; "(1 tsp per jar)", "(3 lb each)" and "(1 cup juice reserved)" are no measure of the whole.
+    private void InnerMeasures(LineState state, int end, bool isPackage)
     {
         string text = state.Text;
         foreach ((int from, int to) in state.Holes.ToArray())
@@ -221,20 +227,23 @@ internal sealed class MeasureScan(LineWordTable words)
             int at = NumberScan.Skip(text, from + 1);
             if (words.Is("about", NumberScan.Word(text, at, out int aboutEnd)))
             {
-                at = NumberScan.Skip(text, aboutEnd);
+                at = NumberScan.Skip(text, aboutEnd + (aboutEnd < text.Length && text[aboutEnd] == '.' ? 1 : 0));
             }
 
-            if (NumberScan.TryRange(text, at, out int numberEnd, out Interval size) && numberEnd < to
-                && words.Unit(text, NumberScan.Skip(text, Dash(text, numberEnd)), out _) is { } unit && unit is not ("inch" or "cm"))
+            if (!NumberScan.TryRange(text, at, out int numberEnd, out Interval size) || numberEnd >= to
+                || words.Unit(text, NumberScan.Skip(text, Dash(text, numberEnd)), out int unitEnd) is not { } unit || unit is "inch" or "cm")
             {
-                if (isPackage && state.Package is null)
-                {
-                    state.Package = new(size, unit);
-                }
-                else
-                {
-                    state.Measures.Add(new(size, unit));
-                }
+                continue;
+            }
+
+            bool ofEach = state.Measures[^1].Unit == "each" && UnitFactors.Ratio(unit, "g") is not null && WordFolding.Words(text[unitEnd..to]).Any(static word => word is "each" or "apiece");
+            if ((isPackage || ofEach) && state.Package is null)
+            {
+                state.Package = new(size, unit);
+            }
+            else if (!WordFolding.Words(text[unitEnd..to]).Any(word => words.Is("measure-apart", word)))
+            {
+                state.Measures.Add(new(size, unit));
             }
         }
     }

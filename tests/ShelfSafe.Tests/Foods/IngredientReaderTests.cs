@@ -51,6 +51,8 @@ public sealed class IngredientReaderTests
     [InlineData("1 can (15 oz) pumpkin puree", "1 can of 15 oz: pumpkin-puree")]
     [InlineData("1 400ml tin coconut milk", "1 can of 400 ml: coconut-milk")]
     [InlineData("400 g tin of chickpeas", "1 can of 400 g: canned-chickpea")]
+    [InlineData("6 (4-oz) chicken breasts", "6 each of 4 oz: chicken")]
+    [InlineData("4 pork chops (6 oz each)", "4 each of 6 oz: pork-chop")]
     [InlineData("Onions: 3 large", "3 each: onion")]
     [InlineData("Bones - 3 kg roasted", "3 kg: beef-shank")]
     [InlineData("Flour 200g", "200 g: wheat-flour")]
@@ -440,6 +442,13 @@ public sealed class IngredientReaderTests
     [InlineData("250 ml (1 cup) coconut milk", "250 ml, 1 cup")]
     [InlineData("500 g (about 1 lb) pumpkin", "500 g, 1 lb")]
     [InlineData("1 litre/1¾ pints water", "1 l, 1.75 pint")]
+    [InlineData("8 carrots (about 3 pounds)", "8 each, 3 lb")]
+    [InlineData("1 whole chicken (approx. 1.8 kg)", "1 each, 1.8 kg")]
+    [InlineData("3 large onions (2 cups chopped)", "3 each, 2 cup")]
+    [InlineData("8 chicken thighs (3 pounds each)", "8 each")]
+    [InlineData("2 tsp salt (1 tsp per jar)", "2 tsp")]
+    [InlineData("6 peaches (1 cup juice reserved)", "6 each")]
+    [InlineData("1 tin tomatoes (400 g)", "1 can")] // the size of the package
     public void Read_TwoSystems_KeepsEveryMeasure(string line, string expected) =>
         Assert.Equal(expected, string.Join(", ", FoodFixture.Read(line)[0].Measures.Select(FoodFixture.Print)));
 
@@ -476,6 +485,10 @@ public sealed class IngredientReaderTests
     [InlineData("6 curry leaves", "curry leaf")]
     [InlineData("3 large ripe tomatoes, diced", "tomato")]
     [InlineData("2 cups chicken or beef broth", "chicken broth")]
+    [InlineData("4 large free-range eggs", "egg")]
+    [InlineData("8 bone-in, skin-on chicken thighs", "chicken thigh")]
+    [InlineData("butter the size of an egg", "butter")]
+    [InlineData("a piece of ginger the size of your thumb", "ginger")]
     public void Read_TheFoodsName_IsPlainAndSingular(string line, string food) => Assert.Equal(food, FoodFixture.Read(line)[0].Food);
 
     [Fact]
