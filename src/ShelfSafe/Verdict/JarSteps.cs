@@ -95,11 +95,15 @@ internal sealed class JarSteps(LineWordTable words)
     private int FillAt(List<PlacedWord> all)
     {
         int jar = all.FindIndex(one => words.Is("jar-word", one.Plain));
-        jar = jar >= 0 ? jar : Enumerable.Range(1, Math.Max(0, all.Count - 1)).FirstOrDefault(i => words.Is("jar-size", all[i].Plain) && words.Is("jar-lead", all[i - 1].Plain), -1);
+        jar = jar >= 0 ? jar : Enumerable.Range(1, Math.Max(0, all.Count - 1)).FirstOrDefault(i => IsLedJar(all[i - 1].Plain, all[i].Plain), -1);
         int fill = all.FindIndex(one => words.Is("jar-fill", one.Plain));
         bool empty = all.Exists(one => words.Is("jar-empty", one.Plain));
         return jar < 0 || fill < 0 || empty || _denials.OfHeat(all, fill) ? -1 : Math.Min(fill, jar);
     }
+
+    // One pot, can or tin is a pan or a shop's tin, unless it was made ready as a jar is: "fill the pot with water", but "into hot tins".
+    private bool IsLedJar(string lead, string word) =>
+        words.Is("jar-size", word) && words.Is(words.Is("jar-or-pan", word) ? "jar-made-ready" : "jar-lead", lead);
 
     // Heat for the food: not for the water, the jars or the lids, and not the heat it already has ("boiling water").
     private PlacedWord? HeatIn(List<PlacedWord> all, int from, int to)

@@ -39,6 +39,20 @@ public sealed class LastLookTests
     [InlineData(Peaches, "Process in a boiling-water canner", "Wrap the jars in blankets overnight")]
     public void Vet_HeatThatIsNoCanners_IsNoProcess(string recipe, string step, string other) => Refuses(recipe, step, other);
 
+    // A pan or a shop's tin is no jar: such steps say nothing of what is done with filled jars.
+    [Theory]
+    [InlineData("# Stew\n\n- 1 kg beef\n- 2 l water\n\n1. Add the beef to the pot.\n2. Fill the pot with water.\n3. Heat and simmer for an hour.\n")]
+    [InlineData("# Beans\n\n- 1 can black beans\n- 1 onion\n\n1. Open the can and pour the beans into the pan.\n2. Let them fry for 5 minutes.\n")]
+    [InlineData("# Stew\n\n- 1 kg beef\n- 2 l broth\n\n1. Boil a bone for filling the crock pot.\n2. Cook for 8 hours.\n")]
+    public void Vet_APanThatIsFilled_IsNoJar(string recipe) =>
+        Assert.DoesNotContain(Vetter.Vet(recipe, Kitchen.Unknown).Findings, static finding => finding.Rule is "unsafe-method" or "no-canner");
+
+    [Theory]
+    [InlineData("Fill hot pint jars with hot carrots", "Fill hot tins with hot carrots")]
+    [InlineData("Fill hot pint jars with hot carrots", "Fill the pots with hot carrots")]
+    public void Vet_TinsAndPotsMadeReady_AreJars(string step, string other) =>
+        Assert.Contains(Vetter.Vet(Carrots.Replace(step, other, StringComparison.Ordinal).Replace("process in a pressure canner", "bake for an hour", StringComparison.Ordinal), Kitchen.Unknown).Findings, static finding => finding.Rule == "unsafe-method");
+
     [Theory]
     [InlineData(Carrots, "peeled and sliced", "peeled and mashed")]
     [InlineData(Carrots, "peeled and sliced", "fried")]
