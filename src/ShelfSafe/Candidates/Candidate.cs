@@ -34,6 +34,9 @@ internal sealed record Candidate(
     /// <summary>Whether it refuses for a few points that its findings name one by one.</summary>
     public bool IsNear { get; init; }
 
+    /// <summary>Whether the card of the category says that its product is smooth, strained or dry by itself.</summary>
+    public bool IsSmooth { get; init; }
+
     /// <summary>Rows of the category itself that a longer time of a single food overrules.</summary>
     public ImmutableArray<ProcessRow> Overruled { get; init; } = [];
 }

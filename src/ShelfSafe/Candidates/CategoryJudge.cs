@@ -9,10 +9,12 @@ namespace ShelfSafe.Candidates;
 
 /// <summary>Judges a batch by one open category: applies, allowed foods, gates, and what would be left after the changes.</summary>
 /// <remarks>Only tightens: a food that neither the core nor the allowed list names is a finding, whatever it is.</remarks>
-internal sealed class CategoryJudge(HazardRoom hazards, RowTable<ProcessRow> processes, Limits limits)
+internal sealed class CategoryJudge(HazardRoom hazards, PackTables tables)
 {
-    private readonly CategoryRows _rows = new(processes);
-    private readonly CategoryLoss _loss = new(limits);
+    private readonly CategoryRows _rows = new(tables.ProcessTable, tables.Lists);
+    private readonly CategoryLoss _loss = new(tables.Limits);
+    private readonly RuleList _mending = tables.Lists.Of(RuleLists.MendingRules);
+    private readonly WordTable _words = WordTable.BuiltIn;
 
     /// <summary>The category's verdict, or <see langword="null"/> where it has nothing to do with the batch.</summary>
     public Candidate? Judge(CategoryCard card, Batch batch, Acidity acidity, IReadOnlyList<RawFinding> found)
@@ -52,11 +54,11 @@ internal sealed class CategoryJudge(HazardRoom hazards, RowTable<ProcessRow> pro
         ImmutableArray<ProcessRow> rows = judgement == Judgement.Refuses ? [] : _rows.Of(card, batch, acidity, [.. found, .. own]);
         if (rows.IsEmpty && judgement != Judgement.Refuses && card.Method != "dry")
         {
-            (judgement, reason) = (Judgement.Refuses, $"No published process for {card.Name.ToLowerInvariant()} names these foods.");
+            (judgement, reason) = (Judgement.Refuses, _words.With("reason.category.no-process", card.Name.ToLowerInvariant()));
         }
 
         (ImmutableArray<ProcessRow> governing, ImmutableArray<ProcessRow> overruled) = card.LongestTime ? _rows.Longest(card, batch, acidity, rows, [.. found, .. own]) : (rows, []);
-        return new(card.Id, card.Name, "category", card.Method, card.Rank, judgement, [.. own], governing, reason) { Overruled = overruled };
+        return new(card.Id, card.Name, "category", card.Method, card.Rank, judgement, [.. own], governing, reason) { Overruled = overruled, IsSmooth = card.IsSmooth };
     }
 
     private static bool AlreadyBarred(BatchItem item, IReadOnlyList<RawFinding> found)
@@ -125,9 +127,9 @@ internal sealed class CategoryJudge(HazardRoom hazards, RowTable<ProcessRow> pro
             item,
             item?.Words,
             [span],
-            MessageText.Fill(gate.Message, item, batch, words),
-            MessageText.Fill(card.Why, item, batch, words),
-            MessageText.Fill(gate.Instead.Length > 0 ? gate.Instead : card.Instead, item, batch, words),
+            hazards.Text.Fill(gate.Message, item, batch, words),
+            hazards.Text.Fill(card.Why, item, batch, words),
+            hazards.Text.Fill(gate.Instead.Length > 0 ? gate.Instead : card.Instead, item, batch, words),
             gate.Sources);
     }
 
@@ -146,27 +148,27 @@ internal sealed class CategoryJudge(HazardRoom hazards, RowTable<ProcessRow> pro
 
         if (worst == FindingLevel.Stop)
         {
-            return (Judgement.Refuses, $"Something in the recipe rules out every published process for {card.Name.ToLowerInvariant()}.");
+            return (Judgement.Refuses, _words.With("reason.category.barred", card.Name.ToLowerInvariant()));
         }
 
         if (worst < FindingLevel.Change)
         {
             return batch.HasSteps && batch.InJar.All(item => item.Food is not null && item.Weighed)
-                ? (Judgement.Admits, $"Everything in the recipe is named by the published conditions for {card.Name.ToLowerInvariant()}.")
-                : (Judgement.AdmitsAfter, $"The published conditions for {card.Name.ToLowerInvariant()} fit once every amount and step is written down.");
+                ? (Judgement.Admits, _words.With("reason.category.admits", card.Name.ToLowerInvariant()))
+                : (Judgement.AdmitsAfter, _words.With("reason.category.when-written", card.Name.ToLowerInvariant()));
         }
 
         // A change that only asks for an amount, a label or a step keeps its food: it is gone only where the finding would take it out.
-        gone.RemoveWhere(item => Any(card.Core, item, batch, acidity) && !Removes(item, all));
+        gone.RemoveWhere(item => Any(card.Core, item, batch, acidity) && !Removes(item, all, _mending));
         double lost = _loss.Of(batch, gone);
         bool coreLeft = batch.InJar.Any(item => !gone.Contains(item) && Any(card.Core, item, batch, acidity) && !item.Has("thin-liquid"));
         if (!coreLeft || card.Core.IsEmpty)
         {
-            return (Judgement.Refuses, "The main food itself is what no published process takes.");
+            return (Judgement.Refuses, _words["reason.category.main-food"]);
         }
 
-        return lost > limits["largest-share-left-out"]
-            ? (Judgement.Refuses, "Too much of the dish would have to be left out; what remains is another dish.")
-            : (Judgement.AdmitsAfter, $"The published conditions for {card.Name.ToLowerInvariant()} fit once the changes are made.");
+        return lost > tables.Limits["largest-share-left-out"]
+            ? (Judgement.Refuses, _words["reason.category.other-dish"])
+            : (Judgement.AdmitsAfter, _words.With("reason.category.when-changed", card.Name.ToLowerInvariant()));
     }
 }

@@ -8,15 +8,17 @@ using static ShelfSafe.Candidates.CategoryTerms;
 namespace ShelfSafe.Candidates;
 
 /// <summary>Finds the rows of the process table that govern a category.</summary>
-internal sealed class CategoryRows(RowTable<ProcessRow> processes)
+internal sealed class CategoryRows(RowTable<ProcessRow> processes, RuleLists lists)
 {
+    private readonly RuleList _mending = lists.Of(RuleLists.MendingRules);
+
     /// <summary>The longest time of any single main food where it is longer; the category's row is overruled jar by jar.</summary>
     public (ImmutableArray<ProcessRow> Governing, ImmutableArray<ProcessRow> Overruled) Longest(CategoryCard card, Batch batch, Acidity acidity, ImmutableArray<ProcessRow> rows, List<RawFinding> all)
     {
         HashSet<string> own = new(StringComparer.Ordinal);
         foreach (BatchItem item in batch.InJar)
         {
-            if (item.Food is { } food && food.Process.StartsWith("yes: ", StringComparison.Ordinal) && Any(card.Core, item, batch, acidity) && !Removes(item, all))
+            if (item.Food is { } food && food.Process.StartsWith("yes: ", StringComparison.Ordinal) && Any(card.Core, item, batch, acidity) && !Removes(item, all, _mending))
             {
                 own.Add(food.Process["yes: ".Length..]);
             }
@@ -47,7 +49,7 @@ internal sealed class CategoryRows(RowTable<ProcessRow> processes)
         HashSet<string>? jars = null;
         foreach (BatchItem item in batch.InJar)
         {
-            bool core = Any(card.Core, item, batch, acidity) && !Removes(item, all);
+            bool core = Any(card.Core, item, batch, acidity) && !Removes(item, all, _mending);
             if (core && card.Products.IsEmpty && item.Food is { } food && food.Process.StartsWith("yes: ", StringComparison.Ordinal))
             {
                 products.Add(food.Process["yes: ".Length..]);

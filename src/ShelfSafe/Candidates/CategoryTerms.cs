@@ -9,12 +9,6 @@ namespace ShelfSafe.Candidates;
 /// <summary>Looks that the parts of the category judge share.</summary>
 internal static class CategoryTerms
 {
-    /// <summary>Rules whose change mends the food instead of leaving it out.</summary>
-    private static readonly HashSet<string> Mends = new(StringComparer.Ordinal)
-    {
-        "unsoaked-beans", "unmeasured", "raw-start", "fresh-citrus", "weak-vinegar", "borderline-acid", "own-process", "too-little-liquid", "jar-too-large", "regional-word", "dense", "fat",
-    };
-
     /// <summary>Whether any check holds.</summary>
     public static bool Any(ImmutableArray<Check> checks, BatchItem? item, Batch batch, Acidity acidity)
     {
@@ -30,11 +24,14 @@ internal static class CategoryTerms
     }
 
     /// <summary>Whether a finding takes the food out of the jar.</summary>
-    public static bool Removes(BatchItem item, List<RawFinding> all)
+    /// <param name="item">The food.</param>
+    /// <param name="all">All findings of the dish.</param>
+    /// <param name="mending">Rules whose change mends the food instead.</param>
+    public static bool Removes(BatchItem item, List<RawFinding> all, RuleList mending)
     {
         foreach (RawFinding finding in all)
         {
-            if (ReferenceEquals(finding.Item, item) && finding.Level >= FindingLevel.Change && !Mends.Contains(finding.Rule))
+            if (ReferenceEquals(finding.Item, item) && finding.Level >= FindingLevel.Change && !mending.Contains(finding.Rule))
             {
                 return true;
             }

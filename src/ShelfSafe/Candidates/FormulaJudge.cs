@@ -9,12 +9,12 @@ namespace ShelfSafe.Candidates;
 /// <remarks>Known gap: cut and peel are not compared; a food that only a step names and that carries no hazard is not seen.</remarks>
 internal sealed class FormulaJudge
 {
-    private static readonly string[] Thickeners = ["flour", "cornstarch", "corn starch", "arrowroot", "roux", "tapioca", "potato starch", "slurry"];
-
     private readonly RowTable<FormulaRow> _formulas;
     private readonly FormulaIndex _index;
     private readonly RowTable<ProcessRow> _processes;
     private readonly Limits _limits;
+    private readonly WordTable _words;
+    private readonly RuleList _thickenerWords;
     private readonly FormulaFindings _findings;
     private readonly Lazy<HashSet<string>> _thickeners;
 
@@ -24,7 +24,9 @@ internal sealed class FormulaJudge
         _index = index;
         _processes = tables.ProcessTable;
         _limits = tables.Limits;
-        _findings = new(hazards);
+        _words = WordTable.BuiltIn;
+        _thickenerWords = tables.Lists.Of(RuleLists.ThickenerWords);
+        _findings = new(hazards, WordTable.BuiltIn);
         _thickeners = new(() => [.. tables.Foods.Where(food => food.Has("thickener")).Select(food => food.Id)]);
     }
 
@@ -181,7 +183,7 @@ internal sealed class FormulaJudge
             judgement,
             _findings.Of(formula, fit, batch),
             rows,
-            FormulaFindings.Reason(formula, fit, judgement, untimed: !timed && fit.Covers))
+            _findings.Reason(formula, fit, judgement, untimed: !timed && fit.Covers))
         {
             IsNear = fit.Faults.Length <= _limits["formula-near-points"] && !fit.Faults.Any(fault => fault.Kind == FormulaFaultKind.Missing),
         };
@@ -196,7 +198,7 @@ internal sealed class FormulaJudge
         bool thickened = batch.Facts.Any(fact => fact.Id is "thickener-in-steps" or "thickened" && !IsOwnThickener(formula, fact.Sentence.Text.Text));
         bool unfermented = ferments && !batch.Says("fermented") && !batch.IsKind("fermented-vegetable");
         return thickened || unfermented
-            ? fit with { Faults = fit.Faults.Add(new(FormulaFaultKind.Step, null, null, thickened ? "thickened" : "not fermented")) }
+            ? fit with { Faults = fit.Faults.Add(new(FormulaFaultKind.Step, null, null, _words[thickened ? "fault.thickened" : "fault.not-fermented"])) }
             : fit;
     }
 
@@ -204,7 +206,7 @@ internal sealed class FormulaJudge
     private bool IsOwnThickener(FormulaRow formula, string sentence)
     {
         string[] own = [.. formula.Slots.Where(slot => slot.Foods.Any(_thickeners.Value.Contains)).Select(slot => slot.Name)];
-        foreach (string word in Thickeners)
+        foreach (string word in _thickenerWords.Words)
         {
             int at = sentence.IndexOf(word, StringComparison.OrdinalIgnoreCase);
             if (at >= 0 && (!own.Contains(word, StringComparer.Ordinal) || sentence.AsSpan(Math.Max(at - 20, 0), Math.Min(at, 20)).ContainsAnyInRange('0', '9')))

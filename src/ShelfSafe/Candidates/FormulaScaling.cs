@@ -5,10 +5,11 @@ using ShelfSafe.Pack;
 namespace ShelfSafe.Candidates;
 
 /// <summary>Scales a formula to the cook's main ingredient and names the swap it needs.</summary>
-internal static class FormulaScaling
+/// <param name="words">Words of amounts and swaps.</param>
+internal sealed class FormulaScaling(WordTable words)
 {
     /// <summary>The formula for a batch whose lines were sorted into its slots.</summary>
-    public static FormulaNear Near(FormulaRow formula, List<FormulaLine> lines)
+    public FormulaNear Near(FormulaRow formula, List<FormulaLine> lines)
     {
         double scale = Scale(formula, lines);
         ImmutableArray<string> foods = [.. formula.Slots.Select(slot => Print(slot, scale))];
@@ -16,7 +17,7 @@ internal static class FormulaScaling
     }
 
     /// <summary>The formula at the cook's scale, slot by slot, with the lines of the recipe that fill each.</summary>
-    public static FormulaTarget Target(FormulaRow formula, Batch batch)
+    public FormulaTarget Target(FormulaRow formula, Batch batch)
     {
         List<FormulaLine> lines = FormulaSorter.Lines(formula, batch);
         double scale = Scale(formula, lines);
@@ -53,7 +54,7 @@ internal static class FormulaScaling
         return scale;
     }
 
-    private static string Print(FormulaSlot slot, double scale)
+    private string Print(FormulaSlot slot, double scale)
     {
         if (slot.Low is not { } low || slot.High is not { } high)
         {
@@ -63,13 +64,13 @@ internal static class FormulaScaling
         double by = slot.PerJar ? 1 : scale;
         bool up = slot.Role == FormulaRole.AtLeast;
         string first = FormulaText.Amount(low * by, slot.Unit, up);
-        string amount = high > low ? $"{FormulaText.Amount(low * by, "each", up)} to {FormulaText.Amount(high * by, slot.Unit, up)}" : first;
-        string tail = slot.PerJar ? " for each jar" : slot.Discarded ? ", poured away" : slot.Presence == FormulaPresence.Optional && slot.Role != FormulaRole.Free ? ", if you like" : string.Empty;
-        string label = slot.Label == "5%" ? " (5 percent)" : string.Empty;
-        return $"{amount} {slot.Name}{label}{tail}";
+        string amount = high > low ? words.With("message.range", FormulaText.Amount(low * by, "each", up), FormulaText.Amount(high * by, slot.Unit, up)) : first;
+        string? tail = slot.PerJar ? "near.each-jar" : slot.Discarded ? "near.poured-away" : slot.Presence == FormulaPresence.Optional && slot.Role != FormulaRole.Free ? "near.if-you-like" : null;
+        string food = slot.Label == "5%" ? words.With("near.strength", $"{amount} {slot.Name}") : $"{amount} {slot.Name}";
+        return tail is null ? food : words.With(tail, food);
     }
 
-    private static string Swap(FormulaRow formula, List<FormulaLine> lines)
+    private string Swap(FormulaRow formula, List<FormulaLine> lines)
     {
         HashSet<int> filled = [.. lines.SelectMany(line => line.Options)];
         List<string> extra = [];
@@ -90,10 +91,10 @@ internal static class FormulaScaling
             }
         }
 
-        string leave = extra.Count == 0 ? string.Empty : $"Leave out {List(extra)}. ";
-        string add = missing.Count == 0 ? string.Empty : $"Take {List(missing)}. ";
-        return $"{leave}{add}Keep to its amounts.";
+        string keep = words["near.keep"];
+        string take = missing.Count == 0 ? keep : words.With("near.take", List(missing), keep);
+        return extra.Count == 0 ? take : words.With("near.leave-out", List(extra), take);
     }
 
-    private static string List(List<string> words) => words.Count == 1 ? words[0] : $"{string.Join(", ", words[..^1])} and {words[^1]}";
+    private string List(List<string> foods) => foods.Count == 1 ? foods[0] : words.With("near.and", string.Join(", ", foods[..^1]), foods[^1]);
 }

@@ -29,14 +29,14 @@ public sealed class FoodCatalogue
     /// <param name="cuts">Words for cuts of any animal: what stands before them names the food.</param>
     /// <param name="region">Country code that settles words with regional meanings, or empty.</param>
     public FoodCatalogue(IReadOnlyList<FoodRow> foods, IReadOnlyList<AliasRow> aliases, IReadOnlyList<AliasRow> ownWords, IEnumerable<string> fillers, IEnumerable<string> cuts, string region)
-        : this(FoodIndex.Of(foods ?? throw new ArgumentNullException(nameof(foods)), aliases ?? throw new ArgumentNullException(nameof(aliases)), region), () => foods, ownWords, Keys(fillers), Keys(cuts))
+        : this(FoodIndex.Of(foods ?? throw new ArgumentNullException(nameof(foods)), aliases ?? throw new ArgumentNullException(nameof(aliases)), region), () => foods, ownWords, Keys(fillers), Keys(cuts), new(RulePack.Default.Tables.Lists))
     {
     }
 
-    private FoodCatalogue(FoodIndex index, Func<IReadOnlyList<FoodRow>> foods, IReadOnlyList<AliasRow> ownWords, Func<string, bool> isFiller, Func<string, bool> isCut)
+    private FoodCatalogue(FoodIndex index, Func<IReadOnlyList<FoodRow>> foods, IReadOnlyList<AliasRow> ownWords, Func<string, bool> isFiller, Func<string, bool> isCut, HazardTraits traits)
     {
         ArgumentNullException.ThrowIfNull(ownWords);
-        (_index, _isFiller, _isCut) = (index, isFiller, isCut);
+        (_index, _isFiller, _isCut, Traits) = (index, isFiller, isCut, traits);
         Dictionary<string, FoodRow> byId = new(StringComparer.Ordinal);
         foreach (FoodRow food in ownWords.Count == 0 ? [] : foods())
         {
@@ -67,8 +67,11 @@ public sealed class FoodCatalogue
     {
         PackTables tables = pack.Tables;
         FoodIndex index = pack.Image is { } image ? new(image, tables.Food, region) : FoodIndex.Of(tables.Foods, tables.Aliases, region);
-        return new(index, () => tables.Foods, ownWords, word => words.Fillers.Has(word), word => words.Cuts.Has(word));
+        return new(index, () => tables.Foods, ownWords, word => words.Fillers.Has(word), word => words.Cuts.Has(word), new(tables.Lists));
     }
+
+    /// <summary>Traits that reading must not lose.</summary>
+    internal HazardTraits Traits { get; }
 
     /// <summary>What a phrase means.</summary>
     public FoodMatch Find(string phrase)
@@ -252,7 +255,7 @@ public sealed class FoodCatalogue
 
         for (int from = 0; from < before.Length; from++)
         {
-            if (Whole(before[from..]) is { } modifier && modifier.Candidates.Any(food => food.Traits.Any(trait => HazardTraits.Kept.Contains(trait) && !head.MayHave(trait))))
+            if (Whole(before[from..]) is { } modifier && modifier.Candidates.Any(food => Traits.Brings(food, head)))
             {
                 ImmutableArray<FoodRow> all = [.. head.Candidates.Concat(modifier.Candidates).Distinct()];
                 return new OneOf(all);

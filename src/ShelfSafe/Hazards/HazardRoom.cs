@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ShelfSafe.Core;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
@@ -8,10 +7,13 @@ namespace ShelfSafe.Hazards;
 
 /// <summary>Finds what is true in any jar: every card against every item, the worst row of a card winning.</summary>
 /// <remarks>Known gap: a card looks at one item or at the whole batch, never at two items against each other.</remarks>
-internal sealed class HazardRoom(ImmutableArray<HazardCard> cards)
+internal sealed class HazardRoom(PackTables tables)
 {
-    private readonly Dictionary<string, HazardCard> _cards = cards.ToDictionary(card => card.Rule, StringComparer.Ordinal);
-    private readonly (HazardCard Card, HazardRow[] OfItems, HazardRow[] OfBatch)[] _sorted = [.. cards.Select(card => (card, Rows(card, ofItems: true), Rows(card, ofItems: false)))];
+    private readonly Dictionary<string, HazardCard> _cards = tables.Hazards.ToDictionary(card => card.Rule, StringComparer.Ordinal);
+    private readonly (HazardCard Card, HazardRow[] OfItems, HazardRow[] OfBatch)[] _sorted = [.. tables.Hazards.Select(card => (card, Rows(card, ofItems: true), Rows(card, ofItems: false)))];
+
+    /// <summary>Fills the blanks of messages.</summary>
+    public MessageText Text { get; } = new(WordTable.BuiltIn);
 
     /// <summary>The card of a rule.</summary>
     public HazardCard Card(string rule) => _cards[rule];
@@ -62,9 +64,9 @@ internal sealed class HazardRoom(ImmutableArray<HazardCard> cards)
             item,
             item?.Words,
             [span ?? item?.Ingredient.Span ?? Start(batch)],
-            MessageText.Fill(message, item, batch, words),
-            MessageText.Fill(card.Why, item, batch, words),
-            MessageText.Fill(card.Instead, item, batch, words),
+            Text.Fill(message, item, batch, words),
+            Text.Fill(card.Why, item, batch, words),
+            Text.Fill(card.Instead, item, batch, words),
             row.Sources);
     }
 
@@ -85,7 +87,7 @@ internal sealed class HazardRoom(ImmutableArray<HazardCard> cards)
     private static HazardRow[] Rows(HazardCard card, bool ofItems) =>
         [.. card.Rows.Where(row => row.Check.HasItemTerm == ofItems && row.Check.Terms[0].Kind != TermKind.ByProgram).OrderByDescending(row => row.Level)];
 
-    private static RawFinding OfItem(HazardCard card, HazardRow row, BatchItem item, Batch batch)
+    private RawFinding OfItem(HazardCard card, HazardRow row, BatchItem item, Batch batch)
     {
         // What is only added at serving stays out of the jar: it is named, and watched for.
         FindingLevel level = item.InJar ? row.Level : (FindingLevel)Math.Min((int)row.Level, (int)FindingLevel.Caution);
@@ -95,13 +97,13 @@ internal sealed class HazardRoom(ImmutableArray<HazardCard> cards)
             item,
             item.Words,
             [item.Ingredient.Span],
-            MessageText.Fill(card.Message, item, batch, null),
-            MessageText.Fill(card.Why, item, batch, null),
-            MessageText.Fill(card.Instead, item, batch, null),
+            Text.Fill(card.Message, item, batch, null),
+            Text.Fill(card.Why, item, batch, null),
+            Text.Fill(card.Instead, item, batch, null),
             row.Sources);
     }
 
-    private static RawFinding OfBatch(HazardCard card, HazardRow row, Batch batch)
+    private RawFinding OfBatch(HazardCard card, HazardRow row, Batch batch)
     {
         StepFact? fact = null;
         foreach (Term term in row.Check.Terms)
@@ -122,9 +124,9 @@ internal sealed class HazardRoom(ImmutableArray<HazardCard> cards)
             null,
             null,
             [fact?.Span ?? Start(batch)],
-            MessageText.Fill(message, null, batch, fact?.Words),
-            MessageText.Fill(card.Why, null, batch, fact?.Words),
-            MessageText.Fill(card.Instead, null, batch, fact?.Words),
+            Text.Fill(message, null, batch, fact?.Words),
+            Text.Fill(card.Why, null, batch, fact?.Words),
+            Text.Fill(card.Instead, null, batch, fact?.Words),
             row.Sources);
     }
 

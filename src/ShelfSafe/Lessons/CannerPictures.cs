@@ -5,7 +5,7 @@ using ShelfSafe.Pack;
 namespace ShelfSafe.Lessons;
 
 /// <summary>Boiling point and steam temperature against altitude, and against air left in the canner.</summary>
-internal sealed class CannerPictures(ImmutableArray<ProcessRow> processes, LessonWords words)
+internal sealed class CannerPictures(ImmutableArray<ProcessRow> processes, WordTable words)
 {
     /// <summary>One pound a square inch in pascals, from the exact pound and inch.</summary>
     public const double PsiPascals = 6894.757293168;

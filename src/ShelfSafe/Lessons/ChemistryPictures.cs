@@ -16,10 +16,10 @@ internal sealed class ChemistryPictures
     private readonly Dictionary<string, FoodRow> _foods;
     private readonly ChemistryTables _tables;
     private readonly LessonNumbers _numbers;
-    private readonly LessonWords _words;
+    private readonly WordTable _words;
 
     /// <summary>Reads the chemistry of a pack.</summary>
-    public ChemistryPictures(RulePack pack, LessonNumbers numbers, LessonWords words)
+    public ChemistryPictures(RulePack pack, LessonNumbers numbers, WordTable words)
     {
         _foods = pack.Tables.Foods.ToDictionary(food => food.Id, StringComparer.Ordinal);
         _tables = ChemistryTables.Read(pack.Text, []);

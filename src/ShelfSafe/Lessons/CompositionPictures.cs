@@ -7,7 +7,7 @@ using ShelfSafe.Verdict;
 namespace ShelfSafe.Lessons;
 
 /// <summary>What a recipe is made of beside the tested one, and its amounts as shares of the tested amounts.</summary>
-internal sealed class CompositionPictures(RulePack pack, RecipeMixer mixer, LessonWords words)
+internal sealed class CompositionPictures(RulePack pack, RecipeMixer mixer, WordTable words)
 {
     private const double Widest = 200; // percent of the tested amount; a bar that goes on is cut there
 

@@ -9,11 +9,11 @@ namespace ShelfSafe.Lessons;
 internal sealed class FoodLessons
 {
     private readonly PackTables _tables;
-    private readonly LessonWords _words;
+    private readonly WordTable _words;
     private readonly Dictionary<string, List<FoodRow>> _byName = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Prepares the names; a food's own name goes before another word for a different food.</summary>
-    public FoodLessons(PackTables tables, LessonWords words)
+    public FoodLessons(PackTables tables, WordTable words)
     {
         _tables = tables;
         _words = words;

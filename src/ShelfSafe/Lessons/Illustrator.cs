@@ -15,10 +15,10 @@ public sealed class Illustrator
     private readonly ChemistryPictures _chemistry;
     private readonly CompositionPictures _composition;
     private readonly RecipeMixer _mixer;
-    private readonly LessonWords _words;
+    private readonly WordTable _words;
     private readonly Dictionary<string, PictureKind> _kinds;
 
-    internal Illustrator(RulePack pack, LessonNumbers numbers, LessonWords words)
+    internal Illustrator(RulePack pack, LessonNumbers numbers, WordTable words)
     {
         _words = words;
         _canner = new(pack.Tables.Processes, words);

@@ -6,7 +6,7 @@ namespace ShelfSafe.Lessons;
 
 /// <summary>Temperature at the slowest point of a jar against time, thin food beside thick food.</summary>
 /// <remarks>Sizes, films and foods are figures chosen for the picture (<c>rules/lesson-numbers.csv</c>); every picture says so.</remarks>
-internal sealed class JarPictures(RulePack pack, LessonNumbers numbers, CannerPictures canner, LessonWords words)
+internal sealed class JarPictures(RulePack pack, LessonNumbers numbers, CannerPictures canner, WordTable words)
 {
     private const string Pint = "pint";
     private const string Quart = "quart";

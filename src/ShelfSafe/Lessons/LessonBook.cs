@@ -11,7 +11,7 @@ public sealed class LessonBook
 
     private readonly ImmutableArray<LessonCard> _cards;
     private readonly PackTables _tables;
-    private readonly LessonWords _words;
+    private readonly WordTable _words;
     private readonly FoodLessons _foods;
     private readonly Dictionary<string, SourceRow> _sources;
     private readonly Dictionary<string, LessonCard> _byName = new(StringComparer.OrdinalIgnoreCase);
@@ -22,7 +22,7 @@ public sealed class LessonBook
         LessonTables lessons = pack.Lessons();
         _cards = lessons.Cards;
         _tables = pack.Tables;
-        _words = new(RulePack.Default); // the fixed words belong to the program, as those of the reports do
+        _words = WordTable.BuiltIn; // the fixed words belong to the program, as those of the reports do
         _sources = _tables.Sources.ToDictionary(source => source.Id, StringComparer.Ordinal);
         _byRule = _tables.Hazards.ToDictionary(card => card.Rule, StringComparer.OrdinalIgnoreCase);
         _foods = new(_tables, _words);

@@ -21,10 +21,10 @@ internal sealed class RecipeMixer
     private readonly Dictionary<string, Composition> _published = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> _like = new(StringComparer.Ordinal);
     private readonly LessonNumbers _numbers;
-    private readonly LessonWords _words;
+    private readonly WordTable _words;
 
     /// <summary>Reads the composition tables of a pack.</summary>
-    public RecipeMixer(RulePack pack, LessonNumbers numbers, LessonWords words)
+    public RecipeMixer(RulePack pack, LessonNumbers numbers, WordTable words)
     {
         _numbers = numbers;
         _words = words;

@@ -56,6 +56,7 @@ internal static class CardImage
                 categories.Texts(gate.Message, gate.Instead);
                 categories.List(gate.Sources, categories.Text);
             });
+            categories.Number(card.IsSmooth ? 1 : 0);
         });
         writer.Add(CategorySection, categories.Section);
     }
@@ -90,7 +91,7 @@ internal static class CardImage
             at.List(at.Check),
             at.List(at.Check),
             at.List(at.Check),
-            at.List(() => new Gate(at.Text(), at.Number() != 0, (FindingLevel)at.Number(), at.Check(), at.Text(), at.Text(), at.List(at.Text)))));
+            at.List(() => new Gate(at.Text(), at.Number() != 0, (FindingLevel)at.Number(), at.Check(), at.Text(), at.Text(), at.List(at.Text)))) { IsSmooth = at.Number() != 0 });
     }
 
     private sealed class CardWriter(PackImageWriter writer)

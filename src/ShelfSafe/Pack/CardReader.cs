@@ -116,7 +116,7 @@ internal static class CardReader
                 [.. lists["Applies"]],
                 [.. lists["Core"]],
                 [.. lists["Allowed"]],
-                [.. gates]);
+                [.. gates]) { IsSmooth = fields.GetValueOrDefault("smooth", string.Empty) == "yes" };
     }
 
     private static void AddGate(string file, string[] header, string[] cells, int line, List<Gate> gates, List<PackFault> faults)

@@ -27,7 +27,11 @@ public sealed record CategoryCard(
     ImmutableArray<Check> Applies,
     ImmutableArray<Check> Core,
     ImmutableArray<Check> Allowed,
-    ImmutableArray<Gate> Gates);
+    ImmutableArray<Gate> Gates)
+{
+    /// <summary>Whether what goes into the jar is smooth, strained or dry by itself, so that "mashed" or "grated" in a line of the list says nothing against it.</summary>
+    public bool IsSmooth { get; init; }
+}
 
 /// <summary>One gate of a category.</summary>
 /// <param name="Rule">Rule id that its finding carries.</param>

@@ -20,6 +20,7 @@ internal sealed class PackTables
     private readonly Lazy<ImmutableArray<JarSignCard>> _jarSigns;
     private readonly Lazy<Limits> _limits;
     private readonly Lazy<KitchenTables> _kitchen;
+    private readonly Lazy<RuleLists> _lists;
 
     /// <summary>Tables of a pack that was found to be without fault.</summary>
     public PackTables(PackFiles files)
@@ -41,6 +42,7 @@ internal sealed class PackTables
         _jarSigns = new(() => Read(found => JarSignReader.ReadAll(files, found)));
         _limits = new(() => Read(found => Limits.Read(files["limits.csv"], found)));
         _kitchen = new(() => Read(found => KitchenTables.Read(path => files[path], found)));
+        _lists = new(() => Read(found => new RuleLists(files[TableKeys.Lists.File], found), TableKeys.Lists.File));
     }
 
     /// <summary>All foods; made one by one where only a few are needed, see <see cref="Food(int)"/>.</summary>
@@ -82,12 +84,16 @@ internal sealed class PackTables
     /// <summary>Canners, notes on the kitchen, and countries.</summary>
     public KitchenTables Kitchen => _kitchen.Value;
 
+    /// <summary>Short lists of traits, groups, kinds and rules.</summary>
+    public RuleLists Lists => _lists.Value;
+
     /// <summary>Reads every table now; what is wrong is added to the faults and left out.</summary>
     public static PackTables Read(PackFiles files, List<PackFault> faults)
     {
         PackTables tables = new(files, faults);
         _ = tables.Categories.Length + tables.Hazards.Length + tables.Foods.Length + tables.Aliases.Length + tables.Processes.Length;
         _ = tables.Sources.Length + tables.Storage.Length + tables.JarSigns.Length + tables.Limits.Count + tables.Kitchen.Canners.Length;
+        _ = tables.Lists.Count;
         return tables;
     }
 

@@ -36,6 +36,7 @@ internal static class PackValidator
         }
 
         CheckSources(tables, faults);
+        tables.Lists.Check(tables, faults);
     }
 
     private static void CheckSources(PackTables tables, List<PackFault> faults)

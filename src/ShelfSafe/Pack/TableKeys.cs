@@ -46,6 +46,9 @@ internal sealed record TableKeys(string File, string[] Header, params string[] K
     /// <summary>The fixed words of the reports.</summary>
     public static readonly TableKeys Words = new("words.csv", ["key", "text"], "key");
 
+    /// <summary>Short lists of traits, groups, kinds and rules.</summary>
+    public static readonly TableKeys Lists = new("lists.csv", ["list", "word", "source"], "list");
+
     /// <summary>Every table with an index.</summary>
-    public static readonly TableKeys[] All = [Foods, Processes, Sources, Measures, Likes, Compositions, Formulas, FormulaSlots, PlainWords, Words];
+    public static readonly TableKeys[] All = [Foods, Processes, Sources, Measures, Likes, Compositions, Formulas, FormulaSlots, PlainWords, Words, Lists];
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ShelfSafe.Pack;
 
 namespace ShelfSafe.Reports;
@@ -6,23 +5,19 @@ namespace ShelfSafe.Reports;
 /// <summary>The fixed words of the reports for people, from <c>rules/words.csv</c>, so that they can be read through and translated.</summary>
 public sealed class Words
 {
-    private readonly RowTable<Row> _rows;
+    private readonly WordTable _table;
 
-    private Words(RowTable<Row> rows) => _rows = rows;
+    private Words(WordTable table) => _table = table;
 
     /// <summary>All keys.</summary>
-    internal IEnumerable<string> Keys => _rows.All.Select(static row => row.Key);
+    internal IEnumerable<string> Keys => _table.Keys;
 
     /// <summary>The words under a key; a key that the table lacks is a fault of the program, which a test guards.</summary>
     /// <exception cref="KeyNotFoundException">The table has no such key.</exception>
-    public string this[string key] => Find(key) ?? throw new KeyNotFoundException($"rules/words.csv has no words under \"{key}\"");
+    public string this[string key] => _table[key];
 
     /// <summary>Reads the words that came with the program.</summary>
-    public static Words Read()
-    {
-        Words words = Parse(RulePack.Default.Text("words.csv"), out IReadOnlyList<PackFault> faults);
-        return faults.Count == 0 ? words : throw new InvalidOperationException(faults[0].ToString());
-    }
+    public static Words Read() => new(WordTable.BuiltIn);
 
     /// <summary>Reads the words from a table.</summary>
     /// <param name="text">The table.</param>
@@ -30,35 +25,17 @@ public sealed class Words
     internal static Words Parse(PackText text, out IReadOnlyList<PackFault> faults)
     {
         List<PackFault> found = [];
-        HashSet<string>? seen = text.Cells is null ? new(StringComparer.Ordinal) : null; // of the built-in table a test has made sure
-        RowTable<Row> rows = new(
-            text,
-            TableKeys.Words,
-            row =>
-            {
-                string key = row.Text("key");
-                if (seen?.Add(key) == false)
-                {
-                    row.Fault("key", $"\"{key}\" stands twice; each key once");
-                }
-
-                return new Row(key, row.Text("text"));
-            },
-            found);
         faults = found;
-        return new(rows);
+        return new(new WordTable(text, found));
     }
 
     /// <summary>The words under a key, or <see langword="null"/> where the table has none.</summary>
-    public string? Find(string key) => _rows.First("key", key)?.Text;
+    public string? Find(string key) => _table.Find(key);
 
     /// <summary>The words under a key with their blanks filled.</summary>
     /// <exception cref="KeyNotFoundException">The table has no such key.</exception>
-    public string With(string key, params ReadOnlySpan<object?> values) =>
-        string.Format(CultureInfo.InvariantCulture, this[key], values);
+    public string With(string key, params ReadOnlySpan<object?> values) => _table.With(key, values);
 
     /// <summary>The words for an id from the data, or the id itself where the table has none.</summary>
     internal string Named(string group, string id) => Find($"{group}.{id}") ?? id;
-
-    private sealed record Row(string Key, string Text);
 }

@@ -5,12 +5,14 @@ using ShelfSafe.Pack;
 namespace ShelfSafe.Verdict;
 
 /// <summary>Finds the acidity class of a batch. The line is pH 4.6 (21 CFR 114.3); nothing is averaged or computed.</summary>
-internal sealed class AcidityJudge(Limits limits)
+internal sealed class AcidityJudge(Limits limits, RuleLists lists)
 {
-    private static readonly HashSet<string> ReliesOnAcid = new(StringComparer.Ordinal)
-    {
-        "salsa", "ketchup", "relish", "chutney", "pickle", "dressing", "vinaigrette", "hot-sauce", "barbecue-sauce", "fermented-vegetable", "sauerkraut", "ceviche",
-    };
+    private readonly RuleList _acidKinds = lists.Of(RuleLists.AcidKinds);
+    private readonly RuleList _stewKinds = lists.Of(RuleLists.StewKinds);
+    private readonly RuleList _dryKinds = lists.Of(RuleLists.DryKinds);
+    private readonly RuleList _wet = lists.Of(RuleLists.WetTraits);
+    private readonly RuleList _wetFacts = lists.Of(RuleLists.WetFacts);
+    private readonly RuleList _swelling = lists.Of(RuleLists.SwellingTraits);
 
     /// <summary>The class; unknown where nothing was read.</summary>
     public Acidity Of(Batch batch)
@@ -38,25 +40,25 @@ internal sealed class AcidityJudge(Limits limits)
     }
 
     // Dry goods that were wetted or cooked are dry no longer; only a mix that is cooked later, from its tag, stays dry.
-    private static bool IsWet(Batch batch) =>
-        batch.InJar.Any(item => item.Has("water") || item.Has("broth") || item.Has("thin-liquid"))
-        || ((batch.Says("boiled") || batch.Says("simmered") || batch.Says("soaked") || batch.Says("rehydrated") || batch.Says("pressure-canned") || batch.Says("boiling-water-canned"))
-            && !batch.IsKind("dry-mix") && !batch.IsKind("spice-mix") && !batch.Says("dry-mixed"));
+    private bool IsWet(Batch batch) =>
+        batch.InJar.Any(item => HasAny(item, _wet))
+        || (batch.Facts.Any(fact => _wetFacts.Contains(fact.Id)) && !batch.Kinds.Any(_dryKinds.Contains) && !batch.Says("dry-mixed"));
 
     // Beans, grain, pasta and starch are low in acid as soon as water is with them.
-    private static bool Swells(BatchItem item) =>
-        item.Has("dry-legume") || item.Has("grain") || item.Has("rice") || item.Has("pasta") || item.Has("starchy") || item.Has("thickener") || item.Has("bread");
+    private bool Swells(BatchItem item) => HasAny(item, _swelling);
+
+    private static bool HasAny(BatchItem item, RuleList traits) => item.Food is { } food && food.Traits.Any(traits.Contains);
 
     private static bool IsWater(BatchItem item) => item.Has("water");
 
     private bool Counts(Batch batch)
     {
-        if (batch.Kinds.Any(ReliesOnAcid.Contains))
+        if (batch.Kinds.Any(_acidKinds.Contains))
         {
             return true;
         }
 
-        bool stew = batch.IsKind("soup") || batch.IsKind("stew") || batch.IsKind("curry") || batch.IsKind("stock");
+        bool stew = batch.Kinds.Any(_stewKinds.Contains);
         double all = 0;
         double sour = 0;
         double acidifier = 0;

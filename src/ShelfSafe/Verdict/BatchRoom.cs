@@ -25,7 +25,7 @@ internal sealed class BatchRoom
         _steps = StepReader.Create(pack);
         _dishes = DishReader.Create(pack);
         _builder = new(weigher, pack.Tables.Limits);
-        _stepFoods = new(catalogue, words);
+        _stepFoods = new(catalogue, words, pack.Tables.Lists);
         _jarSteps = new(words);
         List<PackFault> faults = [];
         CsvTable.Read("dish-nouns.csv", pack.Text("dish-nouns.csv"), ["kind", "noun"], row => _nouns[row.Text("kind")] = row.Text("noun"), faults);

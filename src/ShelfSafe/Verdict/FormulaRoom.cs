@@ -14,15 +14,17 @@ namespace ShelfSafe.Verdict;
 internal sealed record FormulaAnswer(Candidate Candidate, List<RawFinding> Found, ImmutableArray<FormulaDifference> Differences);
 
 /// <summary>Lets the published formulas judge a dish. A stop bars every one of them; a change that remains must be made first.</summary>
-internal sealed class FormulaRoom(FormulaJudge judge, Limits limits)
+internal sealed class FormulaRoom(FormulaJudge judge, Limits limits, WordTable words)
 {
+    private readonly FormulaScaling _scaling = new(words);
+
     /// <summary>Prepares the formulas of a pack.</summary>
     /// <exception cref="InvalidDataException">A formula table is wrong.</exception>
     public static FormulaRoom Create(RulePack pack, HazardRoom hazards)
     {
         List<PackFault> faults = [];
         FormulaJudge judge = FormulaJudge.Create(pack, hazards, faults);
-        return faults.Count == 0 ? new(judge, pack.Tables.Limits) : throw new InvalidDataException(faults[0].ToString());
+        return faults.Count == 0 ? new(judge, pack.Tables.Limits, WordTable.BuiltIn) : throw new InvalidDataException(faults[0].ToString());
     }
 
     /// <summary>The formula that asks for least, or the nearest one of the dish's kind; <see langword="null"/> where none has to do with it.</summary>
@@ -60,7 +62,7 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits)
             List<FormulaLine> lines = FormulaSorter.Lines(formula, batch);
             if (MainFoodsMeet(formula, lines))
             {
-                FormulaNear near = FormulaScaling.Near(formula, lines);
+                FormulaNear near = _scaling.Near(formula, lines);
                 nearest.Add(new(formula.Id, formula.Name, near.Swap, IsMeasured(formula, lines) ? near.Ingredients : [], formula.Source));
             }
         }
@@ -111,7 +113,7 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits)
         }
 
         FormulaVerdict verdict = judge.Of(formula, batch);
-        FormulaTarget target = FormulaScaling.Target(formula, batch);
+        FormulaTarget target = _scaling.Target(formula, batch);
         return new(
             formula.Id,
             formula.Name,
@@ -124,7 +126,7 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits)
             [.. target.Extra.Select(span => span.Start)]);
     }
 
-    private static FormulaAnswer Settle(FormulaVerdict verdict, Batch batch, List<RawFinding> found)
+    private FormulaAnswer Settle(FormulaVerdict verdict, Batch batch, List<RawFinding> found)
     {
         List<RawFinding> rest = [.. found.Where(finding => !verdict.Answers(finding))];
         Candidate candidate = verdict.Candidate;
@@ -139,9 +141,9 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits)
             : worst == FindingLevel.Change || !read ? Judgement.AdmitsAfter
             : candidate.Judgement;
         string reason = judgement == Judgement.Refuses
-            ? $"Its foods and amounts are those of the published recipe \"{candidate.Name}\", but something else in it rules out every process."
+            ? words.With("reason.formula.barred", candidate.Name)
             : judgement == candidate.Judgement ? candidate.Reason
-            : $"Its foods and amounts are those of the published recipe \"{candidate.Name}\"; the changes below come first.";
+            : words.With("reason.formula.changes-first", candidate.Name);
         return new(candidate with { Judgement = judgement, Reason = reason }, rest, verdict.Differences);
     }
 }

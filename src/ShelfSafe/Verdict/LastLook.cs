@@ -9,11 +9,11 @@ namespace ShelfSafe.Verdict;
 
 /// <summary>Before a yes is given, everything in the text is looked at once more, and whatever was not understood is asked.</summary>
 /// <remarks>It can only take a yes back: words that nobody knows, foods that stand outside the list, a food that is already prepared, more of a food than listed.</remarks>
-internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, PlainWords plain, HazardRoom hazards, JarYield jars, Limits limits, JarAcid jarAcid)
+internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, PlainWords plain, HazardRoom hazards, JarYield jars, Limits limits, RuleLists lists, JarAcid jarAcid)
 {
     private readonly UnreadWords _unread = new(catalogue, words, plain);
-    private readonly LineTails _tails = new(catalogue, words);
-    private readonly TextFoods _foods = new(catalogue, words, limits);
+    private readonly LineTails _tails = new(catalogue, words, lists);
+    private readonly TextFoods _foods = new(catalogue, words, limits, lists);
     private readonly AcidWords _acid = new(catalogue, words, limits, jarAcid);
     private readonly NamedJars _jars = new(words, jars, limits);
 
@@ -25,7 +25,7 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Pla
     public IEnumerable<RawFinding> Find(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome)
     {
         bool dry = outcome.Outcome == Outcome.DryStorage;
-        bool plain = outcome.Lead is { Kind: "category" } && outcome.Lead.Id is not ("jam" or "stock" or "dry-mix" or "fruit-puree" or "applesauce" or "tomato-juice" or "tomato-sauce");
+        bool plain = outcome.Lead is { Kind: "category", IsSmooth: false };
         foreach ((SourceSpan span, string text) in _foods.InTitle(recipe, part, batch, outcome.Lead?.Kind == "category").Concat(_foods.BesideTheSteps(part, batch)).Concat(_foods.Unserved(part, batch)))
         {
             yield return hazards.Raise("step-food", null, batch, span, text, FindingLevel.Change);

@@ -8,8 +8,9 @@ using ShelfSafe.Reading.Amounts;
 namespace ShelfSafe.Verdict;
 
 /// <summary>What an ingredient line says behind or around its food: other foods, and states that change the food.</summary>
-internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words)
+internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, RuleLists lists)
 {
+    private readonly RuleList _plain = lists.Of(RuleLists.PlainGroups);
     private readonly Denials _denials = new(words);
 
     /// <summary>Foods that the line names beside those that were read from it.</summary>
@@ -28,7 +29,7 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words)
             if (mention.Match.Candidates.Any(food => own.Any(item => item.Food?.Id == food.Id || Kin(item, food)))
                 || mention.Words.Split(' ').Any(read.Contains)
                 || words.Is("step-not-food", mention.Words) || words.Is("step-verb", mention.Words) || words.Is("line-not-food", mention.Words)
-                || mention.Match.Candidates.All(food => food.Acidity == FoodAcidity.Dry && !HazardTraits.FromSteps.Any(food.Has))
+                || mention.Match.Candidates.All(food => food.Acidity == FoodAcidity.Dry && !catalogue.Traits.CountsFromSteps(food))
                 || Tool(text, mention.End) || _denials.LeavesOut(text[..mention.Start]))
             {
                 continue;
@@ -43,7 +44,7 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words)
     {
         string text = line.Text.Text;
         List<BatchItem> own = Own(line, batch);
-        if (!own.Any(item => item.InJar && item.Food is { Group: "vegetable" or "legume-fresh" or "mushroom" or "meat" or "poultry" or "seafood" or "fruit" or "tomato" or "broth" }))
+        if (!own.Any(item => item.InJar && item.Food is { } food && _plain.Contains(food.Group)))
         {
             return null;
         }

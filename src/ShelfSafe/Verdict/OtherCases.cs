@@ -11,9 +11,9 @@ namespace ShelfSafe.Verdict;
 /// changes neither outcome nor level.
 /// </summary>
 /// <remarks>Known gap: a case sees the other findings by rule and ingredient, not by their words.</remarks>
-internal sealed class OtherCases(ImmutableArray<HazardCard> cards)
+internal sealed class OtherCases(PackTables tables, MessageText text)
 {
-    private readonly Dictionary<string, ImmutableArray<HazardCase>> _cases = cards.Where(card => !card.Cases.IsEmpty).ToDictionary(card => card.Rule, card => card.Cases, StringComparer.Ordinal);
+    private readonly Dictionary<string, ImmutableArray<HazardCase>> _cases = tables.Hazards.Where(card => !card.Cases.IsEmpty).ToDictionary(card => card.Rule, card => card.Cases, StringComparer.Ordinal);
 
     /// <summary>The findings with the words of the case that holds; a finding that another one answers is left out.</summary>
     /// <param name="all">Every finding of the dish, after the outcome.</param>
@@ -38,8 +38,8 @@ internal sealed class OtherCases(ImmutableArray<HazardCard> cards)
             {
                 settled.Add(finding with
                 {
-                    Message = own.Message.Length > 0 ? MessageText.Fill(own.Message, finding.Item, batch, null) : finding.Message,
-                    Instead = MessageText.Fill(own.Instead, finding.Item, batch, null),
+                    Message = own.Message.Length > 0 ? text.Fill(own.Message, finding.Item, batch, null) : finding.Message,
+                    Instead = text.Fill(own.Instead, finding.Item, batch, null),
                 });
             }
         }

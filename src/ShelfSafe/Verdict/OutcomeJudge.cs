@@ -12,24 +12,24 @@ namespace ShelfSafe.Verdict;
 internal sealed record DishOutcome(Outcome Outcome, Candidate? Lead, List<string> Reasons);
 
 /// <summary>The one place that makes an outcome of acidity, findings and candidates. It only tightens.</summary>
-internal sealed class OutcomeJudge(Limits limits)
+internal sealed class OutcomeJudge(Limits limits, RuleLists lists, WordTable words)
 {
-    private static readonly string[] BodyTraits = ["dairy", "egg", "pasta", "rice", "bread", "coconut-milk", "nut", "offal", "seafood", "oil-packed"];
+    private readonly RuleList _body = lists.Of(RuleLists.BodyTraits);
 
     /// <summary>The outcome of one dish.</summary>
     public DishOutcome Of(Batch batch, Acidity acidity, IReadOnlyList<RawFinding> found, IReadOnlyList<Candidate> candidates)
     {
-        List<string> reasons = [AcidityReason(acidity)];
+        List<string> reasons = [words[$"reason.acidity.{Names.Of(acidity)}"]];
         Candidate? lead = Best(candidates);
         if (batch.InJar.IsEmpty)
         {
-            reasons.Add("No ingredient could be read, so nothing can be said about jars.");
+            reasons.Add(words["reason.nothing-read"]);
             return new(Outcome.CannotTell, null, reasons);
         }
 
         if (batch.NotAJar == "yes" && lead is not { Kind: "formula", Judgement: not Judgement.Refuses })
         {
-            reasons.Add($"This is {(batch.Dish[0] is 'a' or 'e' or 'i' or 'o' or 'u' ? "an" : "a")} {batch.Dish}: it is eaten fresh or baked, and there is nothing in it to put up.");
+            reasons.Add(words.With(batch.Dish[0] is 'a' or 'e' or 'i' or 'o' or 'u' ? "reason.not-a-jar-food-vowel" : "reason.not-a-jar-food", batch.Dish));
             return new(Outcome.NotAJarFood, null, reasons);
         }
 
@@ -43,7 +43,7 @@ internal sealed class OutcomeJudge(Limits limits)
 
         if (acidity == Acidity.Dry && !stop && !change && lead is not { Method: "dry", Judgement: Judgement.AdmitsAfter } && !IsPaste(batch))
         {
-            reasons.Add("Every part is dry by its own row of the food table; dryness keeps it, not canning.");
+            reasons.Add(words["reason.dry-storage"]);
             return new(Outcome.DryStorage, lead, reasons);
         }
 
@@ -100,15 +100,6 @@ internal sealed class OutcomeJudge(Limits limits)
         _ => Outcome.BoilingWaterAfterChanges,
     };
 
-    private static string AcidityReason(Acidity acidity) => acidity switch
-    {
-        Acidity.Acid => "Every food in it has a published pH range that ends at or below 4.6, so it counts as acid.",
-        Acidity.Acidified => "Not all of it is reliably at or below pH 4.6; only a measured or tested recipe tells its finished pH.",
-        Acidity.LowAcid => "It holds low-acid food with water in it, which needs the heat of a pressure canner or the freezer.",
-        Acidity.Dry => "All its parts are dry.",
-        Acidity.Unknown => "Too little could be read to say how acid it is.",
-    };
-
     private bool IsPaste(Batch batch) =>
         batch.ShareOf(item => item.Has("nut")).Low > limits["body-share"] && (batch.Says("blended") || batch.Says("mashed"));
 
@@ -116,22 +107,20 @@ internal sealed class OutcomeJudge(Limits limits)
     {
         if (TooMuchUnknown(batch, found))
         {
-            reasons.Add("A main food or amount could not be read, so no category can be named.");
+            reasons.Add(words["reason.cannot-tell"]);
             return Outcome.CannotTell;
         }
 
-        bool body = BodyTraits.Any(trait => batch.ShareOf(item => item.Has(trait)) is { Low: > 0 } share && (share.Low + share.High) / 2 > limits["body-share"])
+        bool body = _body.Words.Any(trait => batch.ShareOf(item => item.Has(trait)) is { Low: > 0 } share && (share.Low + share.High) / 2 > limits["body-share"])
             || found.Any(finding => finding.Rule == "oil-infusion")
             || batch.NotAJar == "freeze";
         if (acidity is Acidity.Acid or Acidity.Acidified && !body)
         {
-            reasons.Add("No published recipe was found with these foods in these proportions.");
+            reasons.Add(words["reason.tested-recipe-only"]);
             return Outcome.TestedRecipeOnly;
         }
 
-        reasons.Add(lead?.Kind == "formula"
-            ? "No published process covers it as it is written; the refrigerator or the freezer is the answer until it is that recipe in every point."
-            : "No published process covers it, so the freezer or the refrigerator is the answer.");
+        reasons.Add(words[lead?.Kind == "formula" ? "reason.freeze-or-chill-formula" : "reason.freeze-or-chill"]);
         return Outcome.FreezeOrChill;
     }
 

@@ -11,7 +11,7 @@ using ShelfSafe.Steps;
 namespace ShelfSafe.Verdict;
 
 /// <summary>Compares times, pressures and jars that a recipe prints with the published ones. A printed figure is never followed.</summary>
-internal sealed class OwnProcess(HazardRoom hazards)
+internal sealed class OwnProcess(HazardRoom hazards, WordTable table)
 {
     private static readonly string[] Jars = ["half-pint", "pint", "pint-and-a-half", "quart", "half-gallon", "gallon"];
 
@@ -33,7 +33,7 @@ internal sealed class OwnProcess(HazardRoom hazards)
             {
                 if (figures)
                 {
-                    yield return With(hazards.Raise("own-process", null, batch, printed.Span, words, FindingLevel.Caution), "none for this dish");
+                    yield return With(hazards.Raise("own-process", null, batch, printed.Span, words, FindingLevel.Caution), table["own-process.none"]);
                 }
 
                 continue;
@@ -109,11 +109,11 @@ internal sealed class OwnProcess(HazardRoom hazards)
         return least;
     }
 
-    private static string Published(ImmutableArray<ProcessRow> rows, Kitchen kitchen)
+    private string Published(ImmutableArray<ProcessRow> rows, Kitchen kitchen)
     {
         ProcessRow row = rows[0];
         double minutes = row.Method == "pressure" ? row.Minutes : Least(row.BoilingWater, kitchen);
-        string time = double.IsFinite(minutes) ? minutes.ToString("0", CultureInfo.InvariantCulture) + " minutes" : "no time at this altitude";
-        return $"{time} {(row.Method == "pressure" ? "under pressure" : "in boiling water")} for the {row.Jar} jar";
+        string time = double.IsFinite(minutes) ? table.With("own-process.minutes", minutes.ToString("0", CultureInfo.InvariantCulture)) : table["own-process.no-time"];
+        return table.With($"own-process.{row.Method}", time, row.Jar);
     }
 }

@@ -35,7 +35,7 @@ public sealed class RecipeVetter
         LineWordTable words = LineWordTable.Of(pack, faults);
         FoodCatalogue catalogue = FoodCatalogue.Create(pack, ownWords, words, region);
         _ingredients = new(catalogue, words);
-        _hazards = new(tables.Hazards);
+        _hazards = new(tables);
         Weigher weigher = Weigher.Create(pack);
         _batches = new(pack, catalogue, words, weigher);
         _program = new(_hazards, new UnsafeMethods(pack.Text("unsafe-methods.csv"), faults), tables.Limits);
@@ -44,13 +44,13 @@ public sealed class RecipeVetter
             throw new InvalidDataException(faults[0].ToString());
         }
 
-        _acidity = new(tables.Limits);
-        _categories = new(_hazards, tables.ProcessTable, tables.Limits);
+        _acidity = new(tables.Limits, tables.Lists);
+        _categories = new(_hazards, tables);
         _formulas = FormulaRoom.Create(pack, _hazards);
-        _ownProcess = new(_hazards);
-        _lastLook = new(catalogue, words, new PlainWords(pack.Text("plain-words.csv")), _hazards, weigher.Jars, tables.Limits, _batches.JarAcid);
-        _outcomes = new(tables.Limits);
-        _cases = new(tables.Hazards);
+        _ownProcess = new(_hazards, WordTable.BuiltIn);
+        _lastLook = new(catalogue, words, new PlainWords(pack.Text("plain-words.csv")), _hazards, weigher.Jars, tables.Limits, tables.Lists, _batches.JarAcid);
+        _outcomes = new(tables.Limits, tables.Lists, WordTable.BuiltIn);
+        _cases = new(tables, _hazards.Text);
         _reports = new(pack, weigher.Jars);
     }
 

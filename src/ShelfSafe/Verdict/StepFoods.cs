@@ -2,14 +2,17 @@ using System.Collections.Immutable;
 using ShelfSafe.Core;
 using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
 using ShelfSafe.Reading;
 using ShelfSafe.Steps;
 
 namespace ShelfSafe.Verdict;
 
 /// <summary>Foods with a hazard that the steps name and the ingredient list does not.</summary>
-internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
+internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, RuleLists lists)
 {
+    private readonly RuleList _solid = lists.Of(RuleLists.SolidGroups);
+    private readonly RuleList _listed = lists.Of(RuleLists.ListedGroups);
     private readonly Denials _denials = new(words);
     private readonly StepThings _things = new(catalogue, words);
 
@@ -33,7 +36,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
             foreach (FoodMention mention in catalogue.Mentions(sentence.Text.Text))
             {
                 if (mention.Match is Identified { Food: { } food }
-                    && HazardTraits.FromSteps.Any(food.Has)
+                    && catalogue.Traits.CountsFromSteps(food)
                     && !words.Is("step-not-food", mention.Words)
                     && !IsVerb(sentence.Text.Text, mention)
                     && !_denials.OfFood(sentence.Text.Text, mention.Start)
@@ -67,7 +70,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
 
             foreach (FoodMention mention in catalogue.Mentions(sentence.Text.Text))
             {
-                if (mention.Match.Candidates.Any(food => food.Group is "vegetable" or "meat" or "poultry" or "seafood" or "mushroom" or "legume-dried" or "legume-fresh" or "tomato" or "fruit" or "grain" or "pasta")
+                if (mention.Match.Candidates.Any(food => _solid.Contains(food.Group))
                     && !words.Is("step-verb", mention.Words) && !words.Is("step-not-food", mention.Words) && !IsVerb(sentence.Text.Text, mention))
                 {
                     return new("solids-returned", sentence, sentence.Text.Map(mention.Start, mention.End), sentence.Text.Text[mention.Start..mention.End]);
@@ -121,7 +124,8 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
             {
                 // Several peppers are the vegetable, whatever one pepper is.
                 bool peppers = mention.Words.EndsWith("pepper", StringComparison.Ordinal) && !mention.Match.Candidates.Any(food => food.Group == "vegetable") && sentence.Text.Text[mention.Start..mention.End].EndsWith('s');
-                if ((peppers ? catalogue.Find("bell pepper") : mention.Match) is Identified { Food: { Group: "vegetable" or "fruit" or "meat" or "poultry" or "seafood" or "mushroom" or "legume-dried" or "legume-fresh" } food }
+                if ((peppers ? catalogue.Find("bell pepper") : mention.Match) is Identified { Food: { } food }
+                    && _listed.Contains(food.Group)
                     && !words.Is("step-verb", mention.Words)
                     && !words.Is("step-not-food", mention.Words)
                     && !IsVerb(sentence.Text.Text, mention)
@@ -224,9 +228,9 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
         return before.Any(word => words.Is("step-return", word) || words.Is("step-add", word));
     }
 
-    private static bool Covered(Pack.FoodRow food, FoodMention mention, ImmutableArray<BatchItem> listed, bool added)
+    private bool Covered(FoodRow food, FoodMention mention, ImmutableArray<BatchItem> listed, bool added)
     {
-        string[] words = mention.Words.Split(' ');
+        string last = mention.Words[(mention.Words.LastIndexOf(' ') + 1)..];
         foreach (BatchItem item in listed)
         {
             if (added && item.Presence == Presence.AtServing)
@@ -234,14 +238,14 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words)
                 continue;
             }
 
-            if (item.Food is { } own && (own.Id == food.Id || HazardTraits.FromSteps.Any(trait => food.Has(trait) && own.Has(trait))))
+            if (item.Food is { } own && (own.Id == food.Id || catalogue.Traits.Share(food, own)))
             {
                 return true;
             }
 
             foreach (string word in WordFolding.Words(item.Ingredient.Line.Text.Text))
             {
-                if (WordFolding.Singular(word) == words[^1])
+                if (WordFolding.Singular(word) == last)
                 {
                     return true;
                 }

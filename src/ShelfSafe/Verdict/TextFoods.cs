@@ -7,9 +7,9 @@ using ShelfSafe.Reading;
 namespace ShelfSafe.Verdict;
 
 /// <summary>Foods that the title, an introduction or a note names and the list does not, and more of a listed food.</summary>
-internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Limits limits)
+internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Limits limits, RuleLists lists)
 {
-    private static readonly string[] _bulk = ["vegetable", "fruit", "meat", "poultry", "seafood", "mushroom", "legume-dried", "legume-fresh", "grain", "pasta"];
+    private readonly RuleList _bulk = lists.Of(RuleLists.BulkGroups);
     private readonly Denials _denials = new(words);
 
     /// <summary>A "beef noodle soup" whose list has no noodles: where are they?</summary>
@@ -110,7 +110,7 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Li
             {
                 string[] before = WordFolding.Words(text[..mention.Start]);
                 bool more = before.Skip(Math.Max(0, before.Length - 5)).Any(word => words.Is("step-more", word));
-                if (more && mention.Match.Candidates.Any(food => _bulk.Contains(food.Group, StringComparer.Ordinal) || food.Group is "tomato" or "thickener" or "fat-oil")
+                if (more && mention.Match.Candidates.Any(food => _bulk.Contains(food.Group) || food.Group is "tomato" or "thickener" or "fat-oil")
                     && mention.Match.Candidates.All(food => !food.Has("water") && !food.Has("broth") && !food.Has("dry-spice")) && !Has(text, "step-return-word"))
                 {
                     yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
@@ -145,10 +145,10 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Li
 
     private bool IsForeign(FoodMention mention, string text, RecipePart part, Batch batch) =>
         mention.Match.Candidates is { IsEmpty: false } candidates
-        && candidates.All(food => HazardTraits.FromSteps.Any(food.Has) || _bulk.Contains(food.Group, StringComparer.Ordinal) || mention.Words.Split(' ').Any(word => words.Is("dish-word", word)))
+        && candidates.All(food => catalogue.Traits.CountsFromSteps(food) || _bulk.Contains(food.Group) || mention.Words.Split(' ').Any(word => words.Is("dish-word", word)))
         && !words.Is("step-not-food", mention.Words) && !words.Is("step-verb", mention.Words) && !words.Is("step-generic", mention.Words) && !words.Is("line-not-food", mention.Words)
         && !_denials.LeavesOutForGood(text[..mention.Start])
-        && !candidates.Any(food => batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || own.Group == food.Group && food.Group is "meat" or "poultry" or "seafood" or "pasta" or "grain" || HazardTraits.FromSteps.Any(trait => own.Has(trait) && food.Has(trait)))))
+        && !candidates.Any(food => batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || own.Group == food.Group && food.Group is "meat" or "poultry" or "seafood" or "pasta" or "grain" || catalogue.Traits.Share(own, food))))
         && !IsDish(mention.Words, part)
         && !mention.Words.Split(' ').Any(word => word.Length > 3 && StepFoods.Known(part).Contains(word));
 

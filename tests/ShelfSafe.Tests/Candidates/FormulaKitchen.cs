@@ -22,13 +22,13 @@ public sealed class FormulaKitchen
     {
         RulePack pack = RulePack.Default;
         LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), []);
-        FoodCatalogue catalogue = new(pack.Tables.Foods, pack.Tables.Aliases, [], words.Of("filler").Concat(words.Of("size")).Concat(words.Of("prep")), words.Of("cut"), string.Empty);
+        FoodCatalogue catalogue = FoodCatalogue.Create(pack, [], words, string.Empty);
         _ingredients = new(catalogue, words);
         _batches = new(pack, catalogue, words, Weigher.Create(pack));
         List<PackFault> faults = [];
         Formulas = FormulaTable.Read(pack, faults);
         Faults = [.. faults];
-        Judge = FormulaJudge.Create(pack, new HazardRoom(pack.Tables.Hazards), faults);
+        Judge = FormulaJudge.Create(pack, new HazardRoom(pack.Tables), faults);
     }
 
     internal ImmutableArray<FormulaRow> Formulas { get; }

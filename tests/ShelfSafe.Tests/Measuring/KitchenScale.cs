@@ -16,7 +16,7 @@ internal sealed class KitchenScale
     {
         RulePack pack = RulePack.Default;
         LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), []);
-        FoodCatalogue catalogue = new(pack.Tables.Foods, pack.Tables.Aliases, [], words.Of("filler").Concat(words.Of("size")).Concat(words.Of("prep")), words.Of("cut"), string.Empty);
+        FoodCatalogue catalogue = FoodCatalogue.Create(pack, [], words, string.Empty);
         _reader = new(catalogue, words);
         Weigher = Weigher.Create(pack);
     }

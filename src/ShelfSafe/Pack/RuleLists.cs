@@ -1,0 +1,104 @@
+namespace ShelfSafe.Pack;
+
+/// <summary>Short lists of traits, groups, kinds of dish and rules that a judgement reads as a set (<c>rules/lists.csv</c>).</summary>
+/// <remarks>An empty list would hear nothing, so a pack that lacks one of <see cref="All"/> is broken.</remarks>
+internal sealed class RuleLists
+{
+    /// <summary>Traits that a spelling or a modifier may not take away from what was written.</summary>
+    public const string KeptTraits = "kept-traits";
+
+    /// <summary>Traits that make a food of the steps count though no list names it.</summary>
+    public const string StepTraits = "step-traits";
+
+    /// <summary>Traits of foods that are barred from jars where they are the body of the dish.</summary>
+    public const string BodyTraits = "body-traits";
+
+    /// <summary>Traits of food that is low in acid as soon as water is with it.</summary>
+    public const string SwellingTraits = "swelling-traits";
+
+    /// <summary>Traits of food that makes a batch wet.</summary>
+    public const string WetTraits = "wet-traits";
+
+    /// <summary>Step facts after which dry goods are dry no longer.</summary>
+    public const string WetFacts = "wet-facts";
+
+    /// <summary>Kinds of dish that rely on acid for keeping.</summary>
+    public const string AcidKinds = "acid-kinds";
+
+    /// <summary>Kinds of dish that take tomato and the like as their liquid.</summary>
+    public const string StewKinds = "stew-kinds";
+
+    /// <summary>Kinds of dish that stay dry though their tag tells how they are cooked later.</summary>
+    public const string DryKinds = "dry-kinds";
+
+    /// <summary>Rules whose change mends the food instead of leaving it out.</summary>
+    public const string MendingRules = "mending-rules";
+
+    /// <summary>Groups of foods of some bulk, which a title or a note may name.</summary>
+    public const string BulkGroups = "bulk-groups";
+
+    /// <summary>Groups of foods that make a strained broth a soup again.</summary>
+    public const string SolidGroups = "solid-groups";
+
+    /// <summary>Groups of foods that the list must name where the steps put them in.</summary>
+    public const string ListedGroups = "listed-groups";
+
+    /// <summary>Groups of foods whose plain process was set for food in plain pieces.</summary>
+    public const string PlainGroups = "plain-groups";
+
+    /// <summary>Words for what thickens, looked for in the steps of a published recipe.</summary>
+    public const string ThickenerWords = "thickener-words";
+
+    /// <summary>Every list that the program asks for.</summary>
+    public static readonly string[] All =
+    [
+        KeptTraits, StepTraits, BodyTraits, SwellingTraits, WetTraits, WetFacts, AcidKinds, StewKinds, DryKinds, MendingRules,
+        BulkGroups, SolidGroups, ListedGroups, PlainGroups, ThickenerWords,
+    ];
+
+    private readonly RowTable<Row> _rows;
+
+    /// <summary>Opens the table.</summary>
+    /// <param name="text">The table.</param>
+    /// <param name="faults">Receives what is wrong with a table that is text.</param>
+    public RuleLists(PackText text, List<PackFault> faults)
+    {
+        _rows = new(text, TableKeys.Lists, static row => new Row(row.Text("list"), row.Text("word"), row.Line), faults);
+    }
+
+    /// <summary>Number of rows.</summary>
+    public int Count => _rows.Count;
+
+    /// <summary>The words of a list.</summary>
+    public RuleList Of(string list) => new(() => _rows.With("list", list).Select(static row => row.Word));
+
+    /// <summary>Adds a fault for a list that is missing or unknown, and for a trait, group or rule that no table has.</summary>
+    public void Check(PackTables tables, List<PackFault> faults)
+    {
+        HashSet<string> traits = [.. tables.Foods.SelectMany(static food => food.Traits)];
+        HashSet<string> groups = [.. tables.Foods.Select(static food => food.Group)];
+        HashSet<string> rules = [.. tables.Hazards.Select(static card => card.Rule)];
+        foreach (string list in All.Where(list => _rows.With("list", list).IsEmpty))
+        {
+            faults.Add(new(TableKeys.Lists.File, 1, 1, $"the list \"{list}\" is missing or empty"));
+        }
+
+        foreach (Row row in _rows.All)
+        {
+            HashSet<string>? known = row.List.EndsWith("-traits", StringComparison.Ordinal) ? traits
+                : row.List.EndsWith("-groups", StringComparison.Ordinal) ? groups
+                : row.List.EndsWith("-rules", StringComparison.Ordinal) ? rules
+                : null;
+            if (!All.Contains(row.List, StringComparer.Ordinal))
+            {
+                faults.Add(new(TableKeys.Lists.File, row.Line, 1, $"the list \"{row.List}\" is not known; known lists: {string.Join(", ", All)}"));
+            }
+            else if (known?.Contains(row.Word) == false)
+            {
+                faults.Add(new(TableKeys.Lists.File, row.Line, row.List.Length + 2, $"no food or card has \"{row.Word}\""));
+            }
+        }
+    }
+
+    private sealed record Row(string List, string Word, int Line);
+}
