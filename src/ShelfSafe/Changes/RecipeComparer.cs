@@ -11,14 +11,12 @@ namespace ShelfSafe.Changes;
 /// <remarks>Known gap: a change that hides within a range ("2 onions" against "250 g onion") is not seen as a change of amount.</remarks>
 public sealed class RecipeComparer
 {
-    // What an unlabelled bottle is short of the strength that tested recipes name: just below it.
-    private const double Unlabelled = 0.5;
-
     private readonly Dictionary<string, FoodRow> _foods;
     private readonly Dictionary<string, SourceRow> _sources;
     private readonly ImmutableArray<ChangeRow> _rows;
     private readonly AmountChange _amounts;
     private readonly double _percent;
+    private readonly double _unlabelled;
 
     private RecipeComparer(RulePack pack)
     {
@@ -27,6 +25,7 @@ public sealed class RecipeComparer
         _rows = WorkTables.Of(pack).Changes;
         _amounts = new(pack.Tables.Limits["formula-rounding"]);
         _percent = pack.Tables.Limits["vinegar-percent"];
+        _unlabelled = _percent - pack.Tables.Limits["unlabelled-vinegar-short"];
     }
 
     /// <summary>Prepares a comparer.</summary>
@@ -88,7 +87,7 @@ public sealed class RecipeComparer
     }
 
     // An unlabelled bottle counts as just below the strength of the tested recipes.
-    private double Strength(FoodGroup group) => group.Entries.Select(entry => FormulaText.Percent(entry.Text) ?? _percent - Unlabelled).Min();
+    private double Strength(FoodGroup group) => group.Entries.Select(entry => FormulaText.Percent(entry.Text) ?? _unlabelled).Min();
 
     // A food that went and one that came of the same kitchen group are one swap.
     private static void Pair(List<FoodGroup> gone, List<FoodGroup> come, List<RawChange> found)

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ShelfSafe.Pack;
 
 namespace ShelfSafe.Reading;
 
@@ -24,11 +25,11 @@ public sealed record RecipeRecord(ReadableRecipe Recipe, string? File, bool IsFi
         }
         catch (JsonException broken)
         {
-            wrong = FormattableString.Invariant($"is not JSON from byte {(broken.BytePositionInLine ?? 0) + 1} on; one object a line is wanted");
+            wrong = WordTable.BuiltIn.With("input.record-not-json", (broken.BytePositionInLine ?? 0) + 1);
         }
         catch (InvalidOperationException)
         {
-            wrong = "holds text that is not Unicode";
+            wrong = WordTable.BuiltIn["input.not-unicode"];
         }
 
         return null;
@@ -38,7 +39,7 @@ public sealed record RecipeRecord(ReadableRecipe Recipe, string? File, bool IsFi
     {
         if (record.ValueKind != JsonValueKind.Object)
         {
-            wrong = "is no JSON object; write {\"text\": \"...\"} or a schema.org Recipe";
+            wrong = WordTable.BuiltIn.With("input.record-no-object");
             return null;
         }
 
@@ -46,12 +47,12 @@ public sealed record RecipeRecord(ReadableRecipe Recipe, string? File, bool IsFi
         if (!record.TryGetProperty("text", out JsonElement text) || record.TryGetProperty("@type", out _))
         {
             IReadOnlyList<ReadableRecipe> recipes = SchemaRecipes.Read(record, out wrong);
-            wrong = recipes.Count > 1 ? "holds several recipes; one a line is wanted" : wrong;
+            wrong = recipes.Count > 1 ? WordTable.BuiltIn["input.record-several"] : wrong;
             return recipes.Count == 1 ? new(recipes[0], file, IsFileText: false) : null;
         }
 
-        wrong = text.ValueKind != JsonValueKind.String ? "has a \"text\" that is no string"
-            : string.IsNullOrWhiteSpace(text.GetString()) ? "has an empty \"text\"" : string.Empty;
+        wrong = text.ValueKind != JsonValueKind.String ? WordTable.BuiltIn["input.record-text-kind"]
+            : string.IsNullOrWhiteSpace(text.GetString()) ? WordTable.BuiltIn["input.record-text-empty"] : string.Empty;
         if (wrong.Length > 0)
         {
             return null;

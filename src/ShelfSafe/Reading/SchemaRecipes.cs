@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ShelfSafe.Pack;
 
 namespace ShelfSafe.Reading;
 
@@ -14,6 +15,13 @@ public static class SchemaRecipes
     public static IReadOnlyList<ReadableRecipe> Read(string text, out string wrong)
     {
         ArgumentNullException.ThrowIfNull(text);
+        return Read(text, out wrong, out _);
+    }
+
+    /// <summary>Reads JSON-LD, and tells whether it was JSON at all.</summary>
+    internal static IReadOnlyList<ReadableRecipe> Read(string text, out string wrong, out bool isJson)
+    {
+        isJson = true;
         try
         {
             JsonDocumentOptions options = new() { MaxDepth = Deepest, CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true };
@@ -22,11 +30,12 @@ public static class SchemaRecipes
         }
         catch (JsonException broken)
         {
-            wrong = FormattableString.Invariant($"is not JSON from line {(broken.LineNumber ?? 0) + 1}, byte {(broken.BytePositionInLine ?? 0) + 1} on");
+            isJson = false;
+            wrong = WordTable.BuiltIn.With("input.not-json", (broken.LineNumber ?? 0) + 1, (broken.BytePositionInLine ?? 0) + 1);
         }
         catch (InvalidOperationException)
         {
-            wrong = "holds text that is not Unicode";
+            wrong = WordTable.BuiltIn["input.not-unicode"];
         }
 
         return [];
@@ -59,7 +68,7 @@ public static class SchemaRecipes
             }
         }
 
-        wrong = found.Count == 0 ? "holds no schema.org Recipe" : string.Empty;
+        wrong = found.Count == 0 ? WordTable.BuiltIn["input.no-recipe"] : string.Empty;
         return found;
     }
 

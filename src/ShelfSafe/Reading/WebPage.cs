@@ -1,5 +1,6 @@
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
+using ShelfSafe.Pack;
 
 namespace ShelfSafe.Reading;
 
@@ -19,8 +20,8 @@ public static class WebPage
         string? broken = null;
         foreach (IElement script in page.QuerySelectorAll("script[type='application/ld+json' i]"))
         {
-            found.AddRange(SchemaRecipes.Read(script.TextContent, out string fault));
-            broken ??= fault.StartsWith("is not", StringComparison.Ordinal) ? fault : null;
+            found.AddRange(SchemaRecipes.Read(script.TextContent, out string fault, out bool isJson));
+            broken ??= isJson ? null : fault;
         }
 
         if (found.Count == 0)
@@ -28,7 +29,9 @@ public static class WebPage
             found.AddRange(page.QuerySelectorAll("[itemscope][itemtype$='schema.org/Recipe' i]").Select(Microdata));
         }
 
-        wrong = found.Count > 0 ? string.Empty : broken is null ? "page holds no schema.org Recipe; save the recipe as text" : $"page holds recipe data that {broken}";
+        wrong = found.Count > 0 ? string.Empty
+            : broken is null ? WordTable.BuiltIn["input.page-without-recipe"]
+            : WordTable.BuiltIn.With("input.page-broken", broken);
         return found;
     }
 

@@ -59,7 +59,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
         };
     }
 
-    private static CategoryReport? Category(Dish dish)
+    private CategoryReport? Category(Dish dish)
     {
         if (dish.Outcome.Lead is not { } lead)
         {
@@ -67,14 +67,22 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
         }
 
         List<Difference> differences = [.. dish.Differences.Select(own => new Difference(own.What, own.Unit, own.Yours, own.Tested, own.Allowed))];
-        if (lead.Id == "soup")
+        if (MostSolids(lead) is { } most)
         {
             Interval solids = dish.Batch.SolidsShare;
-            differences.Add(new("solids share", "share by volume", solids, new(0, 0.5), solids.High <= 0.5));
+            differences.Add(new("solids share", "share by volume", solids, new(0, most), solids.High <= most));
         }
 
         return new(lead.Id, lead.Name, lead.Kind, [.. differences]);
     }
+
+    // What the gates of the category's own card allow; null where they say nothing of solids.
+    private double? MostSolids(Candidate lead) => pack.Tables.Categories
+        .Where(card => lead.Kind == "category" && card.Id == lead.Id)
+        .SelectMany(card => card.Gates)
+        .SelectMany(gate => gate.Check.Terms)
+        .Where(term => term is { Kind: TermKind.SolidsShareAbove, Negated: false })
+        .Min(term => (double?)term.Threshold);
 
     private ImmutableArray<Finding> Findings(IReadOnlyList<Dish> dishes, LineTable lines, bool several)
     {
