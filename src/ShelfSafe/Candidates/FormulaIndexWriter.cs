@@ -38,11 +38,7 @@ internal static class FormulaIndexWriter
             heads.Add(main);
             heads.Add(formula.Seen && formula.ProcessRows.Any(row => processes.First("id", row) is { Seen: true }) ? 1 : 0);
             heads.Add(kindsAt + kinds.Length);
-            kinds.Add(formula.Kinds.Length);
-            foreach (string kind in formula.Kinds)
-            {
-                kinds.Add(writer.Id(kind));
-            }
+            kinds.Add([.. formula.Kinds.Select(writer.Id)]);
         }
 
         ImageSection section = new();

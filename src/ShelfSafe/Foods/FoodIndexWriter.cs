@@ -14,6 +14,8 @@ internal static class FoodIndexWriter
     /// <summary>Longer keys are never corrected.</summary>
     public const int Longest = 42;
 
+    private const int Parts = 4;
+
     /// <summary>Adds the section to an image.</summary>
     /// <param name="foods">The food table; a food is known by its place in it.</param>
     /// <param name="aliases">Words for its foods.</param>
@@ -21,32 +23,26 @@ internal static class FoodIndexWriter
     public static void Write(IReadOnlyList<FoodRow> foods, IReadOnlyList<AliasRow> aliases, PackImageWriter writer)
     {
         List<(string Key, List<(int Food, string Region)> Rows)> keys = Keys(foods, aliases);
-        ImageSection section = new();
-        ImageSection body = new();
-        const int Header = 16;
+        ImageParts parts = new(Parts);
         List<(string, int)> places = [];
         foreach ((string key, List<(int Food, string Region)> rows) in keys)
         {
-            places.Add((key, Header + body.Length));
-            body.Add(rows.Count);
+            places.Add((key, parts.Here));
+            parts.Body.Add(rows.Count);
             foreach ((int food, string region) in rows)
             {
-                body.Add(food);
-                body.Add(writer.Id(region));
+                parts.Body.Add(food);
+                parts.Body.Add(writer.Id(region));
             }
         }
 
-        List<(string, int)> words = Words(keys, body, Header, writer);
-        foreach (List<(string, int)> map in (IEnumerable<List<(string, int)>>)[places, FirstWords(keys), words])
-        {
-            section.Add(Header + body.Length);
-            ImageMap.Write(writer, body, map);
-        }
-
-        section.Add(Header + body.Length);
-        WriteLengths(keys, body);
-        section.Add(body.ToArray());
-        writer.Add(Section, section);
+        List<(string, int)> words = Words(keys, parts, writer);
+        parts.Map(writer, places);
+        parts.Map(writer, FirstWords(keys));
+        parts.Map(writer, words);
+        parts.Begin();
+        WriteLengths(keys, parts.Body);
+        writer.Add(Section, parts.ToSection());
     }
 
     /// <summary>The letters of a key as a set.</summary>
@@ -110,7 +106,7 @@ internal static class FoodIndexWriter
         return [.. most.Select(pair => (pair.Key, pair.Value))];
     }
 
-    private static List<(string, int)> Words(List<(string Key, List<(int Food, string Region)> Rows)> keys, ImageSection body, int header, PackImageWriter writer)
+    private static List<(string, int)> Words(List<(string Key, List<(int Food, string Region)> Rows)> keys, ImageParts parts, PackImageWriter writer)
     {
         Dictionary<string, SortedSet<string>> regions = new(StringComparer.Ordinal);
         foreach ((string key, List<(int Food, string Region)> rows) in keys)
@@ -124,13 +120,8 @@ internal static class FoodIndexWriter
         List<(string, int)> words = [];
         foreach ((string word, SortedSet<string> own) in regions)
         {
-            words.Add((word, header + body.Length));
-            List<string> named = own.Contains(string.Empty) ? [] : [.. own];
-            body.Add(named.Count);
-            foreach (string region in named)
-            {
-                body.Add(writer.Id(region));
-            }
+            words.Add((word, parts.Here));
+            parts.Body.Add(own.Contains(string.Empty) ? [] : [.. own.Select(writer.Id)]);
         }
 
         return words;

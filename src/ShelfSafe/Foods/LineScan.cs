@@ -34,27 +34,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
     private void Leading(LineState state)
     {
         string text = state.Text;
-        int at = SkipHoles(state, 0);
-        bool again = true;
-        while (again)
-        {
-            again = false;
-            string word = NumberScan.Word(text, at, out int end);
-            bool bound = word is "up" or "at" or "no" or "not" && NumberScan.TryRange(text, at, out _, out _);
-            bool circa = word == "c" && end + 1 < text.Length && text[end] == '.' && char.IsAsciiDigit(text[NumberScan.Skip(text, end + 1) is var digit && digit < text.Length ? digit : end]);
-            if (word == "extra" && NumberScan.Word(text, NumberScan.Skip(text, end), out _) is "virgin")
-            {
-                break;
-            }
-
-            if (word.Length > 0 && !bound && (circa || words.Is("about", word)))
-            {
-                at = SkipHoles(state, end < text.Length && text[end] == '.' ? end + 1 : end);
-                again = true;
-            }
-        }
-
-        at = JuiceOf(state, at);
+        int at = JuiceOf(state, AfterAbout(state, SkipHoles(state, 0)));
         bool negative = at + 1 < text.Length && text[at] is '-' or '\u2212' && char.IsAsciiDigit(text[Math.Min(at + 1, text.Length - 1)]);
         int after = _measures.Amount(state, negative ? at + 1 : at, first: true);
         if (negative && after >= 0)
@@ -63,28 +43,42 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
             state.Measures[0] = state.Measures[0] with { Value = new(-state.Measures[0].Value.High, -state.Measures[0].Value.Low) };
         }
 
-        if (after < 0)
+        after = after < 0 ? WithoutNumber(state, at) : after;
+        state.Start = after < 0 ? at : SkipOf(text, SkipHoles(state, JuiceOf(state, SkipHoles(state, after))));
+    }
+
+    // "About", "c.", "heaped": words before an amount that leave it as it is.
+    private int AfterAbout(LineState state, int at)
+    {
+        string text = state.Text;
+        while (true)
         {
-            // "Pinch of salt", "Clove of garlic", "dash pepper": a unit word without a number is one.
-            int unitAt = _measures.SkipSizes(state, at);
-            if (words.Unit(text, unitAt, out int unitEnd) is { } unit && unitEnd - unitAt > 2 && SkipOf(text, unitEnd) is var rest && rest < text.Length
-                && (IsOf(text, unitEnd) || unit is "pinch" or "dash" or "handful" or "splash" or "drizzle" || (unitAt > at && unit is "bunch" or "sprig" or "head" or "piece")))
+            string word = NumberScan.Word(text, at, out int end);
+            bool bound = word is "up" or "at" or "no" or "not" && NumberScan.TryRange(text, at, out _, out _);
+            bool circa = word == "c" && end + 1 < text.Length && text[end] == '.' && char.IsAsciiDigit(text[NumberScan.Skip(text, end + 1) is var digit && digit < text.Length ? digit : end]);
+            bool virgin = word == "extra" && NumberScan.Word(text, NumberScan.Skip(text, end), out _) is "virgin";
+            if (word.Length == 0 || bound || virgin || !(circa || words.Is("about", word)))
             {
-                state.Measures.Add(new(Interval.Exactly(1), unit));
-                after = rest;
+                return at;
             }
-            else if (NumberScan.Word(text, at, out int fewEnd) is "few" or "some" or "several" or "a" && words.Unit(text, NumberScan.Skip(text, fewEnd), out _) is not null)
-            {
-                after = at;
-            }
-            else
-            {
-                state.Start = at;
-                return;
-            }
+
+            at = SkipHoles(state, end < text.Length && text[end] == '.' ? end + 1 : end);
+        }
+    }
+
+    // "Pinch of salt", "Clove of garlic", "dash pepper": a unit word without a number is one; -1 where no amount stands there.
+    private int WithoutNumber(LineState state, int at)
+    {
+        string text = state.Text;
+        int unitAt = _measures.SkipSizes(state, at);
+        if (words.Unit(text, unitAt, out int unitEnd) is { } unit && unitEnd - unitAt > 2 && SkipOf(text, unitEnd) is var rest && rest < text.Length
+            && (IsOf(text, unitEnd) || unit is "pinch" or "dash" or "handful" or "splash" or "drizzle" || (unitAt > at && unit is "bunch" or "sprig" or "head" or "piece")))
+        {
+            state.Measures.Add(new(Interval.Exactly(1), unit));
+            return rest;
         }
 
-        state.Start = SkipOf(text, SkipHoles(state, JuiceOf(state, SkipHoles(state, after))));
+        return NumberScan.Word(text, at, out int fewEnd) is "few" or "some" or "several" or "a" && words.Unit(text, NumberScan.Skip(text, fewEnd), out _) is not null ? at : -1;
     }
 
     private static int JuiceOf(LineState state, int at)

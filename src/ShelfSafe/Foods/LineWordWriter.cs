@@ -32,36 +32,24 @@ internal static class LineWordWriter
         }, faults);
         List<string> Of(string kind) => kinds.GetValueOrDefault(kind, []);
 
-        ImageSection header = new();
-        ImageSection body = new();
+        ImageParts parts = new(Parts);
         List<(string, int)> places = [];
         foreach ((string kind, List<string> own) in kinds)
         {
-            places.Add((kind, Here()));
-            ImageMap.Write(writer, body, Plain(own));
+            places.Add((kind, parts.Here));
+            ImageMap.Write(writer, parts.Body, Plain(own));
         }
 
-        List<(string, int)> tails = Tails(Of("tail"), Here, body);
-        Begin();
-        ImageMap.Write(writer, body, [.. unitWords.Select(pair => (pair.Key, pair.Value))]);
-        Begin();
-        ImageMap.Write(writer, body, Plain(unitWords.Keys.Where(word => word.AsSpan().Count(' ') == 2).Select(FirstWord)));
-        Begin();
-        ImageMap.Write(writer, body, places);
-        Begin();
-        ImageMap.Write(writer, body, tails);
-        Begin();
-        body.Add(Of("tail").Count);
-        Of("tail").ForEach(tail => body.Add(writer.Id(tail)));
-        Begin();
-        ImageMap.Write(writer, body, Plain(Of("filler").Concat(Of("size")).Concat(Of("prep")).Select(WordFolding.Key)));
-        Begin();
-        ImageMap.Write(writer, body, Plain(Of("cut").Select(WordFolding.Key)));
-        header.Add(body.ToArray());
-        writer.Add(Section, header);
-
-        int Here() => (Parts * sizeof(int)) + body.Length;
-        void Begin() => header.Add(Here());
+        List<(string, int)> tails = Tails(Of("tail"), parts);
+        parts.Map(writer, [.. unitWords.Select(pair => (pair.Key, pair.Value))]);
+        parts.Map(writer, Plain(unitWords.Keys.Where(word => word.AsSpan().Count(' ') == 2).Select(FirstWord)));
+        parts.Map(writer, places);
+        parts.Map(writer, tails);
+        parts.Begin();
+        parts.Body.Add([.. Of("tail").Select(writer.Id)]);
+        parts.Map(writer, Plain(Of("filler").Concat(Of("size")).Concat(Of("prep")).Select(WordFolding.Key)));
+        parts.Map(writer, Plain(Of("cut").Select(WordFolding.Key)));
+        writer.Add(Section, parts.ToSection());
     }
 
     private static List<(string, int)> Plain(IEnumerable<string> words) => [.. words.Distinct(StringComparer.Ordinal).Select(word => (word, 0))];
@@ -69,17 +57,13 @@ internal static class LineWordWriter
     private static string FirstWord(string words) => words[..words.IndexOf(' ', StringComparison.Ordinal)];
 
     // The tails by their first word, which ends at the first mark that is no letter.
-    private static List<(string, int)> Tails(List<string> tails, Func<int> here, ImageSection body)
+    private static List<(string, int)> Tails(List<string> tails, ImageParts parts)
     {
         List<(string, int)> places = [];
         foreach (IGrouping<string, int> group in tails.Select((tail, number) => (First: string.Concat(tail.TakeWhile(char.IsLetter)), number)).GroupBy(tail => tail.First, tail => tail.number, StringComparer.Ordinal))
         {
-            places.Add((group.Key, here()));
-            body.Add(group.Count());
-            foreach (int number in group)
-            {
-                body.Add(number);
-            }
+            places.Add((group.Key, parts.Here));
+            parts.Body.Add([.. group]);
         }
 
         return places;

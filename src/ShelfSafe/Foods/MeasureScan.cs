@@ -107,20 +107,29 @@ internal sealed class MeasureScan(LineWordTable words)
             return unitAt;
         }
 
-        bool isPackage = unit is "can" or "package" or "jar" or "bottle" or "block";
-        int packageWord = NumberScan.Skip(text, Dash(text, SkipHoles(state, unitEnd)));
-        if (unit is "oz" or "g" or "ml" or "lb" or "l" or "kg" && words.Unit(text, packageWord, out int tin) is { } vessel && vessel is "can" or "jar" or "package" or "bottle")
+        if (Vessel(state, value, unit, unitEnd) is var tin && tin >= 0)
         {
-            // "400 ml can", "28oz (825 ml) can of tomatoes": one can of that size.
-            state.Package = new(value, unit);
-            state.Measures.Add(new(Interval.Exactly(1), vessel));
             return tin;
         }
 
         value = OrTwo(text, ref unitEnd, value);
         state.Measures.Add(new(value, unit));
-        InnerMeasures(state, end, isPackage);
+        InnerMeasures(state, end, isPackage: unit is "can" or "package" or "jar" or "bottle" or "block");
         return Joins.More(state, unitEnd, first);
+    }
+
+    // "400 ml can", "28oz (825 ml) can of tomatoes": one can of that size; -1 where no vessel follows.
+    private int Vessel(LineState state, Interval value, string unit, int unitEnd)
+    {
+        int at = NumberScan.Skip(state.Text, Dash(state.Text, SkipHoles(state, unitEnd)));
+        if (unit is "oz" or "g" or "ml" or "lb" or "l" or "kg" && words.Unit(state.Text, at, out int end) is { } vessel && vessel is "can" or "jar" or "package" or "bottle")
+        {
+            state.Package = new(value, unit);
+            state.Measures.Add(new(Interval.Exactly(1), vessel));
+            return end;
+        }
+
+        return -1;
     }
 
     // "2-inch piece of ginger" is one piece of that length, "2 inches of ginger" is a length of it; -1 where it only tells how thick something is.

@@ -184,23 +184,12 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
 
             foreach (string joint in joints)
             {
-                if (i + joint.Length >= end || InHole(state, i) || string.Compare(state.Text, i, joint, 0, joint.Length, StringComparison.OrdinalIgnoreCase) != 0)
+                if (i + joint.Length >= end || InHole(state, i) || !StandsAt(state.Text, i, joint) || IsRatio(state.Text, i, joint))
                 {
                     continue;
                 }
 
-                if (joint == "/" && i > 0 && char.IsAsciiDigit(state.Text[i - 1]) && char.IsAsciiDigit(state.Text[i + 1]))
-                {
-                    // "80/20 ground beef" is no choice.
-                    continue;
-                }
-
-                int next = i + joint.Length;
-                while (next < end && string.Compare(state.Text, next, "and ", 0, 4, StringComparison.OrdinalIgnoreCase) == 0 || next < end && string.Compare(state.Text, next, "or ", 0, 3, StringComparison.OrdinalIgnoreCase) == 0)
-                {
-                    next += state.Text[next] is 'a' or 'A' ? 4 : 3;
-                }
-
+                int next = AfterJoint(state.Text, i + joint.Length, end);
                 string left = state.Between(from, i);
                 string right = state.Between(next, end);
                 string whole = state.Between(from, end);
@@ -219,6 +208,23 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
 
         pieces.Add((from, end));
         return pieces;
+    }
+
+    private static bool StandsAt(string text, int at, string word) => string.Compare(text, at, word, 0, word.Length, StringComparison.OrdinalIgnoreCase) == 0;
+
+    // "80/20 ground beef" is no choice.
+    private static bool IsRatio(string text, int at, string joint) =>
+        joint == "/" && at > 0 && char.IsAsciiDigit(text[at - 1]) && char.IsAsciiDigit(text[at + 1]);
+
+    // "Salt, and or pepper": the little words behind a joint belong to it.
+    private static int AfterJoint(string text, int next, int end)
+    {
+        while (next < end && (StandsAt(text, next, "and ") || StandsAt(text, next, "or ")))
+        {
+            next += text[next] is 'a' or 'A' ? 4 : 3;
+        }
+
+        return next;
     }
 
     private bool Parts(string left, string right, bool or)

@@ -42,16 +42,7 @@ internal sealed class CardText
             string line = raw.Trim().ToString();
             if (line.StartsWith('|'))
             {
-                string[] cells = Cells(line);
-                if (header is null)
-                {
-                    header = cells;
-                }
-                else if (!IsRule(cells))
-                {
-                    card.Rows.Add((section, header, cells, number));
-                }
-
+                header = card.AddRow(section, header, Cells(line), number);
                 continue;
             }
 
@@ -67,20 +58,38 @@ internal sealed class CardText
                 int comment = line.IndexOf("<!--", StringComparison.Ordinal);
                 card.Title = (comment < 0 ? line[2..] : line[2..comment]).Trim();
             }
-            else if (line.Length > 0)
-            {
-                string before = card._sections.GetValueOrDefault(section, string.Empty);
-                card._sections[section] = before.Length == 0 ? line : before + " " + line;
-                card.AddToParagraph(section, line, opens);
-                opens = false;
-            }
             else
             {
-                opens = true;
+                opens = card.AddProse(section, line, opens);
             }
         }
 
         return card;
+    }
+
+    // The first row of a table is its header, which is answered for the rows that follow.
+    private string[] AddRow(string section, string[]? header, string[] cells, int line)
+    {
+        if (header is not null && !IsRule(cells))
+        {
+            Rows.Add((section, header, cells, line));
+        }
+
+        return header ?? cells;
+    }
+
+    // Answers whether the next line opens a paragraph.
+    private bool AddProse(string section, string line, bool opens)
+    {
+        if (line.Length == 0)
+        {
+            return true;
+        }
+
+        string before = _sections.GetValueOrDefault(section, string.Empty);
+        _sections[section] = before.Length == 0 ? line : before + " " + line;
+        AddToParagraph(section, line, opens);
+        return false;
     }
 
     private void AddToParagraph(string section, string line, bool opens)

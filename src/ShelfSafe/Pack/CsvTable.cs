@@ -31,6 +31,13 @@ internal static class CsvTable
             return rows;
         }
 
+        ReadRows(file, body, header, read, rows, faults);
+        return rows;
+    }
+
+    private static void ReadRows<T>(string file, string body, string[] header, Func<CsvRow, T?> read, List<T> rows, List<PackFault> faults)
+        where T : class
+    {
         string[] cells = new string[header.Length];
         try
         {
@@ -40,7 +47,7 @@ internal static class CsvTable
                 if (row.LineNumberToExcl - row.LineNumberFrom > 1)
                 {
                     faults.Add(new(file, row.LineNumberFrom, 1, "a value runs over the end of its line; a quote mark is left open"));
-                    return rows;
+                    return;
                 }
 
                 for (int i = 0; i < cells.Length; i++)
@@ -58,8 +65,6 @@ internal static class CsvTable
         {
             faults.Add(new(file, LineIn(fault.Message), 1, "the row has too few or too many values"));
         }
-
-        return rows;
     }
 
     // The build has cut this table and found no fault in its form.

@@ -100,6 +100,16 @@ internal sealed class ImageSection
         _bytes.Write(bytes);
     }
 
+    /// <summary>Adds a list: how many numbers, then each.</summary>
+    public void Add(IReadOnlyCollection<int> numbers)
+    {
+        Add(numbers.Count);
+        foreach (int number in numbers)
+        {
+            Add(number);
+        }
+    }
+
     /// <summary>Adds a number.</summary>
     public void Add(double value) => Add(BitConverter.DoubleToUInt64Bits(value));
 

@@ -7,6 +7,7 @@ namespace ShelfSafe.Records;
 /// <summary>Batches as JSON Lines: one flat object a batch and line.</summary>
 internal static class BatchJson
 {
+    private const string NoObject = "is no JSON object; each line holds one batch";
     private static readonly JsonWriterOptions _writing = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
     private static readonly JsonDocumentOptions _reading = new() { AllowDuplicateProperties = false, MaxDepth = 4 };
 
@@ -65,40 +66,11 @@ internal static class BatchJson
         try
         {
             using JsonDocument document = JsonDocument.Parse(line, _reading);
-            if (document.RootElement.ValueKind != JsonValueKind.Object)
-            {
-                wrong = "is no JSON object; each line holds one batch";
-                return null;
-            }
-
-            Dictionary<string, string?> fields = new(StringComparer.Ordinal);
-            foreach (JsonProperty property in document.RootElement.EnumerateObject())
-            {
-                if (BatchFields.All.FirstOrDefault(field => field.Name == property.Name) is not { } known)
-                {
-                    wrong = $"\"{property.Name}\" is no field of a batch";
-                    return null;
-                }
-
-                if (!IsOfKind(known.Kind, property.Value.ValueKind))
-                {
-                    wrong = $"\"{property.Name}\" is of the wrong kind; \"batch export\" shows how it is written";
-                    return null;
-                }
-
-                fields[property.Name] = property.Value.ValueKind switch
-                {
-                    JsonValueKind.Null => null,
-                    JsonValueKind.String => property.Value.GetString(),
-                    _ => property.Value.GetRawText(),
-                };
-            }
-
-            return BatchFields.Read(name => fields.GetValueOrDefault(name), out wrong);
+            return Fields(document.RootElement, out wrong) is { } fields ? BatchFields.Read(name => fields.GetValueOrDefault(name), out wrong) : null;
         }
         catch (JsonException)
         {
-            wrong = "is no JSON object; each line holds one batch";
+            wrong = NoObject;
         }
         catch (InvalidOperationException)
         {
@@ -106,6 +78,41 @@ internal static class BatchJson
         }
 
         return null;
+    }
+
+    private static Dictionary<string, string?>? Fields(JsonElement batch, out string wrong)
+    {
+        wrong = NoObject;
+        if (batch.ValueKind != JsonValueKind.Object)
+        {
+            return null;
+        }
+
+        Dictionary<string, string?> fields = new(StringComparer.Ordinal);
+        foreach (JsonProperty property in batch.EnumerateObject())
+        {
+            if (BatchFields.All.FirstOrDefault(field => field.Name == property.Name) is not { } known)
+            {
+                wrong = $"\"{property.Name}\" is no field of a batch";
+                return null;
+            }
+
+            if (!IsOfKind(known.Kind, property.Value.ValueKind))
+            {
+                wrong = $"\"{property.Name}\" is of the wrong kind; \"batch export\" shows how it is written";
+                return null;
+            }
+
+            fields[property.Name] = property.Value.ValueKind switch
+            {
+                JsonValueKind.Null => null,
+                JsonValueKind.String => property.Value.GetString(),
+                _ => property.Value.GetRawText(),
+            };
+        }
+
+        wrong = string.Empty;
+        return fields;
     }
 
     private static bool IsOfKind(FieldKind kind, JsonValueKind value) => value == JsonValueKind.Null || kind switch

@@ -3,79 +3,34 @@ using System.Text;
 namespace ShelfSafe.Records;
 
 /// <summary>Cells of comma-separated text whose values may hold line breaks, since a recipe has many lines (RFC 4180).</summary>
-internal static class CsvCells
+internal sealed class CsvCells
 {
+    private readonly string _text;
+    private readonly List<(int Line, List<string> Cells)> _rows = [];
+    private readonly StringBuilder _cell = new();
+    private List<string> _cells = [];
+    private int _at;
+    private int _line = 1;
+    private int _start = 1;
+
+    private CsvCells(string text) => _text = text;
+
     /// <summary>Reads all rows with the line on which each begins; <paramref name="wrong"/> names the first place that is no CSV.</summary>
     public static List<(int Line, List<string> Cells)> Read(string text, out (int Line, string Message)? wrong)
     {
-        List<(int, List<string>)> rows = [];
-        List<string> cells = [];
-        StringBuilder cell = new();
+        CsvCells reader = new(text);
         wrong = null;
-        int line = 1;
-        int start = 1;
-        int at = 0;
-        while (at < text.Length)
+        while (reader._at < text.Length)
         {
-            if (text[at] == '"' && cell.Length == 0)
+            if (reader.Next() is { } fault)
             {
-                at = Quoted(text, at, cell, ref line);
-                if (at < 0 || (at < text.Length && text[at] is not (',' or '\r' or '\n')))
-                {
-                    wrong = (start, at < 0 ? "a quote mark is left open" : "a value goes on after its closing quote mark");
-                    return rows;
-                }
-
-                if (at < text.Length && text[at] == ',')
-                {
-                    Close();
-                    at++;
-                    continue;
-                }
-            }
-
-            if (at == text.Length)
-            {
-                break;
-            }
-
-            char sign = text[at++];
-            if (sign == ',')
-            {
-                Close();
-            }
-            else if (sign is '\r' or '\n')
-            {
-                at += sign == '\r' && at < text.Length && text[at] == '\n' ? 1 : 0;
-                EndRow();
-                line++;
-                start = line;
-            }
-            else
-            {
-                cell.Append(sign);
+                wrong = (reader._start, fault);
+                return reader._rows;
             }
         }
 
-        EndRow();
-        return rows;
-
-        void Close()
-        {
-            cells.Add(cell.ToString());
-            cell.Clear();
-        }
-
-        void EndRow()
-        {
-            Close();
-            if (cells.Count > 1 || cells[0].Length > 0)
-            {
-                rows.Add((start, cells));
-            }
-
-            cells = [];
-        }
+        reader.EndRow();
+        return reader._rows;
     }
 
     /// <summary>Writes one row.</summary>
@@ -92,27 +47,75 @@ internal static class CsvCells
         text.Append('\n');
     }
 
-    // Returns the place after the closing quote mark, or -1 where there is none.
-    private static int Quoted(string text, int open, StringBuilder cell, ref int line)
+    // Takes a quoted run or one sign; answers what is wrong, or null.
+    private string? Next()
     {
-        for (int at = open + 1; at < text.Length; at++)
+        if (_text[_at] == '"' && _cell.Length == 0)
         {
-            if (text[at] != '"')
+            return !Quoted() ? "a quote mark is left open"
+                : _at < _text.Length && _text[_at] is not (',' or '\r' or '\n') ? "a value goes on after its closing quote mark"
+                : null;
+        }
+
+        char sign = _text[_at++];
+        if (sign == ',')
+        {
+            EndCell();
+        }
+        else if (sign is '\r' or '\n')
+        {
+            _at += sign == '\r' && _at < _text.Length && _text[_at] == '\n' ? 1 : 0;
+            EndRow();
+            _line++;
+            _start = _line;
+        }
+        else
+        {
+            _cell.Append(sign);
+        }
+
+        return null;
+    }
+
+    // Goes behind the closing quote mark; false where there is none.
+    private bool Quoted()
+    {
+        for (_at++; _at < _text.Length; _at++)
+        {
+            if (_text[_at] != '"')
             {
-                line += text[at] == '\n' || (text[at] == '\r' && (at + 1 == text.Length || text[at + 1] != '\n')) ? 1 : 0;
-                cell.Append(text[at]);
+                _line += _text[_at] == '\n' || (_text[_at] == '\r' && (_at + 1 == _text.Length || _text[_at + 1] != '\n')) ? 1 : 0;
+                _cell.Append(_text[_at]);
             }
-            else if (at + 1 < text.Length && text[at + 1] == '"')
+            else if (_at + 1 < _text.Length && _text[_at + 1] == '"')
             {
-                cell.Append('"');
-                at++;
+                _cell.Append('"');
+                _at++;
             }
             else
             {
-                return at + 1;
+                _at++;
+                return true;
             }
         }
 
-        return -1;
+        return false;
+    }
+
+    private void EndCell()
+    {
+        _cells.Add(_cell.ToString());
+        _cell.Clear();
+    }
+
+    private void EndRow()
+    {
+        EndCell();
+        if (_cells.Count > 1 || _cells[0].Length > 0)
+        {
+            _rows.Add((_start, _cells));
+        }
+
+        _cells = [];
     }
 }

@@ -103,43 +103,12 @@ internal sealed class PhraseCompiler(Vocabulary vocabulary)
     {
         if (word.StartsWith('@'))
         {
-            if (!_lists.TryGetValue(word, out string[]? words))
-            {
-                return $"the list \"{word}\" is not known; its row must stand above";
-            }
-
-            foreach (string inner in words)
-            {
-                if (Word(inner, ref draft) is { } fault)
-                {
-                    return fault;
-                }
-            }
-
-            return null;
+            return List(word, ref draft);
         }
 
-        if (word.StartsWith('#'))
+        if (word.StartsWith('#') || (word.Length > 0 && word.All(char.IsAsciiDigit)))
         {
-            double least = 0;
-            if (word.Length > 1 && !double.TryParse(word.AsSpan(1), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out least))
-            {
-                return $"\"{word}\" is no number class; write # or #60";
-            }
-
-            draft = draft with { Least = least, Most = double.PositiveInfinity };
-            return null;
-        }
-
-        if (word.Length > 0 && word.All(char.IsAsciiDigit))
-        {
-            double exactly = double.Parse(word, CultureInfo.InvariantCulture);
-            draft = draft with
-            {
-                Least = double.IsNaN(draft.Least) ? exactly : Math.Min(draft.Least, exactly),
-                Most = double.IsNaN(draft.Most) ? exactly : Math.Max(draft.Most, exactly),
-            };
-            return null;
+            return Number(word, ref draft);
         }
 
         if (word.EndsWith('*'))
@@ -152,6 +121,48 @@ internal sealed class PhraseCompiler(Vocabulary vocabulary)
 
         draft.Words.Add(word.StartsWith('=') ? vocabulary.AddExact(word[1..]) : vocabulary.AddStem(word));
         return word.Length == 0 || !word.TrimStart('=').All(char.IsLetter) ? $"\"{word}\" is no word" : null;
+    }
+
+    private string? List(string name, ref Draft draft)
+    {
+        if (!_lists.TryGetValue(name, out string[]? words))
+        {
+            return $"the list \"{name}\" is not known; its row must stand above";
+        }
+
+        foreach (string inner in words)
+        {
+            if (Word(inner, ref draft) is { } fault)
+            {
+                return fault;
+            }
+        }
+
+        return null;
+    }
+
+    // "#60" is a number of 60 or more, "12" this very number.
+    private static string? Number(string word, ref Draft draft)
+    {
+        double least = 0;
+        if (word[0] != '#')
+        {
+            double exactly = double.Parse(word, CultureInfo.InvariantCulture);
+            draft = draft with
+            {
+                Least = double.IsNaN(draft.Least) ? exactly : Math.Min(draft.Least, exactly),
+                Most = double.IsNaN(draft.Most) ? exactly : Math.Max(draft.Most, exactly),
+            };
+            return null;
+        }
+
+        if (word.Length > 1 && !double.TryParse(word.AsSpan(1), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out least))
+        {
+            return $"\"{word}\" is no number class; write # or #60";
+        }
+
+        draft = draft with { Least = least, Most = double.PositiveInfinity };
+        return null;
     }
 
     private static WordBits Rising(List<int> words)

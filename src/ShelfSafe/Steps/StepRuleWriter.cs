@@ -31,64 +31,40 @@ internal static class StepRuleWriter
     /// <summary>Place of the phrases.</summary>
     public const int PhrasePart = 5;
 
-    private const int HeaderLength = 4 * Parts;
-
     /// <summary>Adds compiled rules to an image.</summary>
     /// <param name="rules">The rules.</param>
     /// <param name="name">Name of the section.</param>
     /// <param name="writer">Takes it.</param>
     public static void Write(StepRuleCompiler rules, string name, PackImageWriter writer)
     {
-        ImageSection header = new();
-        ImageSection body = new();
+        ImageParts parts = new(Parts);
         List<Phrase> phrases = [];
         PhraseCondition[] conditions = [.. rules.Conditions];
 
-        header.Add(HeaderLength);
-        rules.Words.Write(writer, body);
-        header.Add(HeaderLength + body.Length);
-        body.Add(rules.Facts.Count);
-        foreach (string fact in rules.Facts)
-        {
-            body.Add(writer.Id(fact));
-        }
-
-        Entries([.. Starts(rules)], (start, section) => Numbers([.. start], section));
-        Entries([.. rules.Rules], (rule, section) =>
+        parts.Begin();
+        rules.Words.Write(writer, parts.Body);
+        parts.Begin();
+        parts.Body.Add([.. rules.Facts.Select(writer.Id)]);
+        parts.Entries([.. Starts(rules)], static (start, section) => section.Add(start));
+        parts.Entries([.. rules.Rules], (rule, section) =>
         {
             section.Add(rule.Fact);
             section.Add(Number(rule.Core));
-            Numbers(rule.Needs, section);
-            Numbers(rule.Unless, section);
+            section.Add([.. rule.Needs]);
+            section.Add([.. rule.Unless]);
         });
-        Entries(conditions, (condition, section) =>
+        parts.Entries(conditions, (condition, section) =>
         {
             section.Add((int)condition.Scope);
-            Numbers([.. condition.Any.Select(Number)], section);
+            section.Add([.. condition.Any.Select(Number)]);
         });
-        Entries(phrases, WritePhrase);
-        header.Add(body.ToArray());
-        writer.Add(name, header);
+        parts.Entries(phrases, WritePhrase);
+        writer.Add(name, parts.ToSection());
 
         int Number(Phrase phrase)
         {
             phrases.Add(phrase);
             return phrases.Count - 1;
-        }
-
-        void Entries<T>(IReadOnlyList<T> all, Action<T, ImageSection> write)
-        {
-            header.Add(HeaderLength + body.Length);
-            ImageSection entries = new();
-            int first = HeaderLength + body.Length + 4 + (4 * all.Count);
-            body.Add(all.Count);
-            foreach (T one in all)
-            {
-                body.Add(first + entries.Length);
-                write(one, entries);
-            }
-
-            body.Add(entries.ToArray());
         }
     }
 
@@ -119,16 +95,7 @@ internal static class StepRuleWriter
             section.Add(place.Most);
             section.Add(place.Optional ? 1 : 0);
             section.Add(place.Gap);
-            Numbers([.. place.Words.Range.Where(place.Words.Has)], section);
-        }
-    }
-
-    private static void Numbers(int[] numbers, ImageSection section)
-    {
-        section.Add(numbers.Length);
-        foreach (int number in numbers)
-        {
-            section.Add(number);
+            section.Add([.. place.Words.Range.Where(place.Words.Has)]);
         }
     }
 }

@@ -39,14 +39,11 @@ internal sealed class JarSteps(LineWordTable words)
         // Most dishes never come near a jar.
         if (!part.Steps.Any(step => step.Text.Text.AsSpan().ContainsAny(_jars)))
         {
-            yield break;
+            return [];
         }
 
-        bool filled = false;
-        StepFact? heated = null;
-        StepFact? other = null;
-        StepFact? canner = null;
-        StepFact? pressure = null;
+        StepFact? filled = null;
+        StepFact?[] found = new StepFact?[4]; // heated, other heat, canner, pressure: each at its first place
         foreach (StepSentence sentence in part.Steps)
         {
             if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts))
@@ -55,41 +52,27 @@ internal sealed class JarSteps(LineWordTable words)
             }
 
             List<PlacedWord> all = PlacedWord.Of(sentence.Text.Text);
-            int fill = filled ? -1 : FillAt(all);
-            if (!filled && heated is null && HeatIn(all, 0, fill < 0 ? all.Count : fill) is { } heat)
+            int fill = filled is null ? FillAt(all) : -1;
+            if (filled is null)
             {
-                heated = Fact(Heated, sentence, heat);
+                found[0] ??= Fact(Heated, sentence, HeatIn(all, 0, fill < 0 ? all.Count : fill));
+                filled = Fact(Filled, sentence, fill < 0 ? null : all[fill]);
             }
 
-            if (!filled && fill >= 0)
+            if (filled is not null)
             {
-                filled = true;
-                yield return Fact(Filled, sentence, all[fill]);
-            }
-
-            if (filled)
-            {
-                canner ??= Named(all, "heat-named") is { } named ? Fact(Canner, sentence, named) : null;
-                pressure ??= Named(all, "heat-pressure") is { } under ? Fact(Pressure, sentence, under) : null;
-            }
-
-            if (filled && other is null && OtherIn(all, Math.Max(fill, 0)) is { } device)
-            {
-                other = Fact(OtherHeat, sentence, device);
+                found[1] ??= Fact(OtherHeat, sentence, OtherIn(all, Math.Max(fill, 0)));
+                found[2] ??= Fact(Canner, sentence, Named(all, "heat-named"));
+                found[3] ??= Fact(Pressure, sentence, Named(all, "heat-pressure"));
             }
         }
 
-        foreach (StepFact? fact in (StepFact?[])[heated, other, canner, pressure])
-        {
-            if (fact is not null)
-            {
-                yield return fact;
-            }
-        }
+        return [.. found.Prepend(filled).OfType<StepFact>()];
     }
 
-    private static StepFact Fact(string id, StepSentence sentence, PlacedWord at) =>
-        new(id, sentence, sentence.Text.Map(at.Start, at.End), sentence.Text.Text[at.Start..at.End]);
+    private static StepFact? Fact(string id, StepSentence sentence, PlacedWord? word) => word is { } at
+        ? new(id, sentence, sentence.Text.Map(at.Start, at.End), sentence.Text.Text[at.Start..at.End])
+        : null;
 
     // The first word of filling in a sentence that names a jar and does not wash it; "into hot pints" names one, "2 pints of water" does not.
     private int FillAt(List<PlacedWord> all)

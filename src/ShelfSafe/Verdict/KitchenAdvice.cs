@@ -66,18 +66,8 @@ internal sealed class KitchenAdvice(PackTables pack, Func<string, SourceReferenc
             return new(lines, [], [], FreezerFirst: false);
         }
 
-        List<KitchenNote> notes = [];
         KitchenNote? gap = lines.IsEmpty ? GapNote(kitchen, linesOf) : null;
-        if (gap is not null)
-        {
-            notes.Add(gap);
-        }
-
-        if (AltitudeNote(kitchen, lines) is { } altitude)
-        {
-            notes.Add(altitude);
-        }
-
+        List<KitchenNote> notes = [.. new[] { gap, AltitudeNote(kitchen, lines) }.OfType<KitchenNote>()];
         ImmutableArray<string> able = [.. needed.Where(method => kitchen.Canners.Any(canner => _tables.Row(canner, method) is { Does: "yes" }))];
         bool lacks = !kitchen.Canners.IsEmpty && able.IsEmpty;
         bool untested = kitchen.Canners.Any(canner => needed.Any(method => _tables.Row(canner, method) is { Does: "untested" }));
@@ -98,13 +88,19 @@ internal sealed class KitchenAdvice(PackTables pack, Func<string, SourceReferenc
 
         bool lowAcid = needed.Contains(Pressure) && !needed.Contains(BoilingWater);
         CountryRow? country = _tables.Countries.FirstOrDefault(row => row.Code == kitchen.Region);
-        if (lowAcid && kitchen.Region.Length > 0 && country is not { LowAcid: "pressure-canner" })
+        if (lowAcid && CountryNote(kitchen, country) is { } advice)
         {
-            notes.Add(country is null ? Note("country-unknown") : new(KitchenNote.OfCountry, country.Text, country.Instead, [.. country.Sources.Select(source)]));
+            notes.Add(advice);
         }
 
         return new(lacks && untested ? [] : lines, [.. notes], able, lacks || gap is { Id: not "beyond-jar" } || (lowAcid && country is { LowAcid: "against" }));
     }
+
+    // What the authority of the country says of low-acid food in jars, where it says anything against it.
+    private KitchenNote? CountryNote(Kitchen kitchen, CountryRow? country) =>
+        kitchen.Region.Length == 0 || country is { LowAcid: "pressure-canner" } ? null
+        : country is null ? Note("country-unknown")
+        : new(KitchenNote.OfCountry, country.Text, country.Instead, [.. country.Sources.Select(source)]);
 
     // Why no row is left, and what the table does list: another jar, another gauge, or nothing at this altitude.
     private KitchenNote GapNote(Kitchen kitchen, Func<Kitchen, ImmutableArray<ProcessLine>> linesOf)

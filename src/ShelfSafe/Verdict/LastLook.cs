@@ -22,56 +22,60 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Pla
     /// <param name="part">The dish.</param>
     /// <param name="batch">Its batch.</param>
     /// <param name="outcome">What would be permitted.</param>
-    public IEnumerable<RawFinding> Find(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome)
-    {
-        bool dry = outcome.Outcome == Outcome.DryStorage;
-        bool plain = outcome.Lead is { Kind: "category", IsSmooth: false };
-        foreach ((SourceSpan span, string text) in _foods.InTitle(recipe, part, batch, outcome.Lead?.Kind == "category").Concat(_foods.BesideTheSteps(part, batch)).Concat(_foods.Unserved(part, batch)))
-        {
-            yield return hazards.Raise("step-food", null, batch, span, text, FindingLevel.Change);
-        }
+    public IEnumerable<RawFinding> Find(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome) =>
+    [
+        .. InText(recipe, part, batch, outcome),
+        .. InJars(recipe, part, batch, outcome),
+        .. part.Ingredients.SelectMany(line => InLine(line, batch, outcome)),
+        .. InSteps(part, batch, outcome),
+    ];
 
-        if (batch.Fact(JarSteps.Filled) is { } filled && !batch.Says(outcome.Lead?.Method == "pressure" ? JarSteps.Pressure : JarSteps.Canner) && !dry && !batch.Facts.Any(fact => fact.Id.StartsWith("unsafe-", StringComparison.Ordinal)))
+    private IEnumerable<RawFinding> InText(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome) =>
+        All("step-food", batch, _foods.InTitle(recipe, part, batch, outcome.Lead?.Kind == "category").Concat(_foods.BesideTheSteps(part, batch)).Concat(_foods.Unserved(part, batch)));
+
+    private IEnumerable<RawFinding> InJars(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome)
+    {
+        bool canned = outcome.Outcome == Outcome.DryStorage || batch.Says(outcome.Lead?.Method == "pressure" ? JarSteps.Pressure : JarSteps.Canner);
+        if (batch.Fact(JarSteps.Filled) is { } filled && !canned && !batch.Facts.Any(fact => fact.Id.StartsWith("unsafe-", StringComparison.Ordinal)))
         {
-            yield return hazards.Raise("no-canner", null, batch, filled.Span, filled.Words, FindingLevel.Change);
+            yield return One("no-canner", batch, (filled.Span, filled.Words));
         }
 
         if (_jars.TooLarge(recipe, part, outcome.Lead?.Processes ?? []) is { } jar)
         {
-            yield return hazards.Raise("jar-too-large", null, batch, jar.Span, jar.Words, FindingLevel.Change);
-        }
-
-        foreach (IngredientLine line in part.Ingredients)
-        {
-            if ((_tails.SecondAmount(line) ?? _tails.Doubt(line, batch)) is { } second)
-            {
-                yield return hazards.Raise("unread", null, batch, second.Span, second.Words, FindingLevel.Change);
-            }
-
-            foreach ((SourceSpan span, string text) in _tails.OtherFoods(line, batch))
-            {
-                yield return hazards.Raise("step-food", null, batch, span, text, FindingLevel.Change);
-            }
-
-            if (plain && !dry && _tails.Prepared(line, batch) is { } prepared)
-            {
-                yield return hazards.Raise("prepared-food", null, batch, prepared.Span, prepared.Words, FindingLevel.Change);
-            }
-        }
-
-        foreach ((SourceSpan span, string text) in outcome.Outcome is Outcome.BoilingWater or Outcome.BoilingWaterAfterChanges && outcome.Lead?.Method == "boiling-water" ? _acid.Find(part, batch, outcome.Lead.Kind == "formula") : [])
-        {
-            yield return hazards.Raise("acid-in-doubt", null, batch, span, text, FindingLevel.Change);
-        }
-
-        foreach ((SourceSpan span, string text) in dry ? [] : _foods.More(part, batch))
-        {
-            yield return hazards.Raise("more-in-steps", null, batch, span, text, FindingLevel.Change);
-        }
-
-        foreach ((SourceSpan span, string text) in outcome.Outcome is Outcome.Pressure or Outcome.BoilingWater ? _unread.Find(part, batch) : [])
-        {
-            yield return hazards.Raise("unread", null, batch, span, text, FindingLevel.Change);
+            yield return One("jar-too-large", batch, jar);
         }
     }
+
+    private IEnumerable<RawFinding> InLine(IngredientLine line, Batch batch, DishOutcome outcome)
+    {
+        if ((_tails.SecondAmount(line) ?? _tails.Doubt(line, batch)) is { } second)
+        {
+            yield return One("unread", batch, second);
+        }
+
+        foreach (RawFinding other in All("step-food", batch, _tails.OtherFoods(line, batch)))
+        {
+            yield return other;
+        }
+
+        bool pieces = outcome.Lead is { Kind: "category", IsSmooth: false } && outcome.Outcome != Outcome.DryStorage;
+        if (pieces && _tails.Prepared(line, batch) is { } prepared)
+        {
+            yield return One("prepared-food", batch, prepared);
+        }
+    }
+
+    private IEnumerable<RawFinding> InSteps(RecipePart part, Batch batch, DishOutcome outcome)
+    {
+        bool acid = outcome.Outcome is Outcome.BoilingWater or Outcome.BoilingWaterAfterChanges && outcome.Lead?.Method == "boiling-water";
+        bool now = outcome.Outcome is Outcome.Pressure or Outcome.BoilingWater;
+        return All("acid-in-doubt", batch, acid ? _acid.Find(part, batch, outcome.Lead!.Kind == "formula") : [])
+            .Concat(All("more-in-steps", batch, outcome.Outcome == Outcome.DryStorage ? [] : _foods.More(part, batch)))
+            .Concat(All("unread", batch, now ? _unread.Find(part, batch) : []));
+    }
+
+    private IEnumerable<RawFinding> All(string rule, Batch batch, IEnumerable<(SourceSpan, string)> places) => places.Select(place => One(rule, batch, place));
+
+    private RawFinding One(string rule, Batch batch, (SourceSpan Span, string Words) place) => hazards.Raise(rule, null, batch, place.Span, place.Words, FindingLevel.Change);
 }

@@ -109,19 +109,7 @@ public sealed class RecipeVetter
 
     private Dish Judge(Recipe recipe, RecipePart part, Kitchen kitchen)
     {
-        double most = _pack.Tables.Limits["most-ingredients"];
-        List<Ingredient> ingredients = [];
-        foreach (IngredientLine line in part.Ingredients)
-        {
-            ingredients.AddRange(_ingredients.Read(line));
-            if (ingredients.Count > most)
-            {
-                break;
-            }
-        }
-
-        // More than any recipe has: the rest is not judged, and nothing is permitted.
-        bool endless = ingredients.Count > most;
+        List<Ingredient> ingredients = Ingredients(part, out bool endless);
         Batch batch = _batches.Make(recipe, part, ingredients);
         Acidity acidity = _acidity.Of(batch);
         List<RawFinding> found = _hazards.Find(batch, acidity);
@@ -154,6 +142,24 @@ public sealed class RecipeVetter
         outcome = OutcomeJudge.AfterOwnProcess(outcome, all);
         bool barred = outcome.Outcome is Outcome.FreezeOrChill or Outcome.TestedRecipeOnly or Outcome.CannotTell or Outcome.NotAJarFood;
         return new(part, batch, ingredients, acidity, outcome, _cases.Settle(Settle(batch, all, outcome), batch, acidity, outcome.Outcome), Compared(formula, outcome), barred ? _formulas.Nearest(batch) : []);
+    }
+
+    // Of a list longer than any recipe's the rest is not judged, and nothing is permitted.
+    private List<Ingredient> Ingredients(RecipePart part, out bool endless)
+    {
+        double most = _pack.Tables.Limits["most-ingredients"];
+        List<Ingredient> ingredients = [];
+        foreach (IngredientLine line in part.Ingredients)
+        {
+            ingredients.AddRange(_ingredients.Read(line));
+            if (ingredients.Count > most)
+            {
+                break;
+            }
+        }
+
+        endless = ingredients.Count > most;
+        return ingredients;
     }
 
     private List<Candidate> Categories(Batch batch, Acidity acidity, List<RawFinding> found)
