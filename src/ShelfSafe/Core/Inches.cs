@@ -6,6 +6,7 @@ namespace ShelfSafe.Core;
 public static class Inches
 {
     /// <summary>Such as <c>1/2</c>, <c>1</c> or <c>1 1/4</c>; a length between eighths is printed with a point.</summary>
+    /// <param name="inches">A length in inches, 0 or more.</param>
     public static string Of(double inches)
     {
         double whole = Math.Floor(inches);

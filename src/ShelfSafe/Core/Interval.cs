@@ -32,7 +32,7 @@ public readonly record struct Interval(double Low, double High)
     /// <summary>A quantity times a factor of 0 or more.</summary>
     public static Interval Multiply(Interval left, double factor) => left * factor;
 
-    /// <summary>The smallest interval that holds both.</summary>
+    /// <summary>The smallest interval that holds both: what a quantity may be that is one of the two.</summary>
     public Interval Hull(Interval other) => new(Math.Min(Low, other.Low), Math.Max(High, other.High));
 
     /// <summary>The same upper end with nothing as the lower: the quantity may be left out.</summary>
@@ -42,6 +42,8 @@ public readonly record struct Interval(double Low, double High)
     /// Share of this part in a whole made of it and independent others: the upper end is high / (high + others low),
     /// never interval divided by interval, which would count the part twice.
     /// </summary>
+    /// <param name="others">Everything else in the whole, in the unit of this part, 0 or more.</param>
+    /// <returns>A share from 0 to 1; 0 to 1 where nothing bounds the parts.</returns>
     public Interval ShareAgainst(Interval others)
     {
         double low = Low <= 0 ? 0 : double.IsFinite(others.High) ? Low / (Low + others.High) : 0;

@@ -28,6 +28,7 @@ public sealed class LineTable
     public int Count => _starts.Length;
 
     /// <summary>Line and column of an offset, both from 1.</summary>
+    /// <param name="offset">Offset in UTF-16 units, from 0; the end of the text is a place too.</param>
     public (int Line, int Column) At(int offset)
     {
         int index = Array.BinarySearch(_starts, offset);
@@ -36,6 +37,8 @@ public sealed class LineTable
         return (line + 1, line == 0 ? Math.Max(1, column - _skipped) : column);
     }
 
-    /// <summary>Offset at which a line (from 1) starts.</summary>
+    /// <summary>Offset at which a line starts.</summary>
+    /// <param name="line">Number of the line, from 1 to <see cref="Count"/>.</param>
+    /// <exception cref="IndexOutOfRangeException">The text has no such line.</exception>
     public int StartOf(int line) => _starts[line - 1];
 }

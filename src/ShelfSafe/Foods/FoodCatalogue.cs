@@ -73,7 +73,8 @@ public sealed class FoodCatalogue
     /// <summary>Traits that reading must not lose.</summary>
     internal HazardTraits Traits { get; }
 
-    /// <summary>What a phrase means.</summary>
+    /// <summary>What a phrase means: an identified food, a choice of foods that all count, or <see cref="Unidentified"/>; never <see langword="null"/>.</summary>
+    /// <param name="phrase">Words for one food, in any case and number, amounts and preparation taken off.</param>
     public FoodMatch Find(string phrase)
     {
         ArgumentNullException.ThrowIfNull(phrase);
@@ -122,7 +123,8 @@ public sealed class FoodCatalogue
         return match is not null;
     }
 
-    /// <summary>Foods named in running text: the longest match at each word, with offsets into the text.</summary>
+    /// <summary>Foods named in running text: the longest match at each word, with offsets into the text, in reading order.</summary>
+    /// <remarks>Whole phrases of the table alone: spelling is not mended and no head noun is looked for.</remarks>
     public IReadOnlyList<FoodMention> Mentions(string text)
     {
         ArgumentNullException.ThrowIfNull(text);

@@ -43,9 +43,13 @@ public sealed record FigureAxis(string Name, double Low, double High, double Ste
 
 /// <summary>A line of points; <see cref="X"/> and <see cref="Y"/> have the same length.</summary>
 /// <param name="Name">Name in the legend.</param>
+/// <param name="X">Places along the horizontal axis, rising, in its unit.</param>
+/// <param name="Y">Values in the unit of the vertical axis.</param>
 public sealed record FigureLine(string Name, ImmutableArray<double> X, ImmutableArray<double> Y);
 
 /// <summary>A bar from one value to another.</summary>
 /// <param name="Name">Name beside the bar.</param>
+/// <param name="Low">Where it begins, in the unit of the axis.</param>
+/// <param name="High">Where it ends, not below its beginning.</param>
 /// <param name="Dark">Whether it is the cook's own, drawn dark.</param>
 public sealed record FigureBar(string Name, double Low, double High, bool Dark = false);

@@ -42,7 +42,7 @@ public sealed record Batch(
     /// <remarks>The upper end is high / (high + others low), as an item's own uncertainty must not count twice.</remarks>
     public Interval ShareOf(Func<BatchItem, bool> chosen) => Share(chosen, item => item.Grams);
 
-    /// <summary>Share by volume of everything that does not run like water.</summary>
+    /// <summary>Share, 0 to 1, by volume of everything that does not run like water; the upper end as of <see cref="ShareOf"/>.</summary>
     public Interval SolidsShare => Share(item => !item.Has("thin-liquid"), item => item.Millilitres);
 
     /// <summary>Whether the steps say the fact.</summary>

@@ -56,6 +56,13 @@ public sealed record JarRow(string Jar, double BrimMillilitres, Interval Millili
 public sealed record JarWeightRow(string Product, Interval PoundsAQuart, string Source);
 
 /// <summary>What 100 g of a food is made of, g; <see langword="null"/> where it is not published, which is never zero.</summary>
+/// <param name="Water">Water, g.</param>
+/// <param name="Protein">Protein, g.</param>
+/// <param name="Fat">Fat, g.</param>
+/// <param name="Carbohydrate">Carbohydrate, starch and fibre counted in, g.</param>
+/// <param name="Fibre">Fibre, g.</param>
+/// <param name="Starch">Starch, g.</param>
+/// <param name="Ash">Ash, g.</param>
 /// <param name="Density">Density without air, g/ml, from the composition.</param>
 /// <param name="Source">Key of the source tables with the food's number there.</param>
 public sealed record Composition(

@@ -4,6 +4,7 @@ using ShelfSafe.Core;
 namespace ShelfSafe.Pack;
 
 /// <summary>A card of <c>rules/categories/</c>: an open category of published processes and its gates.</summary>
+/// <param name="Id">The file's name.</param>
 /// <param name="Name">Plain name of the category.</param>
 /// <param name="Dish">Plain word for such a dish in messages, for instance "soup".</param>
 /// <param name="Method"><c>pressure</c>, <c>boiling-water</c> or <c>dry</c>.</param>
@@ -36,5 +37,9 @@ public sealed record CategoryCard(
 /// <summary>One gate of a category.</summary>
 /// <param name="Rule">Rule id that its finding carries.</param>
 /// <param name="Refuses">Whether the category is then out of reach even after changes.</param>
-/// <param name="Level">Level of the finding where it does not refuse.</param>
+/// <param name="Level">Level of the finding where it does not refuse; a refusal is a change.</param>
+/// <param name="Check">When the gate is shut.</param>
+/// <param name="Message">What is there, with placeholders.</param>
+/// <param name="Instead">What to do instead; empty for the words of the rule's own card.</param>
+/// <param name="Sources">Keys of <c>rules/sources.csv</c>.</param>
 public sealed record Gate(string Rule, bool Refuses, FindingLevel Level, Check Check, string Message, string Instead, ImmutableArray<string> Sources);

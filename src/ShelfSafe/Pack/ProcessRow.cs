@@ -3,10 +3,22 @@ using System.Collections.Immutable;
 namespace ShelfSafe.Pack;
 
 /// <summary>One published process: a product in one jar, pack and method (<c>rules/processes.csv</c>).</summary>
+/// <param name="Id">Key of the row.</param>
+/// <param name="Product">Product as the guide names it.</param>
+/// <param name="FoodGroup">Group of the product, as the guide parts them.</param>
+/// <param name="Acidity"><c>acid</c>, <c>acidified</c> or <c>low-acid</c>.</param>
+/// <param name="Pack"><c>hot</c>, <c>raw</c>, or <c>either</c> where one row is printed for both.</param>
+/// <param name="Jar">Size of the jar, an id of <c>rules/jars.csv</c>.</param>
+/// <param name="Method"><c>boiling-water</c> or <c>pressure</c>.</param>
 /// <param name="Minutes">At pressure for every altitude; in boiling water the figure of the lowest band.</param>
 /// <param name="BoilingWater">Minutes by altitude band, empty for pressure.</param>
 /// <param name="Dial">Pounds by altitude band on a dial gauge, empty where none is printed.</param>
 /// <param name="Weighted">Pounds by altitude band on a weighted gauge, empty where none is printed.</param>
+/// <param name="HeadspaceInches">Headspace, inches.</param>
+/// <param name="AcidAddition">Acid to add to each jar, as printed, or empty.</param>
+/// <param name="Conditions">Further conditions, as printed, or empty.</param>
+/// <param name="Source">Document and page.</param>
+/// <param name="Url">Where it was read.</param>
 /// <param name="Seen">Whether the printed source was seen; a row that was not yields no time.</param>
 public sealed record ProcessRow(
     string Id,

@@ -25,7 +25,11 @@ public sealed record RunSheet(
 /// <param name="Title">Its title, or its file where it has none.</param>
 /// <param name="Process">The one published row that governs: this jar, pack, gauge and altitude.</param>
 /// <param name="Jars">Jars it fills; the high end infinite where it cannot be told.</param>
-/// <param name="Loads">Canner loads.</param>
+/// <param name="Loads">Canner loads; the high end infinite likewise.</param>
+/// <param name="Prepare">Soaking, pre-cooking and the like, in order.</param>
+/// <param name="Fill">Filling and closing the jars.</param>
+/// <param name="Canner">The work at the canner, load by load.</param>
+/// <param name="Trouble">What to do if the pressure or the boil falls.</param>
 public sealed record PlannedRecipe(
     string Title,
     ProcessLine Process,
@@ -38,8 +42,10 @@ public sealed record PlannedRecipe(
 
 /// <summary>One step.</summary>
 /// <param name="Id">Row of <c>rules/run-sheet.csv</c>.</param>
+/// <param name="Text">What to do, its figures filled in.</param>
 /// <param name="Minutes">Minutes it takes, or <see langword="null"/> where it takes none of its own.</param>
 /// <param name="Source">Document and page, or common practice.</param>
+/// <param name="Url">Where it was read, or empty.</param>
 public sealed record RunSheetStep(string Id, string Text, Interval? Minutes, string Source, string Url);
 
 /// <summary>One line of the timetable.</summary>
