@@ -85,15 +85,8 @@ public class RecipeComparerTests
     [InlineData("- 1 tsp salt", "- 1 tsp salt\n- 250 ml cream", "added", "dairy")]
     [InlineData("- 1 tsp salt", "- 1 tsp salt\n- 500 g beef, cubed", "added", "meat")]
     [InlineData("cooked kidney beans", "cooked black beans", "swapped", "low-acid-swap")]
-    public void Compare_OneDangerousChangeOfASoup_FindsExactlyThat(string words, string now, string kind, string row)
-    {
-        RecipeComparison comparison = Compare(Soup, Soup.Replace(words, now, StringComparison.Ordinal));
-
-        IngredientChange change = Assert.Single(comparison.Changes);
-        Assert.Equal((kind, row, true), (change.Kind, change.RowId, change.Matters));
-        Assert.NotEmpty(change.Sources);
-        Assert.True(comparison.Matters);
-    }
+    public void Compare_OneDangerousChangeOfASoup_FindsExactlyThat(string words, string now, string kind, string row) =>
+        AssertOneChange(Soup, words, now, kind, row);
 
     // Source: USDA Guide 3, p. 3-19 to 3-26 (salsas: amounts of acid, tomatoes, peppers and onions are fixed).
     [Theory]
@@ -104,16 +97,8 @@ public class RecipeComparerTests
     [InlineData("cider vinegar (5 percent)", "white vinegar (5 percent)", "swapped", "acid-less")]
     [InlineData("7 lb tomatoes", "4 lb tomatoes", "cut", "tomato-less")]
     [InlineData("2 cups chopped onions", "3 cups chopped onions", "raised", "low-acid-more")]
-    public void Compare_OneDangerousChangeOfASalsa_FindsExactlyThat(string words, string now, string kind, string row)
-    {
-        string salsa = Salsa.ReplaceLineEndings("\n");
-
-        RecipeComparison comparison = Compare(salsa, salsa.Replace(words, now, StringComparison.Ordinal));
-
-        IngredientChange change = Assert.Single(comparison.Changes);
-        Assert.Equal((kind, row, true), (change.Kind, change.RowId, change.Matters));
-        Assert.True(comparison.Matters);
-    }
+    public void Compare_OneDangerousChangeOfASalsa_FindsExactlyThat(string words, string now, string kind, string row) =>
+        AssertOneChange(Salsa, words, now, kind, row);
 
     [Fact]
     public void Compare_HalfAsMuchMore_SaysByHowMuch()
@@ -185,5 +170,17 @@ public class RecipeComparerTests
         }
 
         return string.Join('\n', lines);
+    }
+
+    private static void AssertOneChange(string recipe, string words, string now, string kind, string row)
+    {
+        string before = recipe.ReplaceLineEndings("\n");
+
+        RecipeComparison comparison = Compare(before, before.Replace(words, now, StringComparison.Ordinal));
+
+        IngredientChange change = Assert.Single(comparison.Changes);
+        Assert.Equal((kind, row, true), (change.Kind, change.RowId, change.Matters));
+        Assert.NotEmpty(change.Sources);
+        Assert.True(comparison.Matters);
     }
 }

@@ -8,7 +8,7 @@ namespace ShelfSafe.Tests.Verdict;
 /// <summary>Words that deny what follows them. What is wrongly heard as denied would be missed, so each kind has a near miss.</summary>
 public sealed class DenialsTests
 {
-    private static readonly Denials Built = new(new LineWordTable(RulePack.Default.Text("units.csv"), RulePack.Default.Text("line-words.csv"), []));
+    private static readonly Denials Built = new(LineWordTable.Of(RulePack.Default, []));
 
     [Theory]
     [InlineData("2 lb carrots, no ", true)]
