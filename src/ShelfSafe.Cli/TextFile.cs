@@ -8,6 +8,8 @@ internal static class TextFile
     /// <summary>Largest input that is read, in bytes.</summary>
     public const int MostBytes = 16 * 1024 * 1024;
 
+    private const int LargestPiece = 65_536;
+
     private static readonly UTF8Encoding _strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>Reads a file, or standard input where the path is <c>-</c>.</summary>
@@ -66,8 +68,10 @@ internal static class TextFile
     /// <summary>Reads a stream to its end, or as far as is allowed.</summary>
     public static string? Read(Stream stream, out string wrong)
     {
-        using MemoryStream held = new();
-        byte[] piece = new byte[65_536];
+        // A file tells its length; what tells none, or 0 as files of the system do, is read in large pieces.
+        int expected = stream.CanSeek ? (int)Math.Min(stream.Length, MostBytes) : 0;
+        using MemoryStream held = new(expected);
+        byte[] piece = new byte[expected > 0 ? Math.Min(expected + 1, LargestPiece) : LargestPiece];
         int got;
         while ((got = stream.Read(piece, 0, piece.Length)) > 0)
         {

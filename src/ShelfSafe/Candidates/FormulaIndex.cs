@@ -41,13 +41,14 @@ internal sealed class FormulaIndex
     /// <summary>Makes the index of tables in memory; a stand-in counts for the slot it stands for.</summary>
     public static FormulaIndex Of(ImmutableArray<FormulaRow> formulas, PackTables tables)
     {
-        PackImageWriter writer = new();
-        FormulaIndexWriter.Write(formulas, tables.ProcessTable, writer);
-        return new(PackImage.Of(writer.ToArray()));
+        return new(PackImage.Of(writer => FormulaIndexWriter.Write(formulas, tables.ProcessTable, writer)));
     }
 
     /// <summary>Whether a formula was seen in its source and leads to a process that was.</summary>
     public bool HasTime(int formula) => _timed[formula];
+
+    /// <summary>How many formulas have an id before its own, in ordinal order.</summary>
+    public int Rank(int formula) => _image.Int32(_at + FormulaIndexWriter.HeaderLength + (FormulaIndexWriter.FormulaLength * formula) + 24);
 
     /// <summary>Whether a batch is of a kind that is judged by a formula.</summary>
     public bool IsOfKind(int formula, Batch batch)

@@ -6,7 +6,7 @@ namespace ShelfSafe.Candidates;
 /// <summary>Writes the section that <see cref="FormulaIndex"/> reads.</summary>
 /// <remarks>
 /// Layout: number of formulas and where the map begins; for each formula the slots that must be filled, its heaviest slot, whether it has a
-/// time, and where its kinds stand (their number, then each); the kinds; a map from each food to its slots (their number, then formula and
+/// time, where its kinds stand (their number, then each), and its rank by id; the kinds; a map from each food to its slots (their number, then formula and
 /// slot of each); those slots. Slots are bits of a set, places are counted from the section.
 /// </remarks>
 internal static class FormulaIndexWriter
@@ -18,7 +18,7 @@ internal static class FormulaIndexWriter
     public const int HeaderLength = 8;
 
     /// <summary>Bytes of one formula.</summary>
-    public const int FormulaLength = 24;
+    public const int FormulaLength = 28;
 
     /// <summary>Adds the section to an image.</summary>
     /// <param name="formulas">The formulas in the order of their table.</param>
@@ -38,6 +38,7 @@ internal static class FormulaIndexWriter
             heads.Add(main);
             heads.Add(formula.Seen && formula.ProcessRows.Any(row => processes.First("id", row) is { Seen: true }) ? 1 : 0);
             heads.Add(kindsAt + kinds.Length);
+            heads.Add(formulas.Count(other => string.CompareOrdinal(other.Id, formula.Id) < 0));
             kinds.Add([.. formula.Kinds.Select(writer.Id)]);
         }
 

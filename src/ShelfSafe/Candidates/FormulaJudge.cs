@@ -104,7 +104,7 @@ internal sealed class FormulaJudge
             int order = other.OfKind.CompareTo(one.OfKind);
             order = order != 0 ? order : other.Share.CompareTo(one.Share);
             order = order != 0 ? order : other.Foods.CompareTo(one.Foods);
-            return order != 0 ? order : string.CompareOrdinal(_formulas[one.Formula].Id, _formulas[other.Formula].Id);
+            return order != 0 ? order : _index.Rank(one.Formula).CompareTo(_index.Rank(other.Formula));
         });
         return near.Select(one => _formulas[one.Formula]);
     }

@@ -42,9 +42,7 @@ internal sealed class FoodIndex
     /// <summary>Makes the index of tables in memory.</summary>
     public static FoodIndex Of(IReadOnlyList<FoodRow> foods, IReadOnlyList<AliasRow> aliases, string region)
     {
-        PackImageWriter writer = new();
-        FoodIndexWriter.Write(foods, aliases, writer);
-        return new(PackImage.Of(writer.ToArray()), row => foods[row], region);
+        return new(PackImage.Of(writer => FoodIndexWriter.Write(foods, aliases, writer)), row => foods[row], region);
     }
 
     /// <summary>What a key means, or <see langword="null"/>.</summary>

@@ -15,7 +15,7 @@ internal sealed class LineWordTable
 
     /// <summary>Reads both tables; what is wrong is reported.</summary>
     public LineWordTable(PackText units, PackText words, List<PackFault> faults)
-        : this(Image(units, words, faults))
+        : this(PackImage.Of(writer => LineWordWriter.Write(units, words, faults, writer)))
     {
     }
 
@@ -109,7 +109,7 @@ internal sealed class LineWordTable
         }
 
         int thirdEnd = WordEnd(text, third);
-        if (!_hasThree.IsEmpty && thirdEnd > third && third > second && _hasThree.Has(text[at..first].ToLowerInvariant())
+        if (_hasThree.Count > 0 && thirdEnd > third && third > second && _hasThree.Has(text[at..first].ToLowerInvariant())
             && Known(text[at..first] + " " + text[next..second] + " " + text[third..thirdEnd]) is { } three)
         {
             end = Dot(text, thirdEnd);
@@ -125,13 +125,6 @@ internal sealed class LineWordTable
         string? one = Known(text[at..first]);
         end = one is null ? at : Dot(text, first);
         return one;
-    }
-
-    private static PackImage Image(PackText units, PackText words, List<PackFault> faults)
-    {
-        PackImageWriter writer = new();
-        LineWordWriter.Write(units, words, faults, writer);
-        return PackImage.Of(writer.ToArray());
     }
 
     private int Part(int part) => _at + _image.Int32(_at + (4 * part));

@@ -5,37 +5,39 @@ using ShelfSafe.Steps;
 
 namespace ShelfSafe.Hazards;
 
-/// <summary>Finds what is true in any jar: every card against every item, the worst row of a card winning.</summary>
+/// <summary>Finds what is true in any jar: every card that may hold against every item, the worst row of a card winning.</summary>
 /// <remarks>Known gap: a card looks at one item or at the whole batch, never at two items against each other.</remarks>
 internal sealed class HazardRoom(PackTables tables)
 {
-    private readonly Dictionary<string, HazardCard> _cards = tables.Hazards.ToDictionary(card => card.Rule, StringComparer.Ordinal);
-    private readonly (HazardCard Card, HazardRow[] OfItems, HazardRow[] OfBatch)[] _sorted = [.. tables.Hazards.Select(card => (card, Rows(card, ofItems: true), Rows(card, ofItems: false)))];
+    private readonly CardShelf<HazardCard> _cards = tables.HazardShelf;
+    private readonly SortedRows?[] _sorted = new SortedRows?[tables.HazardShelf.Count];
 
     /// <summary>Fills the blanks of messages.</summary>
     public MessageText Text { get; } = new(WordTable.BuiltIn);
 
     /// <summary>The card of a rule.</summary>
-    public HazardCard Card(string rule) => _cards[rule];
+    public HazardCard Card(string rule) => _cards.Find(rule) is int card and >= 0 ? _cards[card] : throw new KeyNotFoundException(rule);
 
     /// <summary>Whether the pack has a card for the rule.</summary>
-    public bool Knows(string rule) => _cards.ContainsKey(rule);
+    public bool Knows(string rule) => _cards.Find(rule) >= 0;
 
     /// <summary>All findings of the cards for a batch.</summary>
     public List<RawFinding> Find(Batch batch, Acidity acidity)
     {
         List<RawFinding> found = [];
-        foreach ((HazardCard card, HazardRow[] ofItems, HazardRow[] ofBatch) in _sorted)
+        foreach (int at in MeantCards.Of(_cards, batch))
         {
-            foreach (BatchItem item in ofItems.Length == 0 ? [] : batch.Items)
+            HazardCard card = _cards[at];
+            SortedRows rows = _sorted[at] ??= new(Rows(card, ofItems: true), Rows(card, ofItems: false));
+            foreach (BatchItem item in rows.OfItems.Length == 0 ? [] : batch.Items)
             {
-                if (Worst(ofItems, item, batch, acidity) is { } row)
+                if (Worst(rows.OfItems, item, batch, acidity) is { } row)
                 {
                     found.Add(OfItem(card, row, item, batch));
                 }
             }
 
-            if (Worst(ofBatch, null, batch, acidity) is { } whole)
+            if (Worst(rows.OfBatch, null, batch, acidity) is { } whole)
             {
                 found.Add(OfBatch(card, whole, batch));
             }
@@ -47,7 +49,7 @@ internal sealed class HazardRoom(PackTables tables)
     /// <summary>A finding that the program raises itself, with level and words of the card.</summary>
     public RawFinding Raise(string rule, BatchItem? item, Batch batch, SourceSpan? span = null, string? words = null, FindingLevel? level = null)
     {
-        HazardCard card = _cards[rule];
+        HazardCard card = Card(rule);
         HazardRow row = card.Rows[0];
         foreach (HazardRow candidate in card.Rows)
         {
@@ -131,4 +133,6 @@ internal sealed class HazardRoom(PackTables tables)
     }
 
     private static SourceSpan Start(Batch batch) => new(batch.Span.Start, batch.Span.Start);
+
+    private sealed record SortedRows(HazardRow[] OfItems, HazardRow[] OfBatch);
 }

@@ -5,55 +5,37 @@ using ShelfSafe.Pack;
 namespace ShelfSafe.Measuring;
 
 /// <summary>The measure tables, ready for look-up by food.</summary>
-internal sealed class MeasureIndex
+internal sealed class MeasureIndex(MeasureTables tables)
 {
-    private readonly MeasureTables _tables;
-    private readonly Dictionary<(string Unit, string Region), UnitFactorRow> _units = [];
-    private readonly Dictionary<(string Group, string Unit), Interval> _packages = [];
-    private readonly Dictionary<string, GroupWeightRow> _groups = new(StringComparer.Ordinal);
-
-    /// <summary>Indexes the tables.</summary>
-    public MeasureIndex(MeasureTables tables)
+    /// <summary>Size of a mass or volume unit in a country, or all national sizes where it is not known.</summary>
+    public UnitFactorRow? Unit(string unit, string region)
     {
-        _tables = tables;
-        foreach (UnitFactorRow row in tables.Units)
-        {
-            _units[(row.Unit, row.Region)] = row;
-        }
-
-        foreach (PackageRow row in tables.Packages)
-        {
-            _packages[(row.Group, row.Unit)] = row.Grams;
-        }
-
-        foreach (GroupWeightRow row in tables.Groups)
-        {
-            _groups[row.Group] = row;
-        }
+        ImmutableArray<UnitFactorRow> rows = tables.Units.With("unit", unit);
+        return rows.LastOrDefault(row => row.Region == region) ?? rows.LastOrDefault(row => row.Region.Length == 0);
     }
 
-    /// <summary>Size of a mass or volume unit in a country, or all national sizes where it is not known.</summary>
-    public UnitFactorRow? Unit(string unit, string region) =>
-        _units.GetValueOrDefault((unit, region)) ?? _units.GetValueOrDefault((unit, string.Empty));
-
     /// <summary>Wide default weight of a counted unit, g.</summary>
-    public Interval? Package(string group, string unit) =>
-        _packages.TryGetValue((group, unit), out Interval own) || _packages.TryGetValue(("*", unit), out own) ? own : null;
+    public Interval? Package(string group, string unit)
+    {
+        ImmutableArray<PackageRow> rows = tables.Packages.With("unit", unit);
+        return (rows.LastOrDefault(row => row.Group == group) ?? rows.LastOrDefault(row => row.Group == "*"))?.Grams;
+    }
 
     /// <summary>Wide defaults of a food group.</summary>
-    public GroupWeightRow Group(string group) => _groups.GetValueOrDefault(group) ?? _groups["*"];
+    public GroupWeightRow Group(string group) =>
+        tables.Groups.First("group", group) ?? tables.Groups.First("group", "*") ?? throw new KeyNotFoundException(group);
 
     /// <summary>Composition of a published food, or <see langword="null"/>.</summary>
-    public Composition? CompositionOf(string like) => _tables.Compositions.With("food", like) is [.., Composition last] ? last : null;
+    public Composition? CompositionOf(string like) => tables.Compositions.With("food", like) is [.., Composition last] ? last : null;
 
     /// <summary>The published foods that stand for a food, at least one row: where there is none, the food itself.</summary>
     public IReadOnlyList<LikeRow> LikesOf(FoodRow food) =>
-        _tables.Likes.With("food", food.Id) is { IsEmpty: false } rows
+        tables.Likes.With("food", food.Id) is { IsEmpty: false } rows
             ? rows
             : [new LikeRow(food.Id, food.Id, false, string.Empty, food.Has("thin-liquid") || food.Group is "water" or "alcohol")];
 
     /// <summary>Rows of measures of a published food.</summary>
-    public IReadOnlyList<MeasureRow> MeasuresOf(string like) => _tables.Measures.With("food", like);
+    public IReadOnlyList<MeasureRow> MeasuresOf(string like) => tables.Measures.With("food", like);
 
     /// <summary>The published foods that may stand for a food in a printed state; the worst of several is the caller's.</summary>
     public ImmutableArray<LikeRow> Matching(FoodRow food, PrintedState printed)

@@ -79,9 +79,9 @@ public sealed record Composition(
 /// <summary>The typed measure tables of a rule pack, as they stand.</summary>
 internal sealed record MeasureTables(
     RowTable<MeasureRow> Measures,
-    ImmutableArray<UnitFactorRow> Units,
-    ImmutableArray<PackageRow> Packages,
-    ImmutableArray<GroupWeightRow> Groups,
+    RowTable<UnitFactorRow> Units,
+    RowTable<PackageRow> Packages,
+    RowTable<GroupWeightRow> Groups,
     RowTable<LikeRow> Likes,
     RowTable<Composition> Compositions,
     ImmutableArray<YieldRow> Yields,

@@ -12,9 +12,9 @@ internal static class MeasureTableReader
     /// <param name="faults">Receives what is wrong.</param>
     public static MeasureTables Read(Func<string, PackText> text, List<PackFault> faults) => new(
         Rows(text, TableKeys.Measures, row => new MeasureRow(row.Text("food"), row.Text("measure"), row.Text("state"), Pair(row, "low", "high")), faults),
-        Table(text, "unit-factors.csv", ["unit", "region", "kind", "low", "high", "source"], row => new UnitFactorRow(row.Text("unit"), row.Text("region"), row.Choice("kind", ("mass", true), ("volume", false)), Pair(row, "low", "high")), faults),
-        Table(text, "packages.csv", ["group", "unit", "low", "high", "source"], row => new PackageRow(row.Text("group"), row.Text("unit"), Pair(row, "low", "high")), faults),
-        Table(text, "group-weights.csv", ["group", "bulk_low", "bulk_high", "density_low", "density_high", "each_low", "each_high", "source"], Group, faults),
+        Rows(text, TableKeys.UnitFactors, row => new UnitFactorRow(row.Text("unit"), row.Text("region"), row.Choice("kind", ("mass", true), ("volume", false)), Pair(row, "low", "high")), faults),
+        Rows(text, TableKeys.Packages, row => new PackageRow(row.Text("group"), row.Text("unit"), Pair(row, "low", "high")), faults),
+        Rows(text, TableKeys.GroupWeights, Group, faults),
         Rows(text, TableKeys.Likes, Like, faults),
         Rows(text, TableKeys.Compositions, Made, faults),
         Table(text, "yields.csv", ["group", "food", "from", "to", "low", "high", "source"], row => new YieldRow(row.Text("group"), row.Text("food"), row.Text("from"), row.Text("to"), Pair(row, "low", "high"), row.Text("source")), faults),

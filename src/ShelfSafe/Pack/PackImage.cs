@@ -60,6 +60,15 @@ internal sealed unsafe class PackImage
         }
     }
 
+    /// <summary>Makes an image in memory.</summary>
+    /// <param name="write">Writes what it holds.</param>
+    public static PackImage Of(Action<PackImageWriter> write)
+    {
+        PackImageWriter writer = new();
+        write(writer);
+        return Of(writer.ToArray());
+    }
+
     /// <summary>The whole image.</summary>
     public ReadOnlySpan<byte> Bytes => new(_start, _length);
 

@@ -17,6 +17,8 @@ internal sealed class PackTables
     private readonly Lazy<ImmutableArray<StorageRow>> _storage;
     private readonly Lazy<ImmutableArray<HazardCard>> _hazards;
     private readonly Lazy<ImmutableArray<CategoryCard>> _categories;
+    private readonly Lazy<CardShelf<HazardCard>> _hazardShelf;
+    private readonly Lazy<CardShelf<CategoryCard>> _categoryShelf;
     private readonly Lazy<ImmutableArray<JarSignCard>> _jarSigns;
     private readonly Lazy<Limits> _limits;
     private readonly Lazy<KitchenTables> _kitchen;
@@ -37,8 +39,10 @@ internal sealed class PackTables
         _sources = Table(TableKeys.Sources, static row => new SourceRow(row.Text("id"), row.Text("title"), row.Text("locator"), row.Text("url"), row.Text("seen"), row.Text("status")));
         _storage = Table("storage.csv", StorageColumns, static row => new StorageRow(row.Text("id"), row.Text("applies"), row.Text("fridge"), row.Text("freezer"), row.Text("text"), row.Text("source"), row.Text("url"), row.Text("status")));
         PackImage? image = (files as ImageFiles)?.Image;
-        _hazards = new(() => image is not null ? CardImage.Hazards(image) : Read(found => Cards("hazards/", CardReader.Hazard, found)));
-        _categories = new(() => image is not null ? CardImage.Categories(image) : Read(found => Cards("categories/", CardReader.Category, found)));
+        _hazards = new(() => image is not null ? HazardShelf.All : Read(found => Cards("hazards/", CardReader.Hazard, found)));
+        _categories = new(() => image is not null ? CategoryShelf.All : Read(found => Cards("categories/", CardReader.Category, found)));
+        _hazardShelf = new(() => CardImage.Hazards(image ?? PackImage.Of(writer => CardImage.WriteHazards(Hazards, writer))));
+        _categoryShelf = new(() => CardImage.Categories(image ?? PackImage.Of(writer => CardImage.WriteCategories(Categories, writer))));
         _jarSigns = new(() => Read(found => JarSignReader.ReadAll(files, found)));
         _limits = new(() => Read(found => Limits.Read(files["limits.csv"], found)));
         _kitchen = new(() => Read(found => KitchenTables.Read(path => files[path], found)));
@@ -72,8 +76,14 @@ internal sealed class PackTables
     /// <summary>The hazard cards.</summary>
     public ImmutableArray<HazardCard> Hazards => _hazards.Value;
 
+    /// <summary>The hazard cards, to be read as they are needed.</summary>
+    public CardShelf<HazardCard> HazardShelf => _hazardShelf.Value;
+
     /// <summary>The category cards.</summary>
     public ImmutableArray<CategoryCard> Categories => _categories.Value;
+
+    /// <summary>The category cards, to be read as they are needed.</summary>
+    public CardShelf<CategoryCard> CategoryShelf => _categoryShelf.Value;
 
     /// <summary>The cards for jars in the hand.</summary>
     public ImmutableArray<JarSignCard> JarSigns => _jarSigns.Value;

@@ -21,8 +21,8 @@ internal sealed class PackWords(PackImage image, int at)
         }
     }
 
-    /// <summary>Whether there are any.</summary>
-    public bool IsEmpty => _map.Count == 0;
+    /// <summary>How many there are.</summary>
+    public int Count => _map.Count;
 
     /// <summary>Whether a word is among them.</summary>
     public bool Has(ReadOnlySpan<char> word) => Index(word) >= 0;

@@ -7,6 +7,8 @@ namespace ShelfSafe.Pack;
 internal sealed class RowTable<T>
     where T : class
 {
+    private const int SmallestMemory = 7; // of rows that were found; it grows with them
+
     private readonly T?[] _rows;
     private readonly Func<int, T>? _make;
     private readonly ImageIndex[] _indexes = []; // for each key column
@@ -23,11 +25,11 @@ internal sealed class RowTable<T>
     public RowTable(PackText text, TableKeys keys, Func<CsvRow, T?> read, List<PackFault> faults)
     {
         _keys = keys.Keys;
-        _found = [.. _keys.Select(static _ => new ConcurrentDictionary<string, ImmutableArray<T>>(StringComparer.Ordinal))];
+        _found = Array.ConvertAll(_keys, static _ => new ConcurrentDictionary<string, ImmutableArray<T>>(concurrencyLevel: 1, SmallestMemory, StringComparer.Ordinal));
         _all = new(() => [.. Enumerable.Range(0, _rows!.Length).Select(row => this[row])]);
         if (text.Cells is { } table && table.HasHeader(keys.Header))
         {
-            _indexes = [.. keys.Keys.Select(key => table.Index(key))];
+            _indexes = Array.ConvertAll(keys.Keys, key => table.Index(key));
             _rows = new T?[table.Count];
             _make = row => read(new CsvRow(keys.File, keys.Header, table, row, faults))!;
         }

@@ -31,6 +31,20 @@ internal sealed record TableKeys(string File, string[] Header, params string[] K
     public static readonly TableKeys Compositions = new(
         "composition.csv", ["food", "water", "protein", "fat", "carbohydrate", "fibre", "starch", "ash", "density", "source"], "food");
 
+    /// <summary>How large a unit is.</summary>
+    public static readonly TableKeys UnitFactors = new("unit-factors.csv", ["unit", "region", "kind", "low", "high", "source"], "unit");
+
+    /// <summary>What a package weighs.</summary>
+    public static readonly TableKeys Packages = new("packages.csv", ["group", "unit", "low", "high", "source"], "unit");
+
+    /// <summary>Wide weights for a group of foods.</summary>
+    public static readonly TableKeys GroupWeights = new(
+        "group-weights.csv", ["group", "bulk_low", "bulk_high", "density_low", "density_high", "each_low", "each_high", "source"], "group");
+
+    /// <summary>What guidance rejects, by the step fact that says it.</summary>
+    public static readonly TableKeys UnsafeMethods = new(
+        "unsafe-methods.csv", ["fact", "level", "level_dry", "message", "why", "instead", "source", "url", "status"], "fact");
+
     /// <summary>The published formulas.</summary>
     public static readonly TableKeys Formulas = new("formulas.csv", ["id", "name", "kinds", "process_rows", "needs", "yield", "source", "url", "status"]);
 
@@ -50,5 +64,6 @@ internal sealed record TableKeys(string File, string[] Header, params string[] K
     public static readonly TableKeys Lists = new("lists.csv", ["list", "word", "source"], "list");
 
     /// <summary>Every table with an index.</summary>
-    public static readonly TableKeys[] All = [Foods, Processes, Sources, Measures, Likes, Compositions, Formulas, FormulaSlots, PlainWords, Words, Lists];
+    public static readonly TableKeys[] All =
+        [Foods, Processes, Sources, Measures, Likes, Compositions, UnitFactors, Packages, GroupWeights, UnsafeMethods, Formulas, FormulaSlots, PlainWords, Words, Lists];
 }

@@ -14,8 +14,45 @@ internal static class InertText
     /// Runs of white space become one space, every control or hidden formatting mark one replacement character;
     /// a text over 2,000 units is cut and ends in an ellipsis. The joiners that emoji and some scripts need stay.
     /// </summary>
-    public static string Of(string text)
+    public static string Of(string text) => IsInert(text) ? text : Cleaned(text);
+
+    /// <summary>Columns that a text takes on a terminal: 2 for wide scripts and emoji, 0 for marks that join.</summary>
+    public static int Columns(ReadOnlySpan<char> text)
     {
+        if (Ascii.IsValid(text))
+        {
+            return text.Length;
+        }
+
+        int columns = 0;
+        foreach (Rune rune in text.EnumerateRunes())
+        {
+            columns += Columns(rune);
+        }
+
+        return columns;
+    }
+
+    // Most texts are plain words with one space between them, and stay as they are.
+    private static bool IsInert(string text)
+    {
+        char before = ' ';
+        foreach (char letter in text)
+        {
+            if (letter is < ' ' or > '~' || (letter == ' ' && before == ' '))
+            {
+                return false;
+            }
+
+            before = letter;
+        }
+
+        return text.Length <= Longest && (text.Length == 0 || before != ' ');
+    }
+
+    private static string Cleaned(string text)
+    {
+        Span<char> units = stackalloc char[2];
         StringBuilder built = new(Math.Min(text.Length, Longest) + 1);
         bool space = false;
         foreach (Rune rune in text.EnumerateRunes())
@@ -37,22 +74,10 @@ internal static class InertText
                 space = false;
             }
 
-            built.Append((IsHarmless(rune) ? rune : Rune.ReplacementChar).ToString());
+            built.Append(units[..(IsHarmless(rune) ? rune : Rune.ReplacementChar).EncodeToUtf16(units)]);
         }
 
         return built.ToString();
-    }
-
-    /// <summary>Columns that a text takes on a terminal: 2 for wide scripts and emoji, 0 for marks that join.</summary>
-    public static int Columns(ReadOnlySpan<char> text)
-    {
-        int columns = 0;
-        foreach (Rune rune in text.EnumerateRunes())
-        {
-            columns += Columns(rune);
-        }
-
-        return columns;
     }
 
     private static bool IsHarmless(Rune rune) => Rune.GetUnicodeCategory(rune) switch

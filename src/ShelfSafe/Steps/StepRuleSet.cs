@@ -52,9 +52,7 @@ internal sealed class StepRuleSet
     /// <summary>Compiles rows now; a row that is wrong is left out and added to the faults.</summary>
     public static StepRuleSet Of(IEnumerable<StepFactRow> rows, List<PackFault> faults)
     {
-        PackImageWriter writer = new();
-        StepRuleWriter.Write(new StepRuleCompiler(rows, faults), StepFactRow.File, writer);
-        return new(PackImage.Of(writer.ToArray()), StepFactRow.File);
+        return new(PackImage.Of(writer => StepRuleWriter.Write(new StepRuleCompiler(rows, faults), StepFactRow.File, writer)), StepFactRow.File);
     }
 
     /// <summary>The rules that may begin at a token, in four runs: by its stem, by the word as it stands, by its beginning, and by a number.</summary>

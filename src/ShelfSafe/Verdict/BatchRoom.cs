@@ -52,7 +52,7 @@ internal sealed class BatchRoom
         ImmutableArray<BatchItem> listed = _builder.Items(ingredients);
         ImmutableArray<BatchItem> items = [.. listed, .. _stepFoods.Find(part, facts, listed)];
         string[] headings = [.. part.Steps.Select(step => step.Heading).Concat(part.Ingredients.Select(line => line.Group)).OfType<string>().Where(heading => heading != recipe.Title).Distinct(StringComparer.Ordinal)];
-        string[] foods = [.. items.Where(item => item.InJar && item.Food is not null).Select(item => item.Food!.Id).Distinct(StringComparer.Ordinal)];
+        string[] foods = [.. items.Select(item => item.InJar ? item.Food?.Id : null).OfType<string>().Distinct(StringComparer.Ordinal)];
         ImmutableArray<DishKind> kinds = _dishes.Kinds(part.Name ?? recipe.Title, headings, facts, foods);
         ImmutableArray<PrintedPh> printed = StepReader.PrintedPhs(part);
         return new(

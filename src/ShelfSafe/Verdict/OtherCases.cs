@@ -11,10 +11,8 @@ namespace ShelfSafe.Verdict;
 /// changes neither outcome nor level.
 /// </summary>
 /// <remarks>Known gap: a case sees the other findings by rule and ingredient, not by their words.</remarks>
-internal sealed class OtherCases(PackTables tables, MessageText text)
+internal sealed class OtherCases(HazardRoom hazards, MessageText text)
 {
-    private readonly Dictionary<string, ImmutableArray<HazardCase>> _cases = tables.Hazards.Where(card => !card.Cases.IsEmpty).ToDictionary(card => card.Rule, card => card.Cases, StringComparer.Ordinal);
-
     /// <summary>The findings with the words of the case that holds; a finding that another one answers is left out.</summary>
     /// <param name="all">Every finding of the dish, after the outcome.</param>
     public List<RawFinding> Settle(List<RawFinding> all, Batch batch, Acidity acidity, Outcome outcome)
@@ -27,8 +25,8 @@ internal sealed class OtherCases(PackTables tables, MessageText text)
                 continue;
             }
 
-            HazardCase? own = _cases.TryGetValue(finding.Rule, out ImmutableArray<HazardCase> cases)
-                ? cases.FirstOrDefault(one => Holds(one.Check, finding, all, batch, acidity, outcome))
+            HazardCase? own = hazards.Knows(finding.Rule)
+                ? hazards.Card(finding.Rule).Cases.FirstOrDefault(one => Holds(one.Check, finding, all, batch, acidity, outcome))
                 : null;
             if (own is null)
             {

@@ -50,7 +50,7 @@ public sealed class RecipeVetter
         _ownProcess = new(_hazards, WordTable.BuiltIn);
         _lastLook = new(catalogue, words, new PlainWords(pack.Text("plain-words.csv")), _hazards, weigher.Jars, tables.Limits, tables.Lists, _batches.JarAcid);
         _outcomes = new(tables.Limits, tables.Lists, WordTable.BuiltIn);
-        _cases = new(tables, _hazards.Text);
+        _cases = new(_hazards, _hazards.Text);
         _reports = new(pack, weigher.Jars);
     }
 
@@ -165,9 +165,10 @@ public sealed class RecipeVetter
     private List<Candidate> Categories(Batch batch, Acidity acidity, List<RawFinding> found)
     {
         List<Candidate> candidates = [];
-        foreach (CategoryCard card in _pack.Tables.Categories)
+        CardShelf<CategoryCard> cards = _pack.Tables.CategoryShelf;
+        foreach (int card in MeantCards.Of(cards, batch))
         {
-            if (_categories.Judge(card, batch, acidity, found) is { } candidate)
+            if (_categories.Judge(cards[card], batch, acidity, found) is { } candidate)
             {
                 candidates.Add(candidate);
             }

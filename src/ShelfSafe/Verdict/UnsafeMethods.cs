@@ -8,23 +8,22 @@ namespace ShelfSafe.Verdict;
 /// <summary>Methods that guidance rejects (<c>rules/unsafe-methods.csv</c>), by step fact.</summary>
 internal sealed class UnsafeMethods
 {
-    private readonly Dictionary<string, Row> _rows = new(StringComparer.Ordinal);
+    private readonly RowTable<Row> _rows;
 
     /// <summary>Reads the table.</summary>
     public UnsafeMethods(PackText text, List<PackFault> faults)
     {
-        CsvTable.Read("unsafe-methods.csv", text, ["fact", "level", "level_dry", "message", "why", "instead", "source", "url", "status"], row =>
+        _rows = new(text, TableKeys.UnsafeMethods, static row =>
         {
             FindingLevel level = Level(row, "level");
             FindingLevel dry = row.Text("level_dry").Length == 0 ? level : Level(row, "level_dry");
-            _rows[row.Text("fact")] = new(level, dry, row.Text("message"), row.Text("why"), row.Text("instead"), row.Text("source"));
-            return string.Empty;
+            return new Row(level, dry, row.Text("message"), row.Text("why"), row.Text("instead"), row.Text("source"));
         }, faults);
     }
 
     /// <summary>The finding for a step fact, or <see langword="null"/> where it is no unsafe method.</summary>
     /// <param name="acidity">Dry goods have levels of their own: without the method they keep all the same.</param>
-    public RawFinding? Finding(StepFact fact, Acidity acidity) => _rows.TryGetValue(fact.Id, out Row? row)
+    public RawFinding? Finding(StepFact fact, Acidity acidity) => _rows.First("fact", fact.Id) is { } row
         ? new("unsafe-method", acidity == Acidity.Dry ? row.DryLevel : row.Level, null, null, [fact.Span], row.Message.Replace("{words}", fact.Words, StringComparison.Ordinal), row.Why, row.Instead, [row.Source])
         : null;
 
