@@ -22,7 +22,7 @@ using Stream standardOutput = pipe is { CanSeek: false } ? pipe : Console.OpenSt
 StreamWriter output = new(standardOutput, utf8, bufferSize: 16_384) { NewLine = "\n" };
 #pragma warning restore CA2000
 using StreamWriter error = new(Console.OpenStandardError(), utf8) { NewLine = "\n", AutoFlush = true };
-Surroundings around = Surroundings.Of(Environment.GetEnvironmentVariable, OperatingSystem.IsWindows(), DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime));
+Surroundings around = Surroundings.Of(Environment.GetEnvironmentVariable, OperatingSystem.IsWindows(), static () => DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime));
 int code = new App(Console.OpenStandardInput, Terminal.Read(), around, stop.Token).Run(args, output, error);
 try
 {

@@ -117,7 +117,7 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
             _tally.Add(count);
         }
 
-        foreach (string piece in result.Pieces)
+        foreach (VetPiece piece in result.Pieces)
         {
             if (!_started)
             {
@@ -125,10 +125,15 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
                 _started = true;
             }
 
-            if (piece.Length > 0)
+            if (piece.Text.Length > 0 || piece.Large is not null)
             {
                 output.Write(_needsBetween ? format.Between : string.Empty);
-                output.Write(piece);
+                output.Write(piece.Text);
+                if (piece.Large is { } large)
+                {
+                    format.Write(output, large);
+                }
+
                 _needsBetween = true;
             }
         }

@@ -84,7 +84,7 @@ internal sealed record VetSetup(RecipeVetter Vetter, Kitchen Kitchen, RulePack R
     {
         Canners = profile.Canners,
         GaugeTested = profile.GaugeTested,
-        AsOf = around.Today,
+        AsOf = profile.GaugeTested is null ? null : around.Today,
         Capacity = profile.Capacity,
         Metric = profile.Metric,
         File = profile.Path is { } path ? RecipePaths.Shown(path) : null,

@@ -7,10 +7,13 @@ namespace ShelfSafe.Cli;
 /// <summary>Vets one input from its file to its finished report; may run on several threads at once.</summary>
 internal sealed class VetWorker(VetSetup setup, ReportFormat format, Func<Stream> standardInput)
 {
+    // The report of a longer text, many times as long as that, would fill the memory: it is written while it is made.
+    private const int LargeText = 500_000;
+
     /// <summary>Does one piece of work; whatever is wrong with it costs only itself.</summary>
     public VetResult Do(VetWork work)
     {
-        List<string> pieces = [];
+        List<VetPiece> pieces = [];
         List<VetCount> counts = [];
         List<string> troubles = [];
         ReportItem? first = null;
@@ -22,7 +25,7 @@ internal sealed class VetWorker(VetSetup setup, ReportFormat format, Func<Stream
             foreach (ReportItem item in items)
             {
                 first ??= item;
-                pieces.Add(format.One(item));
+                pieces.Add(item.Text.Length > LargeText ? new(string.Empty, item) : new(format.One(item)));
                 counts.Add(VetCount.Of(item.Report));
             }
 
@@ -45,7 +48,7 @@ internal sealed class VetWorker(VetSetup setup, ReportFormat format, Func<Stream
             troubles.Add($"{name}: {wrong}");
             if (work.Record is { } record && format.Broken(file, record, wrong) is { Length: > 0 } broken)
             {
-                pieces.Add(broken);
+                pieces.Add(new(broken));
             }
         }
     }

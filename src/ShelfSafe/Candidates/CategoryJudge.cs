@@ -88,11 +88,7 @@ internal sealed class CategoryJudge(HazardRoom hazards, PackTables tables)
         {
             if (TermJudge.Holds(gate.Check, null, batch, acidity))
             {
-                Steps.StepFact? fact = gate.Check.Terms
-                    .Where(term => term.Kind == TermKind.Step && !term.Negated)
-                    .SelectMany(term => term.Values)
-                    .Select(batch.Fact)
-                    .FirstOrDefault(found => found is not null);
+                Steps.StepFact? fact = TermJudge.FactOf(gate.Check, batch);
                 // Too little liquid points at the liquid that is there, where there is one.
                 BatchItem? liquid = gate.Rule == "too-little-liquid"
                     ? batch.InJar.Where(item => (item.Has("water") || item.Has("broth")) && (item.Presence == Presence.Maybe || !item.Weighed)).MaxBy(item => item.Grams.High)

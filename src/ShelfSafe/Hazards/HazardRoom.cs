@@ -107,18 +107,7 @@ internal sealed class HazardRoom(PackTables tables)
 
     private RawFinding OfBatch(HazardCard card, HazardRow row, Batch batch)
     {
-        StepFact? fact = null;
-        foreach (Term term in row.Check.Terms)
-        {
-            if (term.Kind == TermKind.Step && !term.Negated)
-            {
-                foreach (string id in term.Values)
-                {
-                    fact ??= batch.Fact(id);
-                }
-            }
-        }
-
+        StepFact? fact = TermJudge.FactOf(row.Check, batch);
         string message = fact is not null && card.StepMessage.Length > 0 ? card.StepMessage : card.Message;
         return new(
             card.Rule,

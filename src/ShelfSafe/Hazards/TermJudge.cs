@@ -1,6 +1,7 @@
 using ShelfSafe.Core;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
+using ShelfSafe.Steps;
 
 namespace ShelfSafe.Hazards;
 
@@ -21,6 +22,28 @@ internal static class TermJudge
         }
 
         return true;
+    }
+
+    /// <summary>The step fact that a check asks for and a batch has, the first of several, or <see langword="null"/>.</summary>
+    public static StepFact? FactOf(Check check, Batch batch)
+    {
+        foreach (Term term in check.Terms)
+        {
+            if (term.Kind != TermKind.Step || term.Negated)
+            {
+                continue;
+            }
+
+            foreach (string id in term.Values)
+            {
+                if (batch.Fact(id) is { } fact)
+                {
+                    return fact;
+                }
+            }
+        }
+
+        return null;
     }
 
     private static bool OfItem(Term term, BatchItem item, Batch batch) => term.Kind switch

@@ -22,28 +22,24 @@ internal static class CardShelfWriter
     /// <param name="write">Writes the fields of a card.</param>
     public static void Write<T>(PackImageWriter writer, string section, ImmutableArray<T> cards, Func<T, string> name, Func<T, IEnumerable<Check>> checks, Action<T, CardWriter> write)
     {
-        const int Header = Parts * sizeof(int);
-        CardWriter body = new(writer);
+        ImageParts parts = new(Parts);
+        CardWriter body = new(writer, parts.Body);
         List<(string, int)> places = [];
         Dictionary<(CardSign, string), int> signs = [];
         foreach (T card in cards)
         {
-            places.Add((name(card), Header + body.Section.Length));
+            places.Add((name(card), parts.Here));
             WriteSigns(SignsOf(checks(card)), signs, body);
             write(card, body);
         }
 
-        ImageSection header = new();
-        header.Add(Header + body.Section.Length);
-        ImageMap.Write(writer, body.Section, places);
+        parts.Map(writer, places);
         foreach (CardSign kind in Enum.GetValues<CardSign>())
         {
-            header.Add(Header + body.Section.Length);
-            ImageMap.Write(writer, body.Section, [.. signs.Where(sign => sign.Key.Item1 == kind).Select(static sign => (sign.Key.Item2, sign.Value))]);
+            parts.Map(writer, [.. signs.Where(sign => sign.Key.Item1 == kind).Select(static sign => (sign.Key.Item2, sign.Value))]);
         }
 
-        header.Add(body.Section.ToArray());
-        writer.Add(section, header);
+        writer.Add(section, parts.ToSection());
     }
 
     private static void WriteSigns(List<(CardSign, string)>? own, Dictionary<(CardSign, string), int> signs, CardWriter body)

@@ -4,16 +4,14 @@ namespace ShelfSafe.Pack;
 
 /// <summary>Writes the fields of cards, one after the other.</summary>
 /// <param name="writer">Takes the strings.</param>
-internal sealed class CardWriter(PackImageWriter writer)
+/// <param name="section">Takes the fields.</param>
+internal sealed class CardWriter(PackImageWriter writer, ImageSection section)
 {
-    /// <summary>What was written.</summary>
-    public ImageSection Section { get; } = new();
-
     /// <summary>A whole number.</summary>
-    public void Number(int number) => Section.Add(number);
+    public void Number(int number) => section.Add(number);
 
     /// <summary>A text.</summary>
-    public void Text(string text) => Section.Add(writer.Id(text));
+    public void Text(string text) => section.Add(writer.Id(text));
 
     /// <summary>Some texts.</summary>
     public void Texts(params ReadOnlySpan<string> texts)
@@ -27,7 +25,7 @@ internal sealed class CardWriter(PackImageWriter writer)
     /// <summary>A list: its length, then each item.</summary>
     public void List<T>(ImmutableArray<T> items, Action<T> write)
     {
-        Section.Add(items.Length);
+        section.Add(items.Length);
         foreach (T item in items)
         {
             write(item);
@@ -42,7 +40,7 @@ internal sealed class CardWriter(PackImageWriter writer)
             Number((int)term.Kind);
             Number(term.Negated ? 1 : 0);
             List(term.Values, Text);
-            Section.Add(term.Threshold);
+            section.Add(term.Threshold);
             Text(term.Unit);
         });
         Number(check.Line);

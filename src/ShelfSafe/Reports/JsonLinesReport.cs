@@ -45,6 +45,19 @@ public sealed class JsonLinesReport
         output.Write(Line(new(file, report, string.Empty)));
     }
 
+    /// <summary>Writes one object and a line feed as it comes, without holding the line whole.</summary>
+    /// <param name="output">Receives the line.</param>
+    /// <param name="item">The recipe.</param>
+    internal static void Stream(TextWriter output, ReportItem item)
+    {
+        using (Utf8JsonWriter json = new(new TextPieces(output), Options))
+        {
+            WriteReport(json, item);
+        }
+
+        output.Write('\n');
+    }
+
     /// <summary>One object and a line feed.</summary>
     /// <param name="item">The recipe; <c>record</c> is left out for a file of one recipe, <c>textRead</c> unless the text was made of structured data.</param>
     public string Line(ReportItem item)
@@ -75,7 +88,8 @@ public sealed class JsonLinesReport
             write(json);
         }
 
-        return Encoding.UTF8.GetString(_buffer.WrittenSpan) + "\n";
+        _buffer.Write("\n"u8);
+        return Encoding.UTF8.GetString(_buffer.WrittenSpan);
     }
 
     private static void WriteReport(Utf8JsonWriter json, ReportItem item)

@@ -43,6 +43,15 @@ public abstract class ReportFormat
     /// <summary>One recipe.</summary>
     public abstract string One(ReportItem item);
 
+    /// <summary>Writes one recipe; a format whose reports grow long writes them as they come.</summary>
+    /// <param name="output">Receives the report.</param>
+    /// <param name="item">The recipe.</param>
+    public virtual void Write(TextWriter output, ReportItem item)
+    {
+        ArgumentNullException.ThrowIfNull(output);
+        output.Write(One(item));
+    }
+
     /// <summary>One record that could not be read, or empty where the format does not show it.</summary>
     /// <param name="file">Path of the file.</param>
     /// <param name="record">Number of the record.</param>
@@ -79,6 +88,8 @@ public abstract class ReportFormat
     private sealed class JsonLinesFormat : ReportFormat
     {
         public override string One(ReportItem item) => new JsonLinesReport().Line(item);
+
+        public override void Write(TextWriter output, ReportItem item) => JsonLinesReport.Stream(output, item);
 
         public override string Broken(string file, int record, string wrong) => new JsonLinesReport().Broken(file, record, wrong);
     }

@@ -21,7 +21,7 @@ public sealed class SurroundingsTests : IDisposable
     [InlineData(null, null, null)]
     public void Of_TheEnvironment_NamesThePlace(string? config, string? home, string? expected)
     {
-        Surroundings around = Surroundings.Of(name => name == "XDG_CONFIG_HOME" ? config : name == "HOME" ? home : "elsewhere", windows: false, _today);
+        Surroundings around = Surroundings.Of(name => name == "XDG_CONFIG_HOME" ? config : name == "HOME" ? home : "elsewhere", windows: false, static () => _today);
 
         Assert.Equal(expected, around.KitchenFile?.Replace('\\', '/'));
     }
@@ -29,7 +29,7 @@ public sealed class SurroundingsTests : IDisposable
     [Fact]
     public void Of_Windows_NamesTheRoamingFolder() => Assert.Equal(
         "C:/data/shelfsafe/kitchen.json",
-        Surroundings.Of(static name => name == "APPDATA" ? "C:/data" : null, windows: true, _today).KitchenFile!.Replace('\\', '/'));
+        Surroundings.Of(static name => name == "APPDATA" ? "C:/data" : null, windows: true, static () => _today).KitchenFile!.Replace('\\', '/'));
 
     [Fact]
     public void Vet_AProfileInItsPlace_IsUsedAndNamed()
@@ -100,7 +100,7 @@ public sealed class SurroundingsTests : IDisposable
     {
         using StringWriter output = new() { NewLine = "\n" };
         using StringWriter error = new() { NewLine = "\n" };
-        int code = new App(static () => Stream.Null, Terminal.None, new Surroundings(profile, _today)).Run(arguments, output, error);
+        int code = new App(static () => Stream.Null, Terminal.None, new Surroundings(profile, static () => _today)).Run(arguments, output, error);
         return (code, output.ToString(), error.ToString());
     }
 

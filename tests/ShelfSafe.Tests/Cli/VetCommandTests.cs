@@ -1,5 +1,7 @@
 using System.Text;
 using System.Text.Json;
+using System.Text.Json.Nodes;
+using ShelfSafe.Tests.Samples;
 using Xunit;
 
 namespace ShelfSafe.Tests.Cli;
@@ -43,6 +45,20 @@ public sealed class VetCommandTests : IDisposable
     [Fact]
     public void Vet_AnyOtherVerdict_AnswersWithOne() =>
         Assert.Equal(1, Kitchenette.Run("vet", _kitchen.Write("gravy.md", Gravy)).Code);
+
+    [Fact]
+    public void Vet_ALongFileBesideAShortOne_GivesALineEachInOrder()
+    {
+        string file = _kitchen.Write("long.md", "# Stew\n\n- 1 kg beef\n\n" + string.Concat(Enumerable.Repeat("Boil it again. ", 40_000)));
+
+        (_, string output, string error) = Kitchenette.Run("vet", file, SampleFolder.Of("dry-rub.md"), file, "--format", "jsonl");
+
+        string[] lines = output.Split('\n');
+        Assert.Equal(string.Empty, error);
+        Assert.Equal((4, string.Empty, lines[0]), (lines.Length, lines[3], lines[2]));
+        Assert.Equal("Stew", JsonNode.Parse(lines[0])!["title"]!.GetValue<string>());
+        Assert.NotEqual("Stew", JsonNode.Parse(lines[1])!["title"]!.GetValue<string>());
+    }
 
     [Fact]
     public void Vet_StandardInput_IsNamedByItsDash()

@@ -126,6 +126,31 @@ public class PackImageTests
         }
     }
 
+    [Fact]
+    public void BuiltIn_EachLittleWord_IsThatOfTheFolder()
+    {
+        LineWordTable folder = LineWords(RulePack.Load(RulesFolder.Path, out _)!);
+        LineWordTable builtIn = LineWords(RulePack.Default);
+
+        foreach (string[] row in Cells("line-words.csv", ["word", "kind", "source"]))
+        {
+            Assert.True(builtIn.Is(row[1], row[0]), row[0]);
+            Assert.Equal(folder.Of(row[1]), builtIn.Of(row[1]));
+            Assert.False(builtIn.Is(row[1], row[0] + " zorblax"));
+        }
+
+        foreach (string word in Cells("units.csv", ["word", "unit", "kind", "factor", "region", "source"]).Select(row => row[0]))
+        {
+            Assert.Equal((folder.Unit(word, 0, out int end), end), (builtIn.Unit(word, 0, out int own), own));
+        }
+
+        Assert.Contains(("to taste", " to taste"), builtIn.TailsIn("salt to taste"));
+        Assert.Equal(folder.TailsIn("oil for frying or to taste"), builtIn.TailsIn("oil for frying or to taste"));
+    }
+
+    private static IEnumerable<string[]> Cells(string path, string[] header) =>
+        Rows(path, Files[path], header).Select(row => row[(row.IndexOf(' ', StringComparison.Ordinal) + 1)..].Split('\u241F'));
+
     private static LineWordTable LineWords(RulePack pack) => LineWordTable.Of(pack, []);
 
     private static string Ids(FoodMatch match) => string.Join('|', match.Candidates.Select(food => food.Id));

@@ -15,6 +15,22 @@ public sealed class InertTextTests
     [InlineData("", "")]
     public void Of_Text_KeepsWordsAndTakesThePowerOfMarks(string text, string expected) => Assert.Equal(expected, InertText.Of(text));
 
+    [Theory]
+    [InlineData("plain words (of 2) stay!", "plain words (of 2) stay!")]
+    [InlineData(" one  too\tmany ", "one too many")]
+    [InlineData("", "")]
+    [InlineData(" ", "")]
+    [InlineData("bell\u0007", "bell\uFFFD")]
+    public void Of_WhiteSpaceAndControls_LeavesOneSpaceAndAMark(string text, string expected) => Assert.Equal(expected, InertText.Of(text));
+
+    [Fact]
+    public void Of_ALongText_IsCutAtTheSameLengthWhateverItsLetters()
+    {
+        Assert.Equal(new string('a', 2_000), InertText.Of(new string('a', 2_000)));
+        Assert.Equal(new string('a', 2_000) + "…", InertText.Of(new string('a', 2_001)));
+        Assert.Equal(new string('ä', 2_000) + "…", InertText.Of(new string('ä', 2_001)));
+    }
+
     [Fact]
     public void Of_HalfASurrogatePair_IsReplaced() => Assert.Equal("a\uFFFD", InertText.Of("a" + '\uD83C'));
 

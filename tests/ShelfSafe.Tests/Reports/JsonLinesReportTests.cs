@@ -32,6 +32,21 @@ public sealed class JsonLinesReportTests
     }
 
     [Fact]
+    public void Stream_AnyLine_IsTheSameText()
+    {
+        // Letters of two, three and four bytes over more than one piece, each at every place within its bytes.
+        foreach (string shift in (string[])["", "a", "ab", "abc"])
+        {
+            string title = shift + string.Concat(Enumerable.Repeat("Süße 豆 🍅 ", 9_000));
+            ReportItem item = new("stew.md", SampleReport.Of(Outcome.FreezeOrChill) with { Title = title }, string.Empty);
+            using StringWriter streamed = new();
+            JsonLinesReport.Stream(streamed, item);
+
+            Assert.Equal(new JsonLinesReport().Line(item), streamed.ToString());
+        }
+    }
+
+    [Fact]
     public void Write_AFindingWithSeveralPlaces_RepeatsTheFirstPlaceAndSource()
     {
         using JsonDocument json = Parsed(SampleReport.Of(Outcome.FreezeOrChill, SampleReport.Finding(FindingLevel.Change, "thickener", "flour", 12, 30)));
