@@ -9,6 +9,7 @@ internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal, 
     private readonly Argument<string[]> _recipes = new("RECIPE")
     {
         Arity = ArgumentArity.OneOrMore,
+        CustomParser = static result => [.. result.Tokens.Select(static token => token.Value)], // without reflection
         Description = "Files, folders (recipes, saved pages and JSON-LD files in them, at any depth), or - for standard input. A file whose name starts with a dash is written ./-name.",
     };
 

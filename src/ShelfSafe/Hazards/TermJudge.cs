@@ -160,11 +160,19 @@ internal static class TermJudge
     }
 
     // Carrots whole and carrots sliced are one food; each process of its own makes another. A choice counts by its worst food.
-    private static int FoodsOf(Term term, Batch batch) => batch.InJar
-        .Where(item => item.Food is { } food && FirstWord(food.Process) == "yes" && term.Values.Contains(food.Group, StringComparer.Ordinal))
-        .Select(item => item.Food!.Process)
-        .Distinct(StringComparer.Ordinal)
-        .Count();
+    private static int FoodsOf(Term term, Batch batch)
+    {
+        HashSet<string> processes = new(StringComparer.Ordinal);
+        foreach (BatchItem item in batch.InJar)
+        {
+            if (item.Food is { } food && FirstWord(food.Process) == "yes" && Names(term, food.Group))
+            {
+                processes.Add(food.Process);
+            }
+        }
+
+        return processes.Count;
+    }
 
     private static bool AboveSeasoning(BatchItem item, Batch batch) =>
         item.Food?.MinorGramsPerKilogram is not { } limit

@@ -28,10 +28,11 @@ internal readonly struct ImageMap(PackImage image, int at)
         Span<byte> buffer = key.Length <= LongestOnStack ? stackalloc byte[3 * LongestOnStack] : new byte[3 * key.Length];
         ReadOnlySpan<byte> wanted = buffer[..Encoding.UTF8.GetBytes(key, buffer)];
         int mask = Places - 1;
+        int entries = Entry(0);
         for (int place = (int)(Hash(wanted) & (uint)mask); ; place = (place + 1) & mask)
         {
             int index = image.Int32(at + 8 + (4 * place)) - 1;
-            if (index < 0 || image.Utf8(image.Int32(Entry(index))).SequenceEqual(wanted))
+            if (index < 0 || image.Utf8(image.Int32(entries + (8 * index))).SequenceEqual(wanted))
             {
                 return index;
             }

@@ -22,7 +22,7 @@ internal readonly struct ImageTable(PackImage image, string file, int at)
 
         for (int i = 0; i < header.Length; i++)
         {
-            if (image.String(image.Int32(at + 8 + (4 * i))) != header[i])
+            if (!image.Is(image.Int32(at + 8 + (4 * i)), header[i]))
             {
                 return false;
             }

@@ -73,7 +73,9 @@ internal sealed unsafe class PackImage
     public ReadOnlySpan<byte> Bytes => new(_start, _length);
 
     /// <summary>A whole number.</summary>
-    public int Int32(int at) => BinaryPrimitives.ReadInt32LittleEndian(Bytes[at..]);
+    public int Int32(int at) => at >= 0 && at <= _length - sizeof(int)
+        ? BinaryPrimitives.ReadInt32LittleEndian(new ReadOnlySpan<byte>(_start + at, sizeof(int)))
+        : throw new ArgumentOutOfRangeException(nameof(at));
 
     /// <summary>A bit set.</summary>
     public ulong UInt64(int at) => BinaryPrimitives.ReadUInt64LittleEndian(Bytes[at..]);
@@ -87,6 +89,9 @@ internal sealed unsafe class PackImage
         ReadOnlySpan<byte> utf8 = Utf8(id);
         return utf8.IsEmpty ? string.Empty : Encoding.UTF8.GetString(utf8);
     }
+
+    /// <summary>Whether a string is the same as a text of plain ASCII.</summary>
+    public bool Is(int id, string ascii) => Ascii.Equals(Utf8(id), ascii);
 
     /// <summary>A string as it is stored.</summary>
     public ReadOnlySpan<byte> Utf8(int id)
