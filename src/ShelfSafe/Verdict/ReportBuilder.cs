@@ -77,12 +77,15 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
     }
 
     // What the gates of the category's own card allow; null where they say nothing of solids.
-    private double? MostSolids(Candidate lead) => pack.Tables.Categories
-        .Where(card => lead.Kind == "category" && card.Id == lead.Id)
-        .SelectMany(card => card.Gates)
-        .SelectMany(gate => gate.Check.Terms)
-        .Where(term => term is { Kind: TermKind.SolidsShareAbove, Negated: false })
-        .Min(term => (double?)term.Threshold);
+    private double? MostSolids(Candidate lead)
+    {
+        CardShelf<CategoryCard> cards = pack.Tables.CategoryShelf;
+        return lead.Kind != "category" || cards.Find(lead.Id) is not (int card and >= 0) ? null
+            : cards[card].Gates
+                .SelectMany(gate => gate.Check.Terms)
+                .Where(term => term is { Kind: TermKind.SolidsShareAbove, Negated: false })
+                .Min(term => (double?)term.Threshold);
+    }
 
     private ImmutableArray<Finding> Findings(IReadOnlyList<Dish> dishes, LineTable lines, bool several)
     {
