@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 
 namespace ShelfSafe.Cli;
@@ -8,7 +9,7 @@ internal static class TextFile
     /// <summary>Largest input that is read, in bytes.</summary>
     public const int MostBytes = 16 * 1024 * 1024;
 
-    private const int LargestPiece = 65_536;
+    private const int UsualBytes = 16 * 1024;
 
     private static readonly UTF8Encoding _strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
@@ -68,23 +69,37 @@ internal static class TextFile
     /// <summary>Reads a stream to its end, or as far as is allowed.</summary>
     public static string? Read(Stream stream, out string wrong)
     {
-        // A file tells its length; what tells none, or 0 as files of the system do, is read in large pieces.
-        int expected = stream.CanSeek ? (int)Math.Min(stream.Length, MostBytes) : 0;
-        using MemoryStream held = new(expected);
-        byte[] piece = new byte[expected > 0 ? Math.Min(expected + 1, LargestPiece) : LargestPiece];
-        int got;
-        while ((got = stream.Read(piece, 0, piece.Length)) > 0)
+        byte[] held = ArrayPool<byte>.Shared.Rent(UsualBytes);
+        try
         {
-            if (held.Length + got > MostBytes)
+            int length = 0;
+            int got;
+            while ((got = stream.Read(held, length, held.Length - length)) > 0)
             {
-                wrong = "is larger than 16 MB; no recipe is that long";
-                return null;
+                length += got;
+                if (length > MostBytes)
+                {
+                    wrong = "is larger than 16 MB; no recipe is that long";
+                    return null;
+                }
+
+                held = length == held.Length ? Larger(held) : held;
             }
 
-            held.Write(piece, 0, got);
+            return Decode(held.AsSpan(0, length), out wrong);
         }
+        finally
+        {
+            ArrayPool<byte>.Shared.Return(held);
+        }
+    }
 
-        return Decode(held.GetBuffer().AsSpan(0, (int)held.Length), out wrong);
+    private static byte[] Larger(byte[] full)
+    {
+        byte[] larger = ArrayPool<byte>.Shared.Rent(2 * full.Length);
+        full.CopyTo(larger, 0);
+        ArrayPool<byte>.Shared.Return(full);
+        return larger;
     }
 
     private static string? Decode(ReadOnlySpan<byte> bytes, out string wrong)

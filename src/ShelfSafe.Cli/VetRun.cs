@@ -2,7 +2,7 @@ using ShelfSafe.Reports;
 
 namespace ShelfSafe.Cli;
 
-/// <summary>One run of <c>vet</c>: inputs are vetted on all cores, a few ahead of the one being written, and written in their order.</summary>
+/// <summary>One run of <c>vet</c>: inputs are vetted on all cores and written in their order.</summary>
 internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Terminal terminal, Surroundings around, CancellationToken stop)
 {
     private const int MostTroubles = 1_000; // that a report lists; standard error gets all
@@ -64,33 +64,9 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
         VetWorker worker = new(setup, format, standardInput);
         Progress progress = new(error, terminal.ErrorIsTerminal && (!terminal.IsTerminal || request.OutputFile is not null), queue.Total);
 
-        // A window of finished and running work: order is kept, and memory does not grow with the number of inputs.
-        Queue<Task<VetResult>> window = new();
-        int widest = (2 * Environment.ProcessorCount) + 2;
-        bool single = queue.Total == 1; // needs no thread of its own
-        foreach (VetWork work in queue.All())
-        {
-            if (stop.IsCancellationRequested)
-            {
-                break;
-            }
-
-            window.Enqueue(single ? Task.FromResult(worker.Do(work)) : Task.Run(() => worker.Do(work), CancellationToken.None));
-            if (window.Count >= widest)
-            {
-                Write(window.Dequeue().GetAwaiter().GetResult(), format, output, error, progress);
-            }
-        }
-
-        while (window.TryDequeue(out Task<VetResult>? next))
-        {
-            VetResult result = next.GetAwaiter().GetResult();
-            if (!stop.IsCancellationRequested)
-            {
-                Write(result, format, output, error, progress);
-            }
-        }
-
+        int threads = Math.Min(Environment.ProcessorCount, queue.Total ?? int.MaxValue);
+        using IEnumerator<VetWork> work = queue.All().GetEnumerator();
+        new OrderedRun<VetWork, VetResult>(work, worker.Do, result => Write(result, format, output, error, progress), stop).Run(Math.Max(1, threads));
         progress.Clear();
         if (!_started && format.WritesEmpty)
         {

@@ -8,6 +8,8 @@ namespace ShelfSafe.Reports;
 /// <summary>The small pieces that every object of the JSON report is made of.</summary>
 internal static class JsonWriting
 {
+    private const double LargestWhole = 1e15; // above, a double is written with an exponent
+
     /// <summary>Writes a list of objects; a list that was never set is written as empty.</summary>
     public static void WriteList<T>(this Utf8JsonWriter json, ReadOnlySpan<byte> name, ImmutableArray<T> items, Action<Utf8JsonWriter, T> write)
     {
@@ -65,8 +67,7 @@ internal static class JsonWriting
             return;
         }
 
-        double rounded = Math.Round(value, Decimals(Math.Abs(value)), MidpointRounding.AwayFromZero);
-        json.WriteNumber(name, rounded == 0 ? 0 : rounded); // no "-0"
+        WriteShort(json, name, Math.Round(value, Decimals(Math.Abs(value)), MidpointRounding.AwayFromZero));
     }
 
     /// <summary>Writes a printed amount to four decimals whatever its size, so that a third stays a third.</summary>
@@ -74,11 +75,24 @@ internal static class JsonWriting
     {
         if (double.IsFinite(value))
         {
-            json.WriteNumber(name, Math.Round(value, 4, MidpointRounding.AwayFromZero));
+            WriteShort(json, name, Math.Round(value, 4, MidpointRounding.AwayFromZero));
         }
         else
         {
             json.WriteNull(name);
+        }
+    }
+
+    // A whole number is written as one: the same digits, found faster, and no "-0".
+    private static void WriteShort(Utf8JsonWriter json, ReadOnlySpan<byte> name, double rounded)
+    {
+        if (rounded == Math.Truncate(rounded) && Math.Abs(rounded) < LargestWhole)
+        {
+            json.WriteNumber(name, (long)rounded);
+        }
+        else
+        {
+            json.WriteNumber(name, rounded);
         }
     }
 
@@ -91,18 +105,8 @@ internal static class JsonWriting
     };
 
     /// <summary>Replaces halves of surrogate pairs, which a recipe may hold and JSON may not.</summary>
-    private static string WellFormed(string text)
-    {
-        for (int i = 0; i < text.Length; i++)
-        {
-            if (char.IsSurrogate(text[i]))
-            {
-                return Rebuilt(text);
-            }
-        }
-
-        return text;
-    }
+    private static string WellFormed(string text) =>
+        text.AsSpan().ContainsAnyInRange('\uD800', '\uDFFF') ? Rebuilt(text) : text;
 
     private static string Rebuilt(string text)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using ShelfSafe.Pack;
 
 namespace ShelfSafe.Reports;
@@ -87,10 +88,20 @@ public abstract class ReportFormat
 
     private sealed class JsonLinesFormat : ReportFormat
     {
-        public override string One(ReportItem item) => new JsonLinesReport().Line(item);
+        private readonly ConcurrentStack<JsonLinesReport> _idle = []; // one for each thread that ever wrote at the same time
 
         public override void Write(TextWriter output, ReportItem item) => JsonLinesReport.Stream(output, item);
 
-        public override string Broken(string file, int record, string wrong) => new JsonLinesReport().Broken(file, record, wrong);
+        public override string One(ReportItem item) => Written(json => json.Line(item));
+
+        public override string Broken(string file, int record, string wrong) => Written(json => json.Broken(file, record, wrong));
+
+        private string Written(Func<JsonLinesReport, string> write)
+        {
+            JsonLinesReport json = _idle.TryPop(out JsonLinesReport? idle) ? idle : new();
+            string line = write(json);
+            _idle.Push(json);
+            return line;
+        }
     }
 }
