@@ -48,6 +48,8 @@ internal sealed class FormulaJudge
         ImmutableArray<FormulaVerdict>.Builder covering = ImmutableArray.CreateBuilder<FormulaVerdict>();
         FormulaFit? nearest = null;
         FormulaRow? formula = null;
+        ImmutableArray<PrintedLine>? made = null;
+        ImmutableArray<PrintedLine> Printed() => made ??= PrintedLine.Of(batch);
         for (int i = 0; i < _formulas.Count; i++)
         {
             if (found[i].Foods < foods || !_index.IsComplete(i, found[i].Filled))
@@ -55,7 +57,7 @@ internal sealed class FormulaJudge
                 continue;
             }
 
-            FormulaFit fit = Fit(_formulas[i], batch);
+            FormulaFit fit = Fit(_formulas[i], Printed(), batch);
             if (fit.Covers && _index.HasTime(i))
             {
                 covering.Add(Verdict(_formulas[i], fit, batch));
@@ -73,16 +75,18 @@ internal sealed class FormulaJudge
 
         if (nearest is null && NearestOfKind(batch, found) is { } kin)
         {
-            (nearest, formula) = (Fit(kin, batch), kin);
+            (nearest, formula) = (Fit(kin, Printed(), batch), kin);
         }
 
         return nearest is null ? [] : [Verdict(formula!, nearest, batch)];
     }
 
-    /// <summary>The published formulas near the batch: of its kind first, then with the most foods in common; each made when it is asked for.</summary>
-    public IEnumerable<FormulaRow> Nearest(Batch batch)
+    /// <summary>Published formulas near the batch, each with the lines of the batch in its slots: of its kind first, then with the most foods in common.</summary>
+    /// <remarks>Sorted into slots as they are asked for, since few are.</remarks>
+    public IEnumerable<(FormulaRow Formula, List<FormulaLine> Lines)> Nearest(Batch batch)
     {
         (ulong Filled, int Foods)[] found = _index.Find(batch);
+        double least = _limits["nearest-share"];
         List<(int Formula, bool OfKind, double Share, int Foods)> near = [];
         for (int i = 0; i < _formulas.Count; i++)
         {
@@ -93,7 +97,7 @@ internal sealed class FormulaJudge
 
             bool ofKind = _index.IsOfKind(i, batch);
             double share = _index.Share(i, found[i].Filled);
-            if (ofKind || (share > _limits["nearest-share"] && _index.HasMain(i, found[i].Filled)))
+            if (ofKind || (share > least && _index.HasMain(i, found[i].Filled)))
             {
                 near.Add((i, ofKind, share, found[i].Foods));
             }
@@ -106,7 +110,11 @@ internal sealed class FormulaJudge
             order = order != 0 ? order : other.Foods.CompareTo(one.Foods);
             return order != 0 ? order : _index.Rank(one.Formula).CompareTo(_index.Rank(other.Formula));
         });
-        return near.Select(one => _formulas[one.Formula]);
+        ImmutableArray<PrintedLine> printed = PrintedLine.Of(batch);
+        foreach ((int formula, _, _, _) in near)
+        {
+            yield return (_formulas[formula], FormulaSorter.Lines(_formulas[formula], printed, batch));
+        }
     }
 
     private FormulaRow? NearestOfKind(Batch batch, (ulong Filled, int Foods)[] found)
@@ -130,12 +138,12 @@ internal sealed class FormulaJudge
     private ProcessRow Process(string id) => _processes.First("id", id) ?? throw new KeyNotFoundException(id);
 
     /// <summary>What one formula says of the batch.</summary>
-    public FormulaVerdict Of(FormulaRow formula, Batch batch) => Verdict(formula, Fit(formula, batch), batch);
+    public FormulaVerdict Of(FormulaRow formula, Batch batch) => Verdict(formula, Fit(formula, PrintedLine.Of(batch), batch), batch);
 
-    private FormulaFit Fit(FormulaRow formula, Batch batch)
+    private FormulaFit Fit(FormulaRow formula, ImmutableArray<PrintedLine> printed, Batch batch)
     {
         double leastGrams = batch.TotalGrams.Low;
-        List<FormulaLine> lines = FormulaSorter.Lines(formula, batch);
+        List<FormulaLine> lines = FormulaSorter.Lines(formula, printed, batch);
         FormulaFit? best = null;
         foreach (int[] way in FormulaSorter.Ways(lines))
         {

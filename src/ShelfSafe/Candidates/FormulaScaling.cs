@@ -19,7 +19,7 @@ internal sealed class FormulaScaling(WordTable words)
     /// <summary>The formula at the cook's scale, slot by slot, with the lines of the recipe that fill each.</summary>
     public FormulaTarget Target(FormulaRow formula, Batch batch)
     {
-        List<FormulaLine> lines = FormulaSorter.Lines(formula, batch);
+        List<FormulaLine> lines = FormulaSorter.Lines(formula, PrintedLine.Of(batch), batch);
         double scale = Scale(formula, lines);
         return new(
             [

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
 
@@ -12,51 +11,47 @@ internal static class FormulaSorter
     private const int MostWays = 64;
 
     /// <summary>The lines of the batch with the slots that take each.</summary>
-    public static List<FormulaLine> Lines(FormulaRow formula, Batch batch)
+    public static List<FormulaLine> Lines(FormulaRow formula, ImmutableArray<PrintedLine> printed, Batch batch)
     {
-        List<FormulaLine> lines = [];
-        foreach (IGrouping<object?, BatchItem> printed in batch.InJar.GroupBy(item => item.Ingredient.Line, ReferenceEqualityComparer.Instance))
+        List<FormulaLine> lines = new(printed.Length);
+        foreach (PrintedLine line in printed)
         {
-            ImmutableArray<BatchItem> all = [.. printed];
-            bool shares = all.Any(item => item.Ingredient.SharesAmountWith is not null);
-            if (shares && IsOneAmount(all) && !FormulaText.HasAny(all[0].Ingredient.Line.Text.Text, ["each"]) && Whole(formula, all, batch, shares: true) is { } whole)
+            if (line.IsOneAmount && Whole(formula, line.Items, line, batch, shares: true) is { } whole)
             {
                 lines.Add(whole);
                 continue;
             }
 
-            foreach (IGrouping<int, BatchItem> choice in all.GroupBy(item => item.Line))
+            foreach (ImmutableArray<BatchItem> choice in line.Choices)
             {
-                lines.AddRange(Choice(formula, [.. choice], batch, shares));
+                AddChoice(lines, formula, choice, line, batch);
             }
         }
 
         return lines;
     }
 
-    // Of foods that share an amount only one carries it; a second amount in the line is an amount of its own.
-    private static bool IsOneAmount(ImmutableArray<BatchItem> items) =>
-        items.Where(item => item.Ingredient.SharesAmountWith is null).Select(item => item.Line).Distinct().Count() == 1;
-
-    private static FormulaLine? Whole(FormulaRow formula, ImmutableArray<BatchItem> items, Batch batch, bool shares)
+    private static FormulaLine? Whole(FormulaRow formula, ImmutableArray<BatchItem> items, PrintedLine printed, Batch batch, bool shares)
     {
-        bool sure = !items.Any(item => item.Ingredient.Optional || item.FromSteps);
-        FormulaLine line = new(items, sure, [], shares);
-        ImmutableArray<int> options = Options(formula, line, batch);
-        return options.IsEmpty ? null : line with { Options = options };
+        ImmutableArray<int> options = Options(formula, items, printed, batch);
+        bool sure = !items.Any(static item => item.Ingredient.Optional || item.FromSteps);
+        return options.IsEmpty ? null : new(items, sure, options, shares);
     }
 
     // Of a choice each food counts whole where less is wanted and not at all where more is; so does a part of a shared amount.
-    private static IEnumerable<FormulaLine> Choice(FormulaRow formula, ImmutableArray<BatchItem> items, Batch batch, bool shares)
+    private static void AddChoice(List<FormulaLine> lines, FormulaRow formula, ImmutableArray<BatchItem> items, PrintedLine printed, Batch batch)
     {
-        if (Whole(formula, items, batch, shares: false) is { } whole)
+        if (Whole(formula, items, printed, batch, shares: false) is { } whole)
         {
-            return [whole with { Sure = whole.Sure && !shares }];
+            lines.Add(whole with { Sure = whole.Sure && !printed.Shares });
+            return;
         }
 
-        return items.Select(item => Whole(formula, [item], batch, shares: false) is { } alone
-            ? alone with { Sure = alone.Sure && !shares && items.Length == 1 }
-            : new FormulaLine([item], Sure: false, []));
+        foreach (BatchItem item in items)
+        {
+            FormulaLine? alone = items.Length == 1 ? null : Whole(formula, [item], printed, batch, shares: false);
+            lines.Add(alone is null ? new([item], Sure: false, []) : alone with { Sure = false });
+        }
     }
 
     /// <summary>Every way to put each line into one slot; a line that no slot takes has -1.</summary>
@@ -81,42 +76,49 @@ internal static class FormulaSorter
         }
     }
 
-    private static ImmutableArray<int> Options(FormulaRow formula, FormulaLine line, Batch batch)
+    private static ImmutableArray<int> Options(FormulaRow formula, ImmutableArray<BatchItem> items, PrintedLine printed, Batch batch)
     {
-        ImmutableArray<int>.Builder options = ImmutableArray.CreateBuilder<int>();
+        List<int>? options = null;
         for (int i = 0; i < formula.Slots.Length; i++)
         {
-            if (Takes(formula.Slots[i], line, batch))
+            if (Takes(formula.Slots[i], items, printed, batch))
             {
-                options.Add(i);
+                (options ??= []).Add(i);
             }
         }
 
-        return options.ToImmutable();
+        return options is null ? [] : [.. options];
     }
 
-    private static bool Takes(FormulaSlot slot, FormulaLine line, Batch batch)
+    private static bool Takes(FormulaSlot slot, ImmutableArray<BatchItem> items, PrintedLine printed, Batch batch)
     {
-        foreach (BatchItem item in line.Items)
+        foreach (BatchItem item in items)
         {
             if (item.Food is not { } food
-                || !(FormulaText.IsVegetable(item) ? slot.Foods.Contains("bell-pepper") : slot.Foods.Contains(food.Id) || slot.Swaps.Contains(food.Id)))
+                || !(FormulaText.IsVegetable(item) ? Names(slot.Foods, "bell-pepper") : Names(slot.Foods, food.Id) || Names(slot.Swaps, food.Id)))
             {
                 return false;
             }
         }
 
-        if (!slot.Words.IsEmpty && !slot.Words.Any(word => Says(line.Text, word)))
+        if (!slot.Words.IsEmpty && !slot.Words.Any(word => printed.Folded.Contains(word, StringComparison.Ordinal)))
         {
             return false;
         }
 
-        return !slot.Discarded || FormulaText.IsPouredAway(line) || batch.Says("drained") || batch.Says("soaked");
+        return !slot.Discarded || FormulaText.IsPouredAway(items[0].Ingredient.Line) || batch.Says("drained") || batch.Says("soaked");
     }
 
-    private static bool Says(string text, string word)
+    private static bool Names(ImmutableArray<string> foods, string id)
     {
-        string folded = string.Join(' ', WordFolding.Words(text));
-        return folded.Contains(word, StringComparison.Ordinal);
+        foreach (string food in foods)
+        {
+            if (string.Equals(food, id, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ShelfSafe.Measuring;
+using ShelfSafe.Reading;
 
 namespace ShelfSafe.Candidates;
 
@@ -19,7 +20,7 @@ internal static class FormulaText
         && !HasAny(item.Ingredient.Line.Text.Text, ["corn", "black", "white pepper", "ground pepper"]);
 
     /// <summary>Whether the line or its heading says that it is poured away.</summary>
-    public static bool IsPouredAway(FormulaLine line) => HasAny(line.Text, Away) || HasAny(line.Item.Ingredient.Line.Group, Away);
+    public static bool IsPouredAway(IngredientLine line) => HasAny(line.Text.Text, Away) || HasAny(line.Group, Away);
 
     /// <summary>The strength that the line prints for the vinegar, percent; <see langword="null"/> where it prints none, or one that no table vinegar has.</summary>
     public static double? Percent(string text)

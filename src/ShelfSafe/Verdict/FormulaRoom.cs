@@ -52,18 +52,17 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits, WordTable w
     public ImmutableArray<NearestFormula> Nearest(Batch batch)
     {
         ImmutableArray<NearestFormula>.Builder nearest = ImmutableArray.CreateBuilder<NearestFormula>();
-        foreach (FormulaRow formula in judge.Nearest(batch))
+        foreach ((FormulaRow formula, List<FormulaLine> lines) in judge.Nearest(batch))
         {
-            if (nearest.Count >= (int)limits["nearest-formulas"])
-            {
-                break;
-            }
-
-            List<FormulaLine> lines = FormulaSorter.Lines(formula, batch);
             if (MainFoodsMeet(formula, lines))
             {
                 FormulaNear near = _scaling.Near(formula, lines);
                 nearest.Add(new(formula.Id, formula.Name, near.Swap, IsMeasured(formula, lines) ? near.Ingredients : [], formula.Source));
+            }
+
+            if (nearest.Count >= (int)limits["nearest-formulas"])
+            {
+                break;
             }
         }
 
@@ -74,8 +73,13 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits, WordTable w
     private static bool MainFoodsMeet(FormulaRow formula, List<FormulaLine> lines)
     {
         int main = Main(formula);
+        if (main >= 0 && !lines.Exists(line => line.Options.Contains(main)))
+        {
+            return false;
+        }
+
         FormulaLine? own = lines.Where(line => !line.Item.Has("water") && !line.Item.Has("sugar") && !line.Item.Has("acidifier") && !line.Item.Has("vinegar") && line.Item.Grams.IsBounded).MaxBy(line => line.Item.Grams.Low + line.Item.Grams.High);
-        return (main < 0 || lines.Exists(line => line.Options.Contains(main))) && (own is null || !own.Options.IsEmpty);
+        return own is null || !own.Options.IsEmpty;
     }
 
     // Without a weighed main food there is nothing to scale by.
