@@ -82,8 +82,6 @@ internal sealed class CategoryJudge(HazardRoom hazards, PackTables tables)
 
     private IEnumerable<RawFinding> Findings(Gate gate, CategoryCard card, Batch batch, Acidity acidity)
     {
-        // What refuses speaks of the dish as it is, what asks for a change of the dish it would become.
-        Batch named = gate.Refuses && batch.Kinds.Length > 0 ? batch : batch with { Dish = card.Dish };
         if (!gate.Check.HasItemTerm)
         {
             if (TermJudge.Holds(gate.Check, null, batch, acidity))
@@ -95,11 +93,11 @@ internal sealed class CategoryJudge(HazardRoom hazards, PackTables tables)
                     : null;
                 if (liquid is not null)
                 {
-                    yield return Finding(gate, liquid, named, liquid.Ingredient.Span, null) with { Item = null };
+                    yield return Finding(gate, liquid, Named(gate, card, batch), liquid.Ingredient.Span, null) with { Item = null };
                     yield break;
                 }
 
-                yield return Finding(gate, null, named, fact?.Span ?? new(batch.Span.Start, batch.Span.Start), fact?.Words);
+                yield return Finding(gate, null, Named(gate, card, batch), fact?.Span ?? new(batch.Span.Start, batch.Span.Start), fact?.Words);
             }
 
             yield break;
@@ -109,10 +107,13 @@ internal sealed class CategoryJudge(HazardRoom hazards, PackTables tables)
         {
             if (TermJudge.Holds(gate.Check, item, batch, acidity))
             {
-                yield return Finding(gate, item, named, item.Ingredient.Span, null);
+                yield return Finding(gate, item, Named(gate, card, batch), item.Ingredient.Span, null);
             }
         }
     }
+
+    // What refuses speaks of the dish as it is, what asks for a change of the dish it would become.
+    private static Batch Named(Gate gate, CategoryCard card, Batch batch) => gate.Refuses && batch.Kinds.Length > 0 ? batch : batch with { Dish = card.Dish };
 
     private RawFinding Finding(Gate gate, BatchItem? item, Batch batch, SourceSpan span, string? words)
     {

@@ -15,5 +15,5 @@ internal sealed class HazardTraits(RuleLists lists)
     public bool CountsFromSteps(FoodRow food) => food.Traits.Any(_fromSteps.Contains);
 
     /// <summary>Whether both foods carry one of the traits by which a food of the steps counts.</summary>
-    public bool Share(FoodRow food, FoodRow other) => food.Traits.Any(trait => _fromSteps.Contains(trait) && other.Has(trait));
+    public bool Share(FoodRow food, FoodRow other) => (food.TraitMask & other.TraitMask) != 0 && food.Traits.Any(trait => _fromSteps.Contains(trait) && other.Has(trait));
 }

@@ -29,7 +29,7 @@ internal sealed class HazardRoom(PackTables tables)
         {
             HazardCard card = _cards[at];
             SortedRows rows = _sorted[at] ??= new(Rows(card, ofItems: true), Rows(card, ofItems: false));
-            foreach (BatchItem item in rows.OfItems.Length == 0 ? [] : batch.Items)
+            foreach (BatchItem item in AnyMayHold(rows.OfItems, batch) ? batch.Items : [])
             {
                 if (Worst(rows.OfItems, item, batch, acidity) is { } row)
                 {
@@ -70,6 +70,19 @@ internal sealed class HazardRoom(PackTables tables)
             Text.Fill(card.Why, item, batch, words),
             Text.Fill(card.Instead, item, batch, words),
             row.Sources);
+    }
+
+    private static bool AnyMayHold(HazardRow[] rows, Batch batch)
+    {
+        foreach (HazardRow row in rows)
+        {
+            if (TermJudge.MayHold(row.Check, batch))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // The rows are walked from the worst level down, so the first that holds is the one.

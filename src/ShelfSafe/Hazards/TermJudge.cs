@@ -49,7 +49,7 @@ internal static class TermJudge
     private static bool OfItem(Term term, BatchItem item, Batch batch) => term.Kind switch
     {
         TermKind.Trait => AnyTrait(term, item),
-        TermKind.Food => item.Food is not null && Names(term, item.Food.Id),
+        TermKind.Food => item.Food is { } food && NamesFood(term, food),
         TermKind.Group => item.Food is not null && Names(term, item.Food.Group),
         TermKind.Acidity => Names(term, Word(item.Acidity)),
         TermKind.Process => Names(term, FirstWord(item.Food?.Process ?? "no")),
@@ -69,8 +69,8 @@ internal static class TermJudge
     {
         TermKind.Step => SaysAny(term, batch),
         TermKind.Dish => IsAnyKind(term, batch),
-        TermKind.BatchHasTrait => AnyInJar(term, batch, AnyTrait),
-        TermKind.BatchHasFood => AnyInJar(term, batch, static (term, item) => item.Food is { } food && Names(term, food.Id)),
+        TermKind.BatchHasTrait => (term.Mask & batch.TraitMask) != 0 && AnyInJar(term, batch, AnyTrait),
+        TermKind.BatchHasFood => (term.Mask & batch.FoodMask) != 0 && AnyInJar(term, batch, static (term, item) => item.Food is { } food && NamesFood(term, food)),
         TermKind.BatchHasGroup => AnyInJar(term, batch, static (term, item) => item.Food is { } food && Names(term, food.Group)),
         TermKind.BatchFoodsAbove => FoodsOf(term, batch) > term.Threshold,
         TermKind.BatchShareOfTrait => ShareOf(term, batch, AnyTrait).High > term.Threshold,
@@ -89,11 +89,13 @@ internal static class TermJudge
         _ => false,
     };
 
-    private static bool Names(Term term, string word)
+    private static bool NamesFood(Term term, FoodRow food) => (term.Mask & food.IdMask) != 0 && Names(term, food.Id);
+
+    private static bool Names(Term term, ReadOnlySpan<char> word)
     {
         foreach (string own in term.Values)
         {
-            if (string.Equals(own, word, StringComparison.Ordinal))
+            if (word.SequenceEqual(own))
             {
                 return true;
             }
@@ -104,6 +106,11 @@ internal static class TermJudge
 
     private static bool SaysAny(Term term, Batch batch)
     {
+        if ((term.Mask & batch.FactMask) == 0)
+        {
+            return false;
+        }
+
         foreach (string fact in term.Values)
         {
             if (batch.Says(fact))
@@ -117,6 +124,11 @@ internal static class TermJudge
 
     private static bool IsAnyKind(Term term, Batch batch)
     {
+        if ((term.Mask & batch.KindMask) == 0)
+        {
+            return false;
+        }
+
         foreach (string kind in term.Values)
         {
             if (batch.IsKind(kind))
@@ -141,6 +153,10 @@ internal static class TermJudge
         return false;
     }
 
+    /// <summary>Whether a check may hold for some item of a batch; false where it asks for a trait or a food that none of them has.</summary>
+    public static bool MayHold(Check check, Batch batch) =>
+        (check.TraitNeed == 0 || (check.TraitNeed & batch.TraitMask) != 0) && (check.FoodNeed == 0 || (check.FoodNeed & batch.FoodMask) != 0);
+
     // The closures stand in methods of their own, since one is made wherever a method that holds one is entered.
     private static Interval ShareOf(Term term, Batch batch, Func<Term, BatchItem, bool> holds) => batch.ShareOf(item => holds(term, item));
 
@@ -148,9 +164,14 @@ internal static class TermJudge
 
     private static bool AnyTrait(Term term, BatchItem item)
     {
+        if (item.Food is not { } food || (term.Mask & food.TraitMask) == 0)
+        {
+            return false;
+        }
+
         foreach (string trait in term.Values)
         {
-            if (item.Has(trait))
+            if (food.Has(trait))
             {
                 return true;
             }
@@ -165,7 +186,7 @@ internal static class TermJudge
         HashSet<string> processes = new(StringComparer.Ordinal);
         foreach (BatchItem item in batch.InJar)
         {
-            if (item.Food is { } food && FirstWord(food.Process) == "yes" && Names(term, food.Group))
+            if (item.Food is { } food && FirstWord(food.Process) is "yes" && Names(term, food.Group))
             {
                 processes.Add(food.Process);
             }
@@ -193,9 +214,9 @@ internal static class TermJudge
         BulkUse.Yes => "yes",
     };
 
-    private static string FirstWord(string text)
+    private static ReadOnlySpan<char> FirstWord(string text)
     {
         int end = text.AsSpan().IndexOfAny(' ', ':');
-        return end < 0 ? text : text[..end];
+        return end < 0 ? text : text.AsSpan(0, end);
     }
 }

@@ -30,20 +30,32 @@ public sealed record Batch(
     bool HasJarAcid = false)
 {
     /// <summary>The foods in the jar, those at serving left out.</summary>
-    public ImmutableArray<BatchItem> InJar { get; } = [.. Items.Where(item => item.InJar)];
+    public ImmutableArray<BatchItem> InJar { get; } = [.. Items.Where(static item => item.InJar)];
+
+    /// <summary>The ids of the facts as a mask.</summary>
+    internal ulong FactMask { get; } = WordMask.Of([.. Facts.Select(static fact => fact.Id)]);
+
+    /// <summary>The kinds as a mask.</summary>
+    internal ulong KindMask { get; } = WordMask.Of(Kinds);
+
+    /// <summary>The traits of all items as a mask.</summary>
+    internal ulong TraitMask { get; } = Items.Aggregate(0UL, static (mask, item) => mask | (item.Food?.TraitMask ?? 0));
+
+    /// <summary>The ids of their foods as a mask.</summary>
+    internal ulong FoodMask { get; } = Items.Aggregate(0UL, static (mask, item) => mask | (item.Food?.IdMask ?? 0));
 
     /// <summary>Mass of the whole batch, g.</summary>
-    public Interval TotalGrams => Sum(_ => true, item => item.Grams);
+    public Interval TotalGrams => Parted(InJar, static _ => true, static item => item.Grams).Chosen;
 
     /// <summary>Volume of the whole batch, ml, air gaps left out.</summary>
-    public Interval TotalMillilitres => Sum(_ => true, item => item.Millilitres);
+    public Interval TotalMillilitres => Parted(InJar, static _ => true, static item => item.Millilitres).Chosen;
 
     /// <summary>Share, 0 to 1, that the chosen items have of the batch by mass.</summary>
     /// <remarks>The upper end is high / (high + others low), as an item's own uncertainty must not count twice.</remarks>
-    public Interval ShareOf(Func<BatchItem, bool> chosen) => Share(chosen, item => item.Grams);
+    public Interval ShareOf(Func<BatchItem, bool> chosen) => Share(InJar, chosen, static item => item.Grams);
 
     /// <summary>Share, 0 to 1, by volume of everything that does not run like water; the upper end as of <see cref="ShareOf"/>.</summary>
-    public Interval SolidsShare => Share(item => !item.Has("thin-liquid"), item => item.Millilitres);
+    public Interval SolidsShare { get; } = Share([.. Items.Where(static item => item.InJar)], static item => !item.Has("thin-liquid"), static item => item.Millilitres);
 
     /// <summary>Whether the steps say the fact.</summary>
     public bool Says(string fact) => Fact(fact) is not null;
@@ -76,36 +88,38 @@ public sealed record Batch(
         return false;
     }
 
-    private Interval Share(Func<BatchItem, bool> chosen, Func<BatchItem, Interval> measure) =>
-        Sum(chosen, measure, mine: true).ShareAgainst(Sum(chosen, measure, mine: false));
-
-    private Interval Sum(Func<BatchItem, bool> chosen, Func<BatchItem, Interval> measure, bool mine = true)
+    private static Interval Share(ImmutableArray<BatchItem> items, Func<BatchItem, bool> chosen, Func<BatchItem, Interval> measure)
     {
-        // Of a choice each food has 0 to m and together m: the chosen side takes the most, the other side the least.
-        Interval total = Interval.Zero;
-        for (int i = 0; i < InJar.Length;)
+        (Interval own, Interval others) = Parted(items, chosen, measure);
+        return own.ShareAgainst(others);
+    }
+
+    // Of a choice each food has 0 to m and together m: the chosen side takes the most, the other side the least.
+    private static (Interval Chosen, Interval Others) Parted(ImmutableArray<BatchItem> items, Func<BatchItem, bool> chosen, Func<BatchItem, Interval> measure)
+    {
+        (Interval allChosen, Interval allOthers) = (Interval.Zero, Interval.Zero);
+        for (int i = 0; i < items.Length;)
         {
-            int line = InJar[i].Line;
-            Interval? hull = null;
-            bool all = true;
-            bool any = false;
-            for (; i < InJar.Length && InJar[i].Line == line; i++)
+            int line = items[i].Line;
+            Interval? own = null;
+            Interval? others = null;
+            for (; i < items.Length && items[i].Line == line; i++)
             {
-                bool counts = chosen(InJar[i]) == mine;
-                any |= counts;
-                all &= counts;
-                if (counts)
+                Interval amount = measure(items[i]);
+                if (chosen(items[i]))
                 {
-                    hull = hull is { } before ? before.Hull(measure(InJar[i])) : measure(InJar[i]);
+                    own = own is { } before ? before.Hull(amount) : amount;
+                }
+                else
+                {
+                    others = others is { } before ? before.Hull(amount) : amount;
                 }
             }
 
-            if (any)
-            {
-                total += all ? hull!.Value : hull!.Value.OrNothing();
-            }
+            allChosen += own is not { } mine ? Interval.Zero : others is null ? mine : mine.OrNothing();
+            allOthers += others is not { } rest ? Interval.Zero : own is null ? rest : rest.OrNothing();
         }
 
-        return total;
+        return (allChosen, allOthers);
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShelfSafe.Core;
 
 namespace ShelfSafe.Pack;
 
@@ -45,6 +46,12 @@ public sealed record FoodRow(
     string Notes,
     int Line)
 {
+    /// <summary>Its traits as a mask.</summary>
+    internal ulong TraitMask { get; } = WordMask.Of(Traits);
+
+    /// <summary>Its id as a mask.</summary>
+    internal ulong IdMask { get; } = WordMask.Of(Id);
+
     /// <summary>Whether the food carries a trait.</summary>
     public bool Has(string trait)
     {

@@ -1,3 +1,6 @@
+using System.Collections.Immutable;
+using ShelfSafe.Core;
+
 namespace ShelfSafe.Pack;
 
 /// <summary>How long a kind of dish keeps cold (<c>rules/storage.csv</c>).</summary>
@@ -9,4 +12,9 @@ namespace ShelfSafe.Pack;
 /// <param name="Source">Document and page.</param>
 /// <param name="Url">Where it was read.</param>
 /// <param name="Status">Whether it was seen; see <c>rules/README.md</c>.</param>
-public sealed record StorageRow(string Id, string Applies, string Fridge, string Freezer, string Text, string Source, string Url, string Status);
+public sealed record StorageRow(string Id, string Applies, string Fridge, string Freezer, string Text, string Source, string Url, string Status)
+{
+    /// <summary>The words of <see cref="Applies"/>, each with its mask.</summary>
+    internal ImmutableArray<(string Word, ulong Mask)> Words { get; } =
+        [.. Applies.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(static word => (word, WordMask.Of(word)))];
+}

@@ -8,12 +8,12 @@ internal static class StorageMatch
     /// <summary>The column lists kinds and traits, any of which is enough; <c>any</c> closes the table.</summary>
     public static bool Applies(StorageRow row, Dish dish)
     {
-        foreach (string word in row.Applies.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        foreach ((string word, ulong mask) in row.Words)
         {
             if (word == "any"
                 || dish.Batch.IsKind(word)
-                || dish.Findings.Any(finding => finding.Rule == word)
-                || dish.Batch.ShareOf(item => item.Has(word)).High > 0.2)
+                || dish.Findings.Exists(finding => finding.Rule == word)
+                || ((mask & dish.Batch.TraitMask) != 0 && dish.Batch.ShareOf(item => item.Has(word)).High > 0.2))
             {
                 return true;
             }
