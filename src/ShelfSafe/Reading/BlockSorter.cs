@@ -67,7 +67,7 @@ internal sealed class BlockSorter
             kind = HeadingKind.Name; // the title, whatever its words
         }
 
-        bool direction = _heads.Kind == HeadingKind.Method && kind is HeadingKind.Method && LineShape.Of(text).IsVerb;
+        bool direction = _heads.Kind == HeadingKind.Method && kind is HeadingKind.Method && row.Shape.IsVerb;
         _heads.Push(row.Level, kind, text, index);
         if (kind is HeadingKind.Ingredients or HeadingKind.Needs or HeadingKind.Serving)
         {
@@ -219,7 +219,7 @@ internal sealed class BlockSorter
             return;
         }
 
-        LineShape shape = LineShape.Of(text);
+        LineShape shape = row.Shape;
         bool commas = !shape.IsVerb && !shape.IsTiming && ((trusted && RowSigns.IsShortList(text)) || ((foods || open) && ParagraphLines.IsListOfAmounts(text)));
         if (commas || labelled)
         {

@@ -6,9 +6,13 @@ namespace ShelfSafe.Reading;
 internal sealed class Row
 {
     private HeadingKind? _announces;
+    private LineShape? _shape;
 
     /// <summary>What its words announce, were it a heading; worked out once.</summary>
     public HeadingKind Announces => _announces ??= HeadingWords.Classify(Text.Text);
+
+    /// <summary>What its words look like as one line; worked out once.</summary>
+    public LineShape Shape => _shape ??= LineShape.Of(Text.Text);
 
     /// <summary>What it is.</summary>
     public required RowKind Kind { get; init; }

@@ -83,7 +83,7 @@ internal sealed class RowShapes
             else if (row.Kind is RowKind.Item or RowKind.TableRow)
             {
                 _listInScope[heading] = true;
-                LineShape shape = LineShape.Of(row.Text.Text);
+                LineShape shape = row.Shape;
                 if (row.Kind == RowKind.TableRow)
                 {
                     shape = shape with { HasAmount = shape.HasAmount || RowSigns.CellHasAmount(row) };

@@ -121,19 +121,19 @@ internal sealed class RowTidier
     private bool IsWholeLabel(Row row, int index)
     {
         string text = row.Text.Text;
-        if (text.Length > LongestLabel || LineShape.Of(text) is { IsTiming: true } or { StartsWithAmount: true } || YieldFinder.Find(text) is not null)
+        if (text.Length > LongestLabel || row.Shape is { IsTiming: true } or { StartsWithAmount: true } || YieldFinder.Find(text) is not null)
         {
             return false;
         }
 
         if (row.AllLead && text[^1] is not ('.' or '!' or '?' or ','))
         {
-            return row.LeadBold || NextIsList(index) || IsKnown(HeadingWords.Classify(text));
+            return row.LeadBold || NextIsList(index) || IsKnown(row.Announces);
         }
 
         bool colon = text[^1] is ':' or '：';
-        HeadingKind kind = HeadingWords.Classify(text);
-        int words = LineShape.Of(text).Words;
+        HeadingKind kind = row.Announces;
+        int words = row.Shape.Words;
         bool bare = words <= 4 && NextIsList(index) && _tidy.Count > 0 && char.IsLetter(text[^1]) && char.IsUpper(FirstLetter(text));
         return bare || colon ? NextIsList(index) && (words <= 6 || IsKnown(kind)) : IsKnown(kind) && IsBareLabel(text, kind, words);
     }
@@ -195,7 +195,7 @@ internal sealed class RowTidier
     {
         string text = row.Text.Text;
         int colon = text.AsSpan(0, Math.Min(text.Length, 48)).IndexOf(':');
-        if (colon > 0 && colon + 1 < text.Length && TextMarks.IsBlank(text[colon + 1]) && !LineShape.Of(text).IsTiming)
+        if (colon > 0 && colon + 1 < text.Length && TextMarks.IsBlank(text[colon + 1]) && !row.Shape.IsTiming)
         {
             HeadingKind kind = HeadingWords.Classify(text.AsSpan(0, colon));
             bool bold = row.LeadBold && row.LeadLength >= colon && row.LeadLength <= colon + 1;

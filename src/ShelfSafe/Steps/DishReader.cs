@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using ShelfSafe.Pack;
 
 namespace ShelfSafe.Steps;
@@ -107,7 +108,7 @@ internal sealed class DishReader
     private ImmutableArray<DishKind> ByWords(string[] texts, bool fromTitle)
     {
         PartReading reading = new(texts, _rules);
-        Dictionary<string, string> hits = new(StringComparer.Ordinal);
+        Dictionary<int, string> hits = []; // by the line of the row, which is its fact
         for (int text = 0; text < texts.Length; text++)
         {
             List<Token> tokens = reading[text];
@@ -117,9 +118,10 @@ internal sealed class DishReader
                 for (int i = 0; i < starting.Count; i++)
                 {
                     StepRule rule = starting[i];
-                    if (rule.Core.MatchAt(tokens, at) is int end and >= 0 && reading.Holds(rule, text, at))
+                    if (reading.MatchAt(rule, text, at) is int end and >= 0 && reading.Holds(rule, text, at)
+                        && int.TryParse(_rules.Facts[rule.Fact], NumberStyles.None, CultureInfo.InvariantCulture, out int line))
                     {
-                        hits.TryAdd(_rules.Facts[rule.Fact], texts[text][tokens[at].Start..tokens[end - 1].End]);
+                        hits.TryAdd(line, texts[text][tokens[at].Start..tokens[end - 1].End]);
                     }
                 }
             }
@@ -128,7 +130,7 @@ internal sealed class DishReader
         ImmutableArray<DishKind>.Builder kinds = ImmutableArray.CreateBuilder<DishKind>();
         foreach (DishKindRow row in hits.Count == 0 ? [] : _byTitle)
         {
-            if (hits.TryGetValue($"{row.Line}", out string? words))
+            if (hits.TryGetValue(row.Line, out string? words))
             {
                 Add(kinds, row, words, fromTitle);
             }
@@ -144,7 +146,7 @@ internal sealed class DishReader
         {
             foreach (ImmutableArray<string> terms in row.Foods)
             {
-                if (terms.All(term => term.StartsWith('!') ? !Has(term[1..], facts, foodIds) : Has(term, facts, foodIds)))
+                if (AllHold(terms, facts, foodIds))
                 {
                     Add(kinds, row, string.Join(", ", terms.Where(term => !term.StartsWith('!'))), fromTitle: false);
                     break;
@@ -155,16 +157,45 @@ internal sealed class DishReader
         return kinds.ToImmutable();
     }
 
-    private static bool Has(string term, ImmutableArray<StepFact> facts, IReadOnlyCollection<string> foodIds)
+    private static bool AllHold(ImmutableArray<string> terms, ImmutableArray<StepFact> facts, IReadOnlyCollection<string> foodIds)
     {
-        if (term.StartsWith("fact:", StringComparison.Ordinal))
+        foreach (string term in terms)
         {
-            return facts.Any(fact => term.AsSpan(5).SequenceEqual(fact.Id));
+            bool denied = term.StartsWith('!');
+            if (Has(term.AsSpan(denied ? 1 : 0), facts, foodIds) == denied)
+            {
+                return false;
+            }
         }
 
-        return term.EndsWith('*')
-            ? foodIds.Any(id => id.StartsWith(term[..^1], StringComparison.Ordinal))
-            : foodIds.Contains(term);
+        return true;
+    }
+
+    private static bool Has(ReadOnlySpan<char> term, ImmutableArray<StepFact> facts, IReadOnlyCollection<string> foodIds)
+    {
+        const string Fact = "fact:";
+        if (term.StartsWith(Fact))
+        {
+            foreach (StepFact fact in facts)
+            {
+                if (term[Fact.Length..].SequenceEqual(fact.Id))
+                {
+                    return true;
+                }
+            }
+
+            return false;
+        }
+
+        foreach (string id in foodIds)
+        {
+            if (term.EndsWith('*') ? id.AsSpan().StartsWith(term[..^1]) : term.SequenceEqual(id))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static void Add(ImmutableArray<DishKind>.Builder kinds, DishKindRow row, string evidence, bool fromTitle)

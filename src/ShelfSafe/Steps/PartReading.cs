@@ -6,6 +6,7 @@ internal sealed class PartReading
 {
     private const int BeforeWindow = 6;
     private readonly List<Token>[] _tokens;
+    private readonly TokenMask[] _masks;
     private readonly sbyte[]?[] _known;
     private readonly StepRuleSet _rules;
 
@@ -14,9 +15,11 @@ internal sealed class PartReading
     {
         _rules = rules;
         _tokens = new List<Token>[sentences.Count];
+        _masks = new TokenMask[sentences.Count];
         for (int i = 0; i < _tokens.Length; i++)
         {
             _tokens[i] = Tokenizer.Cut(sentences[i], rules.Words);
+            _masks[i] = TokenMask.Of(_tokens[i]);
         }
 
         _known = new sbyte[rules.ConditionCount][];
@@ -24,6 +27,9 @@ internal sealed class PartReading
 
     /// <summary>The tokens of a sentence.</summary>
     public List<Token> this[int sentence] => _tokens[sentence];
+
+    /// <summary>Index after the last token of a rule's words that begin at a token of a sentence, or -1.</summary>
+    public int MatchAt(StepRule rule, int sentence, int at) => rule.Core.MayMatch(_masks[sentence]) ? rule.Core.MatchAt(_tokens[sentence], at) : -1;
 
     /// <summary>Whether all needs of a rule hold around a hit and none of its exceptions does.</summary>
     public bool Holds(StepRule rule, int sentence, int hit)
@@ -101,7 +107,7 @@ internal sealed class PartReading
             bool found = false;
             foreach (Phrase phrase in condition.Any)
             {
-                found = found || phrase.Find(_tokens[sentence]).Start >= 0;
+                found = found || (phrase.MayMatch(_masks[sentence]) && phrase.Find(_tokens[sentence]).Start >= 0);
             }
 
             known[sentence] = found ? (sbyte)1 : (sbyte)-1;

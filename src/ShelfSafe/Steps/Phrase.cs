@@ -13,6 +13,9 @@ internal sealed record PhrasePlace(WordBits Words, double Least, double Most, bo
     /// <summary>Whether a token may stand here.</summary>
     public bool Fits(in Token token) =>
         Words.Has(token.Stem) || Words.Has(token.Exact) || Words.Has(token.Prefix) || (token.Number >= Least && token.Number <= Most);
+
+    /// <summary>Whether a sentence may have a token for the place; where it may not, none fits.</summary>
+    public bool MayFit(TokenMask sentence) => (Words.Mask & sentence.Words) != 0 || (sentence.Numbers && !double.IsNaN(Least));
 }
 
 /// <summary>A compiled sequence of places.</summary>
@@ -24,6 +27,20 @@ internal sealed class Phrase(ImmutableArray<PhrasePlace> places)
     /// <summary>Index after the last token of the shortest match that begins at a token, or -1.</summary>
     /// <remarks>Gaps are bounded, so the work for one token is bounded as well.</remarks>
     public int MatchAt(List<Token> tokens, int at) => places[0].Fits(tokens[at]) ? Rest(tokens, at + 1, 1) : -1;
+
+    /// <summary>Whether a sentence may hold the phrase; where it may not, nothing need be compared.</summary>
+    public bool MayMatch(TokenMask sentence)
+    {
+        foreach (PhrasePlace place in places)
+        {
+            if (!place.Optional && !place.MayFit(sentence))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     /// <summary>First match anywhere, or (-1, -1).</summary>
     public (int Start, int End) Find(List<Token> tokens)

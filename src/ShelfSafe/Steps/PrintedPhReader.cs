@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 using ShelfSafe.Reading;
 
@@ -8,20 +9,22 @@ internal static class PrintedPhReader
 {
     private const int WordsBetween = 4;
 
+    private static readonly SearchValues<string> Signs = SearchValues.Create(["ph"], StringComparison.OrdinalIgnoreCase);
+
     /// <summary>Every pH printed in the sentences.</summary>
     public static ImmutableArray<PrintedPh> Read(RecipePart part)
     {
         ImmutableArray<PrintedPh>.Builder found = ImmutableArray.CreateBuilder<PrintedPh>();
-        Vocabulary words = new();
-        int ph = words.AddExact("ph");
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            if (!text.Contains("pH", StringComparison.OrdinalIgnoreCase))
+            if (!text.AsSpan().ContainsAny(Signs))
             {
-                continue;
+                continue; // most recipes print none
             }
 
+            Vocabulary words = new();
+            int ph = words.AddExact("ph");
             List<Token> tokens = Tokenizer.Cut(text, words);
             for (int at = 0; at < tokens.Count; at++)
             {

@@ -61,9 +61,16 @@ internal sealed class ProcessWords
     public List<ProcessMark> Marks(List<Token> tokens)
     {
         List<ProcessMark> marks = [];
+        TokenMask sentence = TokenMask.Of(tokens);
+        List<(Phrase Phrase, Func<List<Token>, int, int, ProcessMark> Make)> likely = _phrases.FindAll(one => one.Phrase.MayMatch(sentence));
         for (int at = 0; at < tokens.Count; at++)
         {
-            foreach ((Phrase phrase, Func<List<Token>, int, int, ProcessMark> make) in _phrases)
+            if (!tokens[at].IsKnown)
+            {
+                continue;
+            }
+
+            foreach ((Phrase phrase, Func<List<Token>, int, int, ProcessMark> make) in likely)
             {
                 if (phrase.MatchAt(tokens, at) is int end and >= 0)
                 {

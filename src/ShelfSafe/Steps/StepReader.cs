@@ -52,7 +52,7 @@ internal sealed class StepReader
                 for (int i = 0; i < starting.Count; i++)
                 {
                     StepRule rule = starting[i];
-                    if (seen[rule.Fact] <= sentence && rule.Core.MatchAt(tokens, at) is int end and >= 0 && reading.Holds(rule, sentence, at))
+                    if (seen[rule.Fact] <= sentence && reading.MatchAt(rule, sentence, at) is int end and >= 0 && reading.Holds(rule, sentence, at))
                     {
                         seen[rule.Fact] = sentence + 1;
                         found.Add(Fact(_rules.Facts[rule.Fact], part.Steps[sentence], tokens, at, end));

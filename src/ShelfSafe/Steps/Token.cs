@@ -8,4 +8,8 @@ namespace ShelfSafe.Steps;
 /// <param name="Prefix">Vocabulary number of its longest known beginning, 0 where no phrase uses one.</param>
 /// <param name="Number">Its value, or NaN for a word that is no number.</param>
 /// <param name="Break">Whether a comma, a stronger mark or a word such as "then" stands right before it.</param>
-internal readonly record struct Token(int Start, int End, int Stem, int Exact, int Prefix, double Number, bool Break);
+internal readonly record struct Token(int Start, int End, int Stem, int Exact, int Prefix, double Number, bool Break)
+{
+    /// <summary>Whether a phrase may have a place for it.</summary>
+    public bool IsKnown => Stem > 0 || Exact > 0 || Prefix > 0 || !double.IsNaN(Number);
+}

@@ -20,8 +20,12 @@ internal readonly struct WordBits
         foreach (int word in words)
         {
             _groups[(word >> 6) - _from] |= 1UL << (word & 63);
+            Mask |= 1UL << (word & 63);
         }
     }
+
+    /// <summary>The last six bits of every number in the set, as <see cref="TokenMask"/> takes them.</summary>
+    public ulong Mask { get; }
 
     /// <summary>Every number that may be in the set, and some that are not.</summary>
     public IEnumerable<int> Range => _groups is null ? [] : Enumerable.Range(_from * 64, _groups.Length * 64);

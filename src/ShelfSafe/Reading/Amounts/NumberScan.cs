@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using ShelfSafe.Core;
 
@@ -7,6 +8,8 @@ namespace ShelfSafe.Reading.Amounts;
 internal static class NumberScan
 {
     private const string Vulgar = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞";
+    // First letters of bounds ("up to") and of numbers in words.
+    private static readonly SearchValues<char> FirstLetters = SearchValues.Create("acdefhmnoqstuACDEFHMNOQSTU");
     private static readonly double[] VulgarValues = [1 / 2d, 1 / 3d, 2 / 3d, 1 / 4d, 3 / 4d, 1 / 5d, 2 / 5d, 3 / 5d, 4 / 5d, 1 / 6d, 5 / 6d, 1 / 8d, 3 / 8d, 5 / 8d, 7 / 8d];
 
     /// <summary>Reads a number or range at an offset; false where none stands there.</summary>
@@ -17,7 +20,12 @@ internal static class NumberScan
         value = default;
         end = start;
         int at = Skip(text, start);
-        if (TryBound(text, at, out end, out value) || TryNegative(text, at, out end, out value))
+        if (at < text.Length && char.IsAsciiLetter(text[at]) && !FirstLetters.Contains(text[at]))
+        {
+            return false; // as most words of a sentence
+        }
+
+        if (at < text.Length && (char.IsLetter(text[at]) ? TryBound(text, at, out end, out value) : TryNegative(text, at, out end, out value)))
         {
             return true;
         }
@@ -43,7 +51,7 @@ internal static class NumberScan
         }
 
         // "1 dozen", "2-3 dozen": the spelled-out numbers have counted theirs already.
-        if (char.IsAsciiDigit(text[at]) && Word(text, Skip(text, end), out int dozenEnd) is "dozen" or "doz")
+        if (char.IsAsciiDigit(text[at]) && Look(text, Skip(text, end), out int dozenEnd) is "dozen" or "doz")
         {
             value *= 12;
             end = dozenEnd;
@@ -57,22 +65,31 @@ internal static class NumberScan
     {
         value = default;
         end = at;
-        string first = Word(text, at, out int firstEnd);
-        string second = first is "up" or "at" or "no" or "not" ? Word(text, Skip(text, firstEnd), out int secondEnd) : Word(text, at, out secondEnd);
-        int number = (first, second) switch
+        ReadOnlySpan<char> first = Look(text, at, out int number);
+        bool least = false;
+        switch (first)
         {
-            ("max" or "maximum", _) => firstEnd < text.Length && text[firstEnd] == '.' ? firstEnd + 1 : firstEnd,
-            ("up", "to") or ("at", "most" or "least") => secondEnd,
-            ("no" or "not", "more") => Word(text, Skip(text, secondEnd), out int thanEnd) is "than" ? thanEnd : -1,
-            _ => -1,
-        };
+            case "max" or "maximum":
+                number += number < text.Length && text[number] == '.' ? 1 : 0;
+                break;
+            case "up" or "at" or "no" or "not":
+                ReadOnlySpan<char> second = Look(text, Skip(text, number), out number);
+                least = first is "at" && second is "least";
+                bool bounds = least || (first is "up" && second is "to") || (first is "at" && second is "most")
+                    || (first is "no" or "not" && second is "more" && Look(text, Skip(text, number), out number) is "than");
+                number = bounds ? number : -1;
+                break;
+            default:
+                return false;
+        }
+
         if (number < 0 || !TryNumber(text, number, out int numberEnd, out double bound))
         {
             return false;
         }
 
         end = numberEnd;
-        value = second is "least" ? new(bound, double.PositiveInfinity) : new(0, bound);
+        value = least ? new(bound, double.PositiveInfinity) : new(0, bound);
         return true;
     }
 
@@ -103,7 +120,7 @@ internal static class NumberScan
             return false;
         }
 
-        if (Vulgar.IndexOf(text[at], StringComparison.Ordinal) is int only and >= 0)
+        if (VulgarAt(text[at]) is int only and >= 0)
         {
             end = at + 1;
             value = VulgarValues[only];
@@ -118,6 +135,8 @@ internal static class NumberScan
         return SpelledNumber.TryRead(text, at, out end, out value);
     }
 
+    private static int VulgarAt(char letter) => letter < 128 ? -1 : Vulgar.IndexOf(letter, StringComparison.Ordinal);
+
     /// <summary>Offset of the next character that is no blank.</summary>
     public static int Skip(string text, int at)
     {
@@ -130,7 +149,10 @@ internal static class NumberScan
     }
 
     /// <summary>The word at an offset, as it stands, lower case; empty where none stands there.</summary>
-    public static string Word(string text, int at, out int end)
+    public static string Word(string text, int at, out int end) => Look(text, at, out end).ToString();
+
+    /// <summary>The same without a copy of it, for a word that is only compared.</summary>
+    public static ReadOnlySpan<char> Look(string text, int at, out int end)
     {
         end = at;
         while (end < text.Length && (char.IsLetter(text[end]) || text[end] is '\'' or '\u2019'))
@@ -138,7 +160,21 @@ internal static class NumberScan
             end++;
         }
 
-        return text[at..end].ToLowerInvariant();
+        return Lower(text.AsSpan(at, end - at));
+    }
+
+    // Most words are lower case as they stand, and then need no copy.
+    private static ReadOnlySpan<char> Lower(ReadOnlySpan<char> word)
+    {
+        foreach (char letter in word)
+        {
+            if (!char.IsAsciiLetterLower(letter) && char.ToLowerInvariant(letter) != letter)
+            {
+                return word.ToString().ToLowerInvariant();
+            }
+        }
+
+        return word;
     }
 
     private static bool Digits(string text, int at, out int end, out double value)
@@ -149,7 +185,7 @@ internal static class NumberScan
             end++;
         }
 
-        value = Parse(text[at..end]);
+        value = Parse(text.AsSpan(at, end - at));
         if (Exponent(text, ref end, ref value))
         {
             return true;
@@ -181,7 +217,7 @@ internal static class NumberScan
             exponent++;
         }
 
-        value *= Math.Pow(10, Math.Min(400, Parse(text[(end + 1)..exponent])));
+        value *= Math.Pow(10, Math.Min(400, Parse(text.AsSpan(end + 1, exponent - end - 1))));
         end = exponent;
         return true;
     }
@@ -199,7 +235,7 @@ internal static class NumberScan
             next = Skip(text, andEnd);
         }
 
-        if (next < text.Length && Vulgar.IndexOf(text[next], StringComparison.Ordinal) is int index and >= 0
+        if (next < text.Length && VulgarAt(text[next]) is int index and >= 0
             && (next == end || text[next - 1] is not ('-' or '\u2013')))
         {
             value += VulgarValues[index];
@@ -213,9 +249,9 @@ internal static class NumberScan
                 top++;
             }
 
-            if (top - next <= 2 && Slash(text, top, out int fractionEnd, out double below) && Parse(text[next..top]) < below)
+            if (top - next <= 2 && Slash(text, top, out int fractionEnd, out double below) && Parse(text.AsSpan(next, top - next)) < below)
             {
-                value += Parse(text[next..top]) / below;
+                value += Parse(text.AsSpan(next, top - next)) / below;
                 end = fractionEnd;
             }
         }
@@ -242,20 +278,20 @@ internal static class NumberScan
             return false;
         }
 
-        bottom = Parse(text[(at + 1)..digits]);
+        bottom = Parse(text.AsSpan(at + 1, digits - at - 1));
         end = digits;
         return true;
     }
 
-    private static double Parse(string text)
+    private static double Parse(ReadOnlySpan<char> text)
     {
         // "1,000" is a thousand; "1,5" is one and a half.
-        string plain = text;
-        int comma = text.IndexOf(',', StringComparison.Ordinal);
+        ReadOnlySpan<char> plain = text;
+        int comma = text.IndexOf(',');
         if (comma > 0)
         {
-            bool thousands = text.Length - comma == 4 && text[0] != '0' && !text.Contains('.', StringComparison.Ordinal);
-            plain = thousands ? text.Replace(",", string.Empty, StringComparison.Ordinal) : text.Replace(',', '.');
+            bool thousands = text.Length - comma == 4 && text[0] != '0' && !text.Contains('.');
+            plain = thousands ? text.ToString().Replace(",", string.Empty, StringComparison.Ordinal) : text.ToString().Replace(',', '.');
         }
 
         return double.TryParse(plain, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value) ? value : double.NaN;
@@ -273,6 +309,6 @@ internal static class NumberScan
             return at + 1;
         }
 
-        return Word(text, at, out int end) is "to" or "or" ? end : at;
+        return Look(text, at, out int end) is "to" or "or" ? end : at;
     }
 }

@@ -5,24 +5,18 @@ namespace ShelfSafe.Reading.Amounts;
 /// <summary>Reads numbers that are written as words: "half a dozen", "a couple of", "one and a half".</summary>
 internal static class SpelledNumber
 {
-    private static readonly Dictionary<string, double> Words = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["one"] = 1, ["two"] = 2, ["three"] = 3, ["four"] = 4, ["five"] = 5, ["six"] = 6, ["seven"] = 7, ["eight"] = 8, ["nine"] = 9, ["ten"] = 10,
-        ["eleven"] = 11, ["twelve"] = 12, ["fifteen"] = 15, ["sixteen"] = 16, ["twenty"] = 20, ["dozen"] = 12, ["half"] = 0.5, ["quarter"] = 0.25, ["couple"] = 2,
-    };
-
     /// <summary>Reads a number in words at an offset; false where none stands there.</summary>
     /// <param name="end">Offset after it and the little words that belong to it.</param>
     public static bool TryRead(string text, int at, out int end, out double value)
     {
-        string word = Word(text, at, out end);
+        ReadOnlySpan<char> word = Look(text, at, out end);
         if (word is "a" or "an")
         {
             int next = Skip(text, end);
-            string second = Word(text, next, out int secondEnd);
+            ReadOnlySpan<char> second = Look(text, next, out int secondEnd);
             if (second is "couple" or "dozen" or "half" or "quarter")
             {
-                Words.TryGetValue(second, out value);
+                value = Value(second);
                 end = AfterOf(text, secondEnd);
                 return true;
             }
@@ -31,7 +25,8 @@ internal static class SpelledNumber
             return true;
         }
 
-        if (!Words.TryGetValue(word, out value))
+        value = Value(word);
+        if (value == 0)
         {
             return false;
         }
@@ -39,15 +34,39 @@ internal static class SpelledNumber
         return word is "half" or "quarter" or "couple" or "dozen" ? Part(text, ref end, ref value) : Whole(text, ref end, ref value);
     }
 
+    // What a lower-case word counts, or 0.
+    private static double Value(ReadOnlySpan<char> word) => word switch
+    {
+        "one" => 1,
+        "two" => 2,
+        "three" => 3,
+        "four" => 4,
+        "five" => 5,
+        "six" => 6,
+        "seven" => 7,
+        "eight" => 8,
+        "nine" => 9,
+        "ten" => 10,
+        "eleven" => 11,
+        "twelve" or "dozen" => 12,
+        "fifteen" => 15,
+        "sixteen" => 16,
+        "twenty" => 20,
+        "half" => 0.5,
+        "quarter" => 0.25,
+        "couple" => 2,
+        _ => 0,
+    };
+
     // "half a dozen", "half a teaspoon", "a quarter of a pound", "half dozen".
     private static bool Part(string text, ref int end, ref double value)
     {
         int next = Skip(text, end);
-        string follow = Word(text, next, out int followEnd);
+        ReadOnlySpan<char> follow = Look(text, next, out int followEnd);
         if (follow is "a" or "an")
         {
             int third = Skip(text, followEnd);
-            if (Word(text, third, out int dozenEnd) is "dozen")
+            if (Look(text, third, out int dozenEnd) is "dozen")
             {
                 value *= 12;
                 end = dozenEnd;
@@ -73,12 +92,12 @@ internal static class SpelledNumber
     private static bool Whole(string text, ref int end, ref double value)
     {
         int more = Skip(text, end);
-        if (Word(text, more, out int moreEnd) is "dozen")
+        if (Look(text, more, out int moreEnd) is "dozen")
         {
             value *= 12;
             end = moreEnd;
         }
-        else if (Word(text, more, out moreEnd) is "and" && Word(text, Skip(text, moreEnd), out int aEnd) is "a" && Word(text, Skip(text, aEnd), out int halfEnd) is "half")
+        else if (Look(text, more, out moreEnd) is "and" && Look(text, Skip(text, moreEnd), out int aEnd) is "a" && Look(text, Skip(text, aEnd), out int halfEnd) is "half")
         {
             value += 0.5;
             end = halfEnd;
@@ -91,12 +110,12 @@ internal static class SpelledNumber
     private static int AfterOf(string text, int end)
     {
         int next = Skip(text, end);
-        if (Word(text, next, out int ofEnd) is not "of")
+        if (Look(text, next, out int ofEnd) is not "of")
         {
             return end;
         }
 
         next = Skip(text, ofEnd);
-        return Word(text, next, out int aEnd) is "a" or "an" ? aEnd : ofEnd;
+        return Look(text, next, out int aEnd) is "a" or "an" ? aEnd : ofEnd;
     }
 }
