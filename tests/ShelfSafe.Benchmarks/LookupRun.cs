@@ -24,7 +24,7 @@ internal static class LookupRun
         List<PackFault> faults = [];
         LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), faults);
         FoodCatalogue catalogue = FoodCatalogue.Create(pack, [], words, string.Empty);
-        BatchRoom batches = new(pack, catalogue, words, Weigher.Create(pack));
+        BatchRoom batches = new(pack, catalogue, words, new ReadTexts(catalogue, words), Weigher.Create(pack));
         FormulaRoom formulas = FormulaRoom.Create(pack, new HazardRoom(pack.Tables));
         IngredientReader reader = new(catalogue, words);
         RecipeReader recipes = new();

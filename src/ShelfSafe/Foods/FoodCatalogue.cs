@@ -11,12 +11,9 @@ public sealed class FoodCatalogue
     private readonly Dictionary<string, FoodMatch> _own = new(StringComparer.Ordinal);
     private readonly Dictionary<string, FoodMatch>.AlternateLookup<ReadOnlySpan<char>> _ownLookup;
     private readonly int _longestOwn;
-    private readonly Memo<FoodMatch> _found = new(8_192);
-    private readonly Memo<bool> _foods = new(8_192);
-    private readonly Memo<IReadOnlyList<FoodMention>> _mentions = new(2_048);
-    private readonly Func<string, FoodMatch> _find;
-    private readonly Func<string, bool> _isFood;
-    private readonly Func<string, IReadOnlyList<FoodMention>> _findMentions;
+    private readonly Memo<string, FoodMatch> _found = new(8_192);
+    private readonly Memo<string, bool> _foods = new(8_192);
+    private readonly Memo<string, IReadOnlyList<FoodMention>> _mentions = new(2_048);
     private readonly Func<string, bool> _isFiller;
     private readonly Func<string, bool> _isCut;
     private readonly SpellingIndex _spelling;
@@ -53,9 +50,6 @@ public sealed class FoodCatalogue
             }
         }
 
-        _find = Search;
-        _isFood = HasFood;
-        _findMentions = MentionsIn;
         _ownLookup = _own.GetAlternateLookup<ReadOnlySpan<char>>();
         _spelling = new(index, _own.Keys);
     }
@@ -78,7 +72,7 @@ public sealed class FoodCatalogue
     public FoodMatch Find(string phrase)
     {
         ArgumentNullException.ThrowIfNull(phrase);
-        return _found.Of(phrase, _find);
+        return _found.TryGet(phrase, out FoodMatch? known) ? known : _found.Keep(phrase, phrase.Length, Search(phrase));
     }
 
     private FoodMatch Search(string phrase)
@@ -97,7 +91,7 @@ public sealed class FoodCatalogue
     public bool IsFood(string phrase)
     {
         ArgumentNullException.ThrowIfNull(phrase);
-        return _foods.Of(phrase, _isFood);
+        return _foods.TryGet(phrase, out bool known) ? known : _foods.Keep(phrase, phrase.Length, HasFood(phrase));
     }
 
     private bool HasFood(string phrase)
@@ -128,7 +122,7 @@ public sealed class FoodCatalogue
     public IReadOnlyList<FoodMention> Mentions(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return _mentions.Of(text, _findMentions); // several rooms ask for the same sentence
+        return _mentions.TryGet(text, out IReadOnlyList<FoodMention>? known) ? known : _mentions.Keep(text, text.Length, MentionsIn(text)); // several rooms ask for the same sentence
     }
 
     private List<FoodMention> MentionsIn(string text)

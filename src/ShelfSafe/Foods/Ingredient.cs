@@ -39,7 +39,11 @@ public sealed record Ingredient(
     string? JuiceOrZestOf,
     string? SharesAmountWith,
     bool AtServing,
-    bool NotFood);
+    bool NotFood)
+{
+    /// <summary>Number of this entry within its line, from 0.</summary>
+    internal int Entry { get; init; }
+}
 
 /// <summary>The other side of an either-or ("lamb or beef").</summary>
 /// <param name="Food">Its plain singular words.</param>

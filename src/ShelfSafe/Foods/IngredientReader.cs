@@ -11,7 +11,7 @@ public sealed class IngredientReader
     /// <summary>Characters of one line that are read; no cook writes a longer one, and the rest is reported as unread by the reading room.</summary>
     private const int Longest = 2_000;
 
-    private readonly Memo<ImmutableArray<LineFood>> _lines = new(4_096);
+    private readonly Memo<string, LineFood[]> _lines = new(4_096);
     private readonly LineCutter _cutter;
     private readonly FoodCatalogue _catalogue;
     private readonly LineWordTable _words;
@@ -28,7 +28,7 @@ public sealed class IngredientReader
     public ImmutableArray<Ingredient> Read(IngredientLine line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        ImmutableArray<LineFood> foods = _lines.Of(line.Text.Text, _ => Work(line));
+        LineFood[] foods = _lines.TryGet(line.Text.Text, out LineFood[]? known) ? known : _lines.Keep(line.Text.Text, line.Text.Text.Length, Work(line));
         Ingredient[] read = new Ingredient[foods.Length];
         for (int i = 0; i < read.Length; i++)
         {
@@ -38,26 +38,27 @@ public sealed class IngredientReader
                 Line = line,
                 Span = line.Text.Map(food.Start, Math.Max(food.Start + 1, food.End)),
                 AtServing = line.AtServing || food.Read.AtServing,
+                Entry = i,
             };
         }
 
         return ImmutableCollectionsMarshal.AsImmutableArray(read);
     }
 
-    private ImmutableArray<LineFood> Work(IngredientLine line)
+    private LineFood[] Work(IngredientLine line)
     {
         string text = line.Text.Text.Length > Longest ? line.Text.Text[..Longest] : line.Text.Text;
-        ImmutableArray<LineFood>.Builder made = ImmutableArray.CreateBuilder<LineFood>();
+        List<LineFood> made = [];
         foreach ((int start, int end) in _cutter.Cut(text))
         {
             // What belongs to the other foods is blanked, so that offsets stay those of the line.
             Read(line, start == 0 && end == text.Length ? text : new string(' ', start) + text[start..end], made);
         }
 
-        return made.ToImmutable();
+        return [.. made];
     }
 
-    private void Read(IngredientLine line, string text, ImmutableArray<LineFood>.Builder made)
+    private void Read(IngredientLine line, string text, List<LineFood> made)
     {
         LineState state = new(text);
         new LineScan(_words, _catalogue).Run(state);

@@ -5,6 +5,8 @@ namespace ShelfSafe.Foods;
 /// <summary>Unit words (<c>rules/units.csv</c>) and the little words of ingredient lines (<c>rules/line-words.csv</c>).</summary>
 internal sealed class LineWordTable
 {
+    private const int Often = 10_000;
+    private const int LongestOnStack = 80;
     private readonly PackImage _image;
     private readonly int _at;
     private readonly PackWords _units;
@@ -12,6 +14,7 @@ internal sealed class LineWordTable
     private readonly PackWords _tailsByFirst;
     private readonly (string Tail, string BlankTail)[] _tails;
     private readonly Dictionary<string, PackWords> _kinds = new(StringComparer.Ordinal);
+    private int _asked;
 
     /// <summary>Reads both tables; what is wrong is reported.</summary>
     public LineWordTable(PackText units, PackText words, List<PackFault> faults)
@@ -35,6 +38,9 @@ internal sealed class LineWordTable
         Fillers = Words(5);
         Cuts = Words(6);
     }
+
+    /// <summary>All words with their kinds once they were asked for often, or <see langword="null"/>: a run over one recipe need not gather them.</summary>
+    public WordKinds? Gathered { get; private set; }
 
     /// <summary>Words of size, state and preparation that do not change which food is meant, folded as keys.</summary>
     public PackWords Fillers { get; }
@@ -77,7 +83,31 @@ internal sealed class LineWordTable
     public IEnumerable<string> Of(string kind) => _kinds.TryGetValue(kind, out PackWords? words) ? words.All : [];
 
     /// <summary>Whether a word is of a kind.</summary>
-    public bool Is(string kind, string word) => _kinds.TryGetValue(kind, out PackWords? words) && words.Has(word);
+    public bool Is(string kind, ReadOnlySpan<char> word)
+    {
+        if (Gathered is { } gathered)
+        {
+            return gathered.Is(kind, word);
+        }
+
+        // Two threads may gather at the same time; both are equal, and one of them stays.
+        Gathered = ++_asked > Often ? new(_kinds) : null;
+        return _kinds.TryGetValue(kind, out PackWords? words) && words.Has(word);
+    }
+
+    /// <summary>Whether some of the words are of a kind.</summary>
+    public bool HasAny(string kind, ReadOnlySpan<string> all)
+    {
+        foreach (string word in all)
+        {
+            if (Is(kind, word))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>Reads a unit word at an offset, two words first; a capital T alone is a tablespoon, a small one a teaspoon.</summary>
     public string? Unit(string text, int at, out int end)
@@ -116,13 +146,13 @@ internal sealed class LineWordTable
             return three;
         }
 
-        if (second > next && Known(text[at..first] + " " + text[next..second]) is { } two)
+        if (second > next && Known(text.AsSpan(at, first - at), text.AsSpan(next, second - next)) is { } two)
         {
             end = Dot(text, second);
             return two;
         }
 
-        string? one = Known(text[at..first]);
+        string? one = Known(text.AsSpan(at, first - at));
         end = one is null ? at : Dot(text, first);
         return one;
     }
@@ -155,7 +185,21 @@ internal sealed class LineWordTable
         return at;
     }
 
-    private string? Known(string word) => (word.Length == 1 && _units.TryGet(word, out int unit)) || _units.TryGet(word.ToLowerInvariant(), out unit)
-        ? _image.String(unit)
-        : null;
+    private string? Known(ReadOnlySpan<char> word)
+    {
+        Span<char> lower = word.Length <= LongestOnStack ? stackalloc char[LongestOnStack] : new char[word.Length];
+        lower = lower[..word.ToLowerInvariant(lower)];
+        return (word.Length == 1 && _units.TryGet(word, out int unit)) || _units.TryGet(lower, out unit) ? _image.String(unit) : null;
+    }
+
+    // Two words with one blank between them.
+    private string? Known(ReadOnlySpan<char> first, ReadOnlySpan<char> second)
+    {
+        int length = first.Length + 1 + second.Length;
+        Span<char> both = length <= LongestOnStack ? stackalloc char[LongestOnStack] : new char[length];
+        first.CopyTo(both);
+        both[first.Length] = ' ';
+        second.CopyTo(both[(first.Length + 1)..]);
+        return Known(both[..length]);
+    }
 }

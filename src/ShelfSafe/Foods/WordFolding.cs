@@ -14,9 +14,15 @@ internal static class WordFolding
     };
 
     /// <summary>The words of a phrase, folded.</summary>
-    public static string[] Words(string phrase)
+    public static string[] Words(string phrase) => Words(phrase, null);
+
+    /// <summary>The words of a phrase, folded, with their places.</summary>
+    /// <param name="phrase">The phrase.</param>
+    /// <param name="places">Receives for each word the offset of its first letter and that after its last.</param>
+    public static string[] Words(string phrase, List<(int Start, int End)>? places)
     {
         List<string> words = [];
+        (int start, int end) = (0, 0);
         char[] word = [];
         int length = 0;
         for (int i = 0; i <= phrase.Length; i++)
@@ -24,6 +30,7 @@ internal static class WordFolding
             char c = i == phrase.Length ? ' ' : phrase[i];
             if (char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c))
             {
+                (start, end) = (length == 0 ? i : start, i + 1);
                 Append(ref word, ref length, c, phrase.Length);
                 continue;
             }
@@ -32,6 +39,7 @@ internal static class WordFolding
             c = char.IsAsciiLetterUpper(c) ? (char)(c | 0x20) : Fold(char.ToLowerInvariant(c), out second);
             if (char.IsLetterOrDigit(c) || c == '%')
             {
+                (start, end) = (length == 0 ? i : start, i + 1);
                 Append(ref word, ref length, c, phrase.Length);
                 if (second != '\0')
                 {
@@ -41,6 +49,7 @@ internal static class WordFolding
             else if (length > 0 && !Joins(c))
             {
                 words.Add(new string(word, 0, length));
+                places?.Add((start, end));
                 length = 0;
             }
         }

@@ -8,6 +8,9 @@ namespace ShelfSafe.Measuring;
 /// <summary>Makes batch items of ingredients: one a food, each with its presence and what it weighs.</summary>
 internal sealed class BatchBuilder(Weigher weigher, Limits limits)
 {
+    // What an entry of a line weighs hangs on the text of the line alone, and on which of its foods is meant.
+    private readonly Memo<(string Line, int Entry, string? Food), Weighing> _known = new(8_192);
+
     /// <summary>The items of a dish in reading order.</summary>
     public ImmutableArray<BatchItem> Items(IReadOnlyList<Ingredient> ingredients)
     {
@@ -40,7 +43,7 @@ internal sealed class BatchBuilder(Weigher weigher, Limits limits)
     {
         if (match.Candidates.IsEmpty)
         {
-            Weighing unread = weigher.Weigh(ingredient, null);
+            Weighing unread = Weighed(ingredient, null);
             Interval mass = unread.Grams ?? Interval.Unknown;
             items.Add(new(ingredient, line, words, null, presence, mass, unread.Millilitres ?? mass, Weighed: unread.Grams is not null));
         }
@@ -60,9 +63,16 @@ internal sealed class BatchBuilder(Weigher weigher, Limits limits)
         }
     }
 
+    private Weighing Weighed(Ingredient ingredient, FoodRow? food)
+    {
+        string line = ingredient.Line.Text.Text;
+        (string, int, string?) key = (line, ingredient.Entry, food?.Id);
+        return _known.TryGet(key, out Weighing? known) ? known : _known.Keep(key, line.Length, weigher.Weigh(ingredient, food));
+    }
+
     private (Interval Grams, Interval Millilitres, bool Weighed) Weigh(Ingredient ingredient, FoodRow food)
     {
-        Weighing weighing = weigher.Weigh(ingredient, food);
+        Weighing weighing = Weighed(ingredient, food);
         if (weighing.Grams is { } grams)
         {
             return (grams, weighing.Millilitres ?? grams, true);

@@ -9,7 +9,7 @@ namespace ShelfSafe.Verdict;
 
 /// <summary>Words and amounts by which less acid may go into the jar than the list says: "half the lemon juice", "let down with water".</summary>
 /// <remarks>A yes that rests on acid rests on the whole listed amount, so any doubt about it is asked.</remarks>
-internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words, Limits limits, JarAcid jarAcid)
+internal sealed class AcidWords(LineWordTable words, ReadTexts texts, Limits limits, JarAcid jarAcid)
 {
     private const int Near = 40;
     private readonly Denials _denials = new(words);
@@ -37,12 +37,13 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words, Li
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            FoodMention[] mentions = ServingSteps.Outside(sentence, batch.Facts) ? [] : [.. catalogue.Mentions(text)];
+            ReadText read = texts.Of(text);
+            IReadOnlyList<FoodMention> mentions = ServingSteps.Outside(sentence, batch.Facts) ? [] : read.Mentions;
             if (mentions.FirstOrDefault(mention => mention.Match.Candidates.Any(IsAcid)) is { } acid && Doubt(text, acid.Start, acid.End) is { } doubt)
             {
                 yield return (sentence.Text.Map(doubt.Start, doubt.End), text[doubt.Start..doubt.End]);
             }
-            else if (formula && mentions.FirstOrDefault(mention => mention.Match.Candidates.Any(food => food.Has("water"))) is { } water && TopsUp(text[..water.Start]))
+            else if (formula && mentions.FirstOrDefault(mention => mention.Match.Candidates.Any(food => food.Has("water"))) is { } water && TopsUp(read.Before(water.Start)))
             {
                 yield return (sentence.Text.Map(water.Start, water.End), text[water.Start..water.End]);
             }
@@ -64,8 +65,9 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words, Li
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            FoodMention[] mentions = ServingSteps.Outside(sentence, batch.Facts) ? [] : [.. catalogue.Mentions(text)];
-            bool each = WordFolding.Words(text).Any(word => words.Is("jar-word", word) || words.Is("jar-size", word) || word is "each" or "per");
+            ReadText read = texts.Of(text);
+            IReadOnlyList<FoodMention> mentions = ServingSteps.Outside(sentence, batch.Facts) ? [] : read.Mentions;
+            bool each = read.Has("jar-word") || read.Has("jar-size") || read.Folded.Any(word => word is "each" or "per");
             foreach ((Interval value, string unit, FoodMention mention) in StepMeasures.Of(text, mentions, words))
             {
                 // What a row of the jar acids prints for a pint, and twice that for a quart.
@@ -88,10 +90,10 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words, Li
     }
 
     // "Fill up with hot water": the last words before the water are "with" and the like, and a verb of filling stands before them.
-    private bool TopsUp(string before)
+    private bool TopsUp(ReadOnlySpan<string> before)
     {
-        string[] all = WordFolding.Words(before);
-        return all.TakeLast(3).Any(word => word is "with" or "from") && all.TakeLast(8).Any(word => words.Is("water-tops", word));
+        ReadOnlySpan<string> last = before[Math.Max(0, before.Length - 3)..];
+        return (last.Contains("with") || last.Contains("from")) && words.HasAny("water-tops", before[Math.Max(0, before.Length - 8)..]);
     }
 
     private static bool IsAcid(FoodRow? food) => food is not null && food.Id != "ascorbic-acid" && (food.Group == "acid" || food.Has("vinegar") || food.Has("acidifier"));
@@ -115,7 +117,7 @@ internal sealed class AcidWords(FoodCatalogue catalogue, LineWordTable words, Li
     // In a sentence the word stands near the acid.
     private (int Start, int End)? Doubt(string text, int from = 0, int to = int.MaxValue)
     {
-        List<PlacedWord> all = PlacedWord.Of(text);
+        IReadOnlyList<PlacedWord> all = texts.Of(text).Placed;
         for (int i = 0; i < all.Count; i++)
         {
             PlacedWord word = all[i];

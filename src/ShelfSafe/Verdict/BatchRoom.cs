@@ -20,13 +20,13 @@ internal sealed class BatchRoom
     private readonly Dictionary<string, string> _nouns = new(StringComparer.Ordinal);
 
     /// <summary>Prepares the readers of a pack.</summary>
-    public BatchRoom(RulePack pack, FoodCatalogue catalogue, LineWordTable words, Weigher weigher)
+    public BatchRoom(RulePack pack, FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, Weigher weigher)
     {
         _steps = StepReader.Create(pack);
         _dishes = DishReader.Create(pack);
         _builder = new(weigher, pack.Tables.Limits);
-        _stepFoods = new(catalogue, words, pack.Tables.Lists);
-        _jarSteps = new(words);
+        _stepFoods = new(catalogue, words, texts, pack.Tables.Lists);
+        _jarSteps = new(words, texts);
         List<PackFault> faults = [];
         CsvTable.Read("dish-nouns.csv", pack.Text("dish-nouns.csv"), ["kind", "noun"], row => _nouns[row.Text("kind")] = row.Text("noun"), faults);
         _jarAcid = new(JarAcid.Read(pack.Text("jar-acid.csv"), faults), words);
@@ -51,7 +51,7 @@ internal sealed class BatchRoom
         facts = facts.AddRange(_jarSteps.Find(part, facts));
         ImmutableArray<BatchItem> listed = _builder.Items(ingredients);
         ImmutableArray<BatchItem> items = [.. listed, .. _stepFoods.Find(part, facts, listed)];
-        string[] headings = [.. part.Steps.Select(step => step.Heading).Concat(part.Ingredients.Select(line => line.Group)).OfType<string>().Where(heading => heading != recipe.Title).Distinct(StringComparer.Ordinal)];
+        string[] headings = Headings(recipe, part);
         string[] foods = [.. items.Select(item => item.InJar ? item.Food?.Id : null).OfType<string>().Distinct(StringComparer.Ordinal)];
         ImmutableArray<DishKind> kinds = _dishes.Kinds(part.Name ?? recipe.Title, headings, facts, foods);
         ImmutableArray<PrintedPh> printed = StepReader.PrintedPhs(part);
@@ -67,6 +67,36 @@ internal sealed class BatchRoom
             printed.IsEmpty ? null : printed.Max(ph => ph.Ph),
             StepReader.PrintedProcesses(part),
             _jarAcid.IsEnough(items, facts));
+    }
+
+    // Headings of the steps, then labels of the list, each once; the title is none of them.
+    private static string[] Headings(Recipe recipe, RecipePart part)
+    {
+        List<string> headings = [];
+        HashSet<string> seen = new(StringComparer.Ordinal);
+        string? last = null;
+        void Add(string? heading)
+        {
+            // Neighbours stand under one and the same heading.
+            if (heading is not null && !ReferenceEquals(heading, last) && heading != recipe.Title && seen.Add(heading))
+            {
+                headings.Add(heading);
+            }
+
+            last = heading;
+        }
+
+        foreach (StepSentence step in part.Steps)
+        {
+            Add(step.Heading);
+        }
+
+        foreach (IngredientLine line in part.Ingredients)
+        {
+            Add(line.Group);
+        }
+
+        return [.. headings];
     }
 
     // What a sentence calls the dish: its kind, unless that is no English noun.

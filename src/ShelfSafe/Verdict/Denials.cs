@@ -13,25 +13,45 @@ internal sealed class Denials(LineWordTable words)
     private const int BeforeHeat = 4;
 
     /// <summary>"No skin", "without the stalks", "not peeled": the line leaves out what follows.</summary>
-    /// <param name="before">The line up to it.</param>
-    public bool LeavesOut(string before) => WordFolding.Words(before).TakeLast(BeforeFood).Any(IsWithout);
+    /// <param name="before">The folded words of the line up to it.</param>
+    public bool LeavesOut(ReadOnlySpan<string> before)
+    {
+        foreach (string word in before[Math.Max(0, before.Length - BeforeFood)..])
+        {
+            if (IsWithout(word))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>As <see cref="LeavesOut"/>, unless a word takes the denial back: "don't forget the cream" and "never without bacon" put it in.</summary>
-    /// <param name="before">The sentence up to the food.</param>
-    public bool LeavesOutForGood(string before)
+    /// <param name="before">The folded words of the sentence up to the food.</param>
+    public bool LeavesOutForGood(ReadOnlySpan<string> before)
     {
-        string[] all = WordFolding.Words(before);
-        return all.TakeLast(BeforeFood).Any(IsWithout)
-            && !all.Where((word, at) => words.Is("serve-undo", word) && all.Take(at).Any(IsWithout)).Any();
+        bool denied = false;
+        foreach (string word in before)
+        {
+            if (denied && words.Is("serve-undo", word))
+            {
+                return false;
+            }
+
+            denied |= IsWithout(word);
+        }
+
+        return LeavesOut(before);
     }
 
     /// <summary>"No bacon, no lard", "don't add the noodles": named to be left out. "Not until the end" puts it in.</summary>
     /// <param name="sentence">The sentence.</param>
     /// <param name="food">Offset of the food.</param>
-    public bool OfFood(string sentence, int food)
+    public bool OfFood(ReadText sentence, int food)
     {
-        string[] before = WordFolding.Words(sentence[..food]);
-        if (before.Length == 0 || WordFolding.Words(sentence).Any(word => words.Is("step-late", word)))
+        ReadOnlySpan<string> before = sentence.Before(food);
+        if (before.Length == 0 || sentence.Has("step-late"))
         {
             return false;
         }
@@ -51,24 +71,24 @@ internal sealed class Denials(LineWordTable words)
     }
 
     /// <summary>"Do not add the stars", "without adding the stars".</summary>
-    /// <param name="before">The sentence up to the verb of adding.</param>
-    public bool OfAdding(string before) =>
-        WordFolding.Words(before) is [.., string last] && (Denies(last, "step-denied") || words.Is("adding-denied", last));
+    /// <param name="before">The folded words of the sentence up to the verb of adding.</param>
+    public bool OfAdding(ReadOnlySpan<string> before) =>
+        before is [.., string last] && (Denies(last, "step-denied") || words.Is("adding-denied", last));
 
     /// <summary>"Do not bake", "never in the oven", "keep out of the sun".</summary>
     /// <param name="all">Words of the sentence.</param>
     /// <param name="at">Index of the word for heat.</param>
-    public bool OfHeat(List<PlacedWord> all, int at) => Near(all, at, "heat-denied");
+    public bool OfHeat(IReadOnlyList<PlacedWord> all, int at) => Near(all, at, "heat-denied");
 
     /// <summary>"No canner", "not under pressure": what is named is not used.</summary>
     /// <param name="all">Words of the sentence.</param>
     /// <param name="at">Index of the word.</param>
-    public bool OfDevice(List<PlacedWord> all, int at) => Near(all, at, "line-without");
+    public bool OfDevice(IReadOnlyList<PlacedWord> all, int at) => Near(all, at, "line-without");
 
     /// <summary>"Do not dilute": whether the word right before one that makes acid less takes it back.</summary>
     public bool OfLess(string before) => Denies(before, "acid-denied");
 
-    private bool Near(List<PlacedWord> all, int at, string kind)
+    private bool Near(IReadOnlyList<PlacedWord> all, int at, string kind)
     {
         for (int i = Math.Max(0, at - BeforeHeat); i < at; i++)
         {

@@ -11,7 +11,7 @@ namespace ShelfSafe.Verdict;
 /// Only a canner is published for filled jars, so any other heat that a step gives them is a finding, whatever it is called.
 /// A food whose process was set for a hot pack must be said to be heated before it is packed. Source: USDA AIB 539 (2015) Guide 1 p. 1-8 to 1-23.
 /// </remarks>
-internal sealed class JarSteps(LineWordTable words)
+internal sealed class JarSteps(LineWordTable words, ReadTexts texts)
 {
     /// <summary>Fact: filled jars get heat that is no canner's.</summary>
     public const string OtherHeat = "unsafe-other-heat";
@@ -51,7 +51,7 @@ internal sealed class JarSteps(LineWordTable words)
                 continue;
             }
 
-            List<PlacedWord> all = PlacedWord.Of(sentence.Text.Text);
+            IReadOnlyList<PlacedWord> all = texts.Of(sentence.Text.Text).Placed;
             int fill = filled is null ? FillAt(all) : -1;
             if (filled is null)
             {
@@ -75,13 +75,21 @@ internal sealed class JarSteps(LineWordTable words)
         : null;
 
     // The first word of filling in a sentence that names a jar and does not wash it; "into hot pints" names one, "2 pints of water" does not.
-    private int FillAt(List<PlacedWord> all)
+    private int FillAt(IReadOnlyList<PlacedWord> all)
     {
-        int jar = all.FindIndex(one => words.Is("jar-word", one.Plain));
-        jar = jar >= 0 ? jar : Enumerable.Range(1, Math.Max(0, all.Count - 1)).FirstOrDefault(i => IsLedJar(all[i - 1].Plain, all[i].Plain), -1);
-        int fill = all.FindIndex(one => words.Is("jar-fill", one.Plain));
-        bool empty = all.Exists(one => words.Is("jar-empty", one.Plain));
-        return jar < 0 || fill < 0 || empty || _denials.OfHeat(all, fill) ? -1 : Math.Min(fill, jar);
+        int fill = First(all, "jar-fill");
+        if (fill < 0)
+        {
+            return -1;
+        }
+
+        int jar = First(all, "jar-word");
+        for (int i = 1; i < all.Count && jar < 0; i++)
+        {
+            jar = IsLedJar(all[i - 1].Plain, all[i].Plain) ? i : -1;
+        }
+
+        return jar < 0 || First(all, "jar-empty") >= 0 || _denials.OfHeat(all, fill) ? -1 : Math.Min(fill, jar);
     }
 
     // One pot, can or tin is a pan or a shop's tin, unless it was made ready as a jar is: "fill the pot with water", but "into hot tins".
@@ -89,13 +97,11 @@ internal sealed class JarSteps(LineWordTable words)
         words.Is("jar-size", word) && words.Is(words.Is("jar-or-pan", word) ? "jar-made-ready" : "jar-lead", lead);
 
     // Heat for the food: not for the water, the jars or the lids, and not the heat it already has ("boiling water").
-    private PlacedWord? HeatIn(List<PlacedWord> all, int from, int to)
+    private PlacedWord? HeatIn(IReadOnlyList<PlacedWord> all, int from, int to)
     {
         for (int i = from; i < to; i++)
         {
-            bool adjective = all[i].Plain.EndsWith("ing", StringComparison.Ordinal) && i + 1 < all.Count && words.Is("heat-medium", all[i + 1].Plain);
-            bool medium = all.Skip(i + 1).Take(3).FirstOrDefault(one => !words.Is("step-article", one.Plain)).Plain is { } next && words.Is("heat-medium", next);
-            if (words.Is("heat-food", all[i].Plain) && !adjective && !medium && !_denials.OfHeat(all, i))
+            if (words.Is("heat-food", all[i].Plain) && !IsOfTheMedium(all, i) && !_denials.OfHeat(all, i))
             {
                 return all[i];
             }
@@ -104,15 +110,21 @@ internal sealed class JarSteps(LineWordTable words)
         return null;
     }
 
-    // A device that is no canner, or a verb of heat in a sentence that names no canner.
-    private PlacedWord? OtherIn(List<PlacedWord> all, int from)
+    private bool IsOfTheMedium(IReadOnlyList<PlacedWord> all, int heat)
     {
-        if (all.Exists(one => words.Is("jar-later", one.Plain)))
+        bool adjective = all[heat].Plain.EndsWith("ing", StringComparison.Ordinal) && heat + 1 < all.Count && words.Is("heat-medium", all[heat + 1].Plain);
+        return adjective || (all.Skip(heat + 1).Take(3).FirstOrDefault(one => !words.Is("step-article", one.Plain)).Plain is { } next && words.Is("heat-medium", next));
+    }
+
+    // A device that is no canner, or a verb of heat in a sentence that names no canner.
+    private PlacedWord? OtherIn(IReadOnlyList<PlacedWord> all, int from)
+    {
+        if (First(all, "jar-later") >= 0)
         {
             return null;
         }
 
-        bool canner = all.Exists(one => words.Is("heat-canner", one.Plain));
+        bool canner = First(all, "heat-canner") >= 0;
         for (int i = from; i < all.Count; i++)
         {
             bool device = words.Is("heat-device", all[i].Plain) && !(canner && words.Is("heat-beside-canner", all[i].Plain));
@@ -127,9 +139,22 @@ internal sealed class JarSteps(LineWordTable words)
         return null;
     }
 
-    private PlacedWord? Named(List<PlacedWord> all, string kind)
+    private PlacedWord? Named(IReadOnlyList<PlacedWord> all, string kind)
     {
-        int at = all.FindIndex(one => words.Is(kind, one.Plain));
+        int at = First(all, kind);
         return at >= 0 && !_denials.OfDevice(all, at) ? all[at] : null;
+    }
+
+    private int First(IReadOnlyList<PlacedWord> all, string kind)
+    {
+        for (int i = 0; i < all.Count; i++)
+        {
+            if (words.Is(kind, all[i].Plain))
+            {
+                return i;
+            }
+        }
+
+        return -1;
     }
 }

@@ -9,12 +9,12 @@ namespace ShelfSafe.Verdict;
 
 /// <summary>Before a yes is given, everything in the text is looked at once more, and whatever was not understood is asked.</summary>
 /// <remarks>It can only take a yes back: words that nobody knows, foods that stand outside the list, a food that is already prepared, more of a food than listed.</remarks>
-internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, PlainWords plain, HazardRoom hazards, JarYield jars, Limits limits, RuleLists lists, JarAcid jarAcid)
+internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, PlainWords plain, HazardRoom hazards, JarYield jars, Limits limits, RuleLists lists, JarAcid jarAcid)
 {
-    private readonly UnreadWords _unread = new(catalogue, words, plain);
-    private readonly LineTails _tails = new(catalogue, words, lists);
-    private readonly TextFoods _foods = new(catalogue, words, limits, lists);
-    private readonly AcidWords _acid = new(catalogue, words, limits, jarAcid);
+    private readonly UnreadWords _unread = new(words, texts, plain);
+    private readonly LineTails _tails = new(catalogue, words, texts, lists);
+    private readonly TextFoods _foods = new(catalogue, words, texts, limits, lists);
+    private readonly AcidWords _acid = new(words, texts, limits, jarAcid);
     private readonly NamedJars _jars = new(words, jars, limits);
 
     /// <summary>Findings that bar a yes as written.</summary>

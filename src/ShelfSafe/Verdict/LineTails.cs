@@ -8,7 +8,7 @@ using ShelfSafe.Reading.Amounts;
 namespace ShelfSafe.Verdict;
 
 /// <summary>What an ingredient line says behind or around its food: other foods, and states that change the food.</summary>
-internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, RuleLists lists)
+internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, RuleLists lists)
 {
     private readonly RuleList _plain = lists.Of(RuleLists.PlainGroups);
     private readonly Denials _denials = new(words);
@@ -23,14 +23,15 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, Ru
             yield break;
         }
 
-        HashSet<string> read = [.. own.SelectMany(item => WordFolding.Words(item.Ingredient.Food + " " + item.Food?.Name + " " + string.Join(' ', item.Ingredient.Alternatives.Select(other => other.Food + " " + other.Words))).Select(WordFolding.Singular))];
-        foreach (FoodMention mention in catalogue.Mentions(text))
+        ReadText read = texts.Of(text);
+        HashSet<string>? named = null;
+        foreach (FoodMention mention in read.Mentions)
         {
             if (mention.Match.Candidates.Any(food => own.Any(item => item.Food?.Id == food.Id || Kin(item, food)))
-                || mention.Words.Split(' ').Any(read.Contains)
+                || mention.Words.Split(' ').Any((named ??= Named(own)).Contains)
                 || words.Is("step-not-food", mention.Words) || words.Is("step-verb", mention.Words) || words.Is("line-not-food", mention.Words)
                 || mention.Match.Candidates.All(food => food.Acidity == FoodAcidity.Dry && !catalogue.Traits.CountsFromSteps(food))
-                || Tool(text, mention.End) || _denials.LeavesOut(text[..mention.Start]))
+                || Tool(text, mention.End) || _denials.LeavesOut(read.Before(mention.Start)))
             {
                 continue;
             }
@@ -50,9 +51,10 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, Ru
         }
 
         HashSet<string> named = [.. own.Where(item => item.Food is not null).SelectMany(item => WordFolding.Words(item.Food!.Name))];
-        foreach (PlacedWord word in PlacedWord.Of(text))
+        ReadText read = texts.Of(text);
+        foreach (PlacedWord word in read.Placed)
         {
-            if (words.Is("line-state", word.Plain) && !named.Contains(word.Plain) && !_denials.LeavesOut(text[..word.Start]))
+            if (words.Is("line-state", word.Plain) && !named.Contains(word.Plain) && !_denials.LeavesOut(read.Before(word.Start)))
             {
                 return (line.Text.Map(word.Start, word.End), text[word.Start..word.End]);
             }
@@ -70,7 +72,7 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, Ru
             return null;
         }
 
-        List<PlacedWord> all = PlacedWord.Of(text);
+        IReadOnlyList<PlacedWord> all = texts.Of(text).Placed;
         for (int i = 1; i < all.Count; i++)
         {
             string next = i + 1 < all.Count ? all[i + 1].Plain : string.Empty;
@@ -103,6 +105,10 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, Ru
 
         return null;
     }
+
+    // Words of the foods that were read from a line.
+    private static HashSet<string> Named(List<BatchItem> own) =>
+        [.. own.SelectMany(item => WordFolding.Words(item.Ingredient.Food + " " + item.Food?.Name + " " + string.Join(' ', item.Ingredient.Alternatives.Select(other => other.Food + " " + other.Words))).Select(WordFolding.Singular))];
 
     private static List<BatchItem> Own(IngredientLine line, Batch batch) =>
         [.. batch.Items.Where(item => ReferenceEquals(item.Ingredient.Line, line))];

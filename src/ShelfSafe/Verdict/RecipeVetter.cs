@@ -34,10 +34,11 @@ public sealed class RecipeVetter
         List<PackFault> faults = [];
         LineWordTable words = LineWordTable.Of(pack, faults);
         FoodCatalogue catalogue = FoodCatalogue.Create(pack, ownWords, words, region);
+        ReadTexts texts = new(catalogue, words);
         _ingredients = new(catalogue, words);
         _hazards = new(tables);
         Weigher weigher = Weigher.Create(pack);
-        _batches = new(pack, catalogue, words, weigher);
+        _batches = new(pack, catalogue, words, texts, weigher);
         _program = new(_hazards, new UnsafeMethods(pack.Text("unsafe-methods.csv"), faults), tables.Limits);
         if (faults.Count > 0)
         {
@@ -48,7 +49,7 @@ public sealed class RecipeVetter
         _categories = new(_hazards, tables);
         _formulas = FormulaRoom.Create(pack, _hazards);
         _ownProcess = new(_hazards, WordTable.BuiltIn);
-        _lastLook = new(catalogue, words, new PlainWords(pack.Text("plain-words.csv")), _hazards, weigher.Jars, tables.Limits, tables.Lists, _batches.JarAcid);
+        _lastLook = new(catalogue, words, texts, new PlainWords(pack.Text("plain-words.csv")), _hazards, weigher.Jars, tables.Limits, tables.Lists, _batches.JarAcid);
         _outcomes = new(tables.Limits, tables.Lists, WordTable.BuiltIn);
         _cases = new(_hazards, _hazards.Text);
         _reports = new(pack, weigher.Jars);

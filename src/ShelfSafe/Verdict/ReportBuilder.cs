@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using ShelfSafe.Candidates;
 using ShelfSafe.Core;
@@ -13,6 +14,7 @@ namespace ShelfSafe.Verdict;
 internal sealed class ReportBuilder(RulePack pack, JarYield jars)
 {
     private static readonly Comparer<Finding> WorstFirst = Comparer<Finding>.Create(Compare);
+    private readonly ConcurrentDictionary<string, SourceReference> _sources = new(StringComparer.Ordinal); // no more than the pack names
     private readonly Lazy<FreezerPlan> _freezer = new(() => new(WorkTables.Of(pack).Freezing, pack.Tables.Sources.ToDictionary(row => row.Id, StringComparer.Ordinal)));
 
     /// <summary>The report; of several dishes the worst leads, dishes that are no jar food aside.</summary>
@@ -96,9 +98,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
             foreach (IGrouping<(string, string?, string), RawFinding> group in dish.Findings.GroupBy(finding => (finding.Rule, finding.Ingredient, finding.Message)))
             {
                 RawFinding worst = group.MaxBy(finding => finding.Level)!;
-                SourceSpan[] spans = [.. group.SelectMany(finding => finding.Spans).Distinct().OrderBy(span => span.Start)];
-                ImmutableArray<Place> places = [.. spans.Select(span => At(span, lines))];
-                all.Add(new(worst.Rule, worst.Level, worst.Ingredient, places, worst.Message, worst.Why, worst.Instead, [.. worst.Sources.Select(Source)], several ? dish.Part.Name : null));
+                all.Add(new(worst.Rule, worst.Level, worst.Ingredient, Places(group, worst, lines), worst.Message, worst.Why, worst.Instead, [.. worst.Sources.Select(Source)], several ? dish.Part.Name : null));
             }
         }
 
@@ -113,9 +113,27 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
         return order != 0 ? order : string.CompareOrdinal(one.Rule, other.Rule);
     }
 
-    private SourceReference Source(string key) => pack.Tables.Source(key) is { } row
-        ? new(row.Id, row.Title, row.Locator, row.Url)
-        : new(string.Empty, key, string.Empty, string.Empty);
+    private static ImmutableArray<Place> Places(IEnumerable<RawFinding> group, RawFinding worst, LineTable lines)
+    {
+        if (worst.Spans.Length == 1 && !group.Skip(1).Any())
+        {
+            return [At(worst.Spans[0], lines)]; // as nearly always
+        }
+
+        SourceSpan[] spans = [.. group.SelectMany(finding => finding.Spans).Distinct().OrderBy(span => span.Start)];
+        return [.. spans.Select(span => At(span, lines))];
+    }
+
+    private SourceReference Source(string key)
+    {
+        if (!_sources.TryGetValue(key, out SourceReference? known))
+        {
+            known = pack.Tables.Source(key) is { } row ? new(row.Id, row.Title, row.Locator, row.Url) : new(string.Empty, key, string.Empty, string.Empty);
+            _sources[key] = known;
+        }
+
+        return known;
+    }
 
     private static Place At(SourceSpan span, LineTable lines)
     {
@@ -126,7 +144,9 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
 
     private static IEnumerable<IngredientReport> Ingredients(Dish dish, LineTable lines, bool several)
     {
-        ILookup<object?, BatchItem> byIngredient = dish.Batch.Items.ToLookup(object? (item) => item.Ingredient, ReferenceEqualityComparer.Instance);
+        // The items stand in the order of the ingredients that they were made of, those of the steps behind them.
+        ImmutableArray<BatchItem> items = dish.Batch.Items;
+        int next = 0;
         foreach (Ingredient ingredient in dish.Ingredients)
         {
             if (ingredient.NotFood)
@@ -134,9 +154,12 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
                 continue;
             }
 
-            BatchItem[] items = [.. byIngredient[ingredient]];
-            Interval grams = items.Length == 0 ? Interval.Unknown : items.Select(item => item.Grams).Aggregate((left, right) => left.Hull(right));
-            string[] traits = [.. ingredient.Match.Candidates.SelectMany(food => food.Traits).Distinct(StringComparer.Ordinal)];
+            Interval? grams = null;
+            for (; next < items.Length && ReferenceEquals(items[next].Ingredient, ingredient); next++)
+            {
+                grams = grams is { } before ? before.Hull(items[next].Grams) : items[next].Grams;
+            }
+
             yield return new(
                 lines.At(ingredient.Line.Text.Span.Start).Line,
                 ingredient.Line.Text.Text,
@@ -148,15 +171,19 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
                 ingredient.Preparation,
                 ingredient.Optional,
                 ingredient.ToTaste,
-                [.. ingredient.Alternatives.Select(other => new AlternativeReport(other.Food, (other.Match as Identified)?.Food.Id, [.. other.Match.Candidates.SelectMany(food => food.Traits).Distinct(StringComparer.Ordinal)]))],
+                [.. ingredient.Alternatives.Select(other => new AlternativeReport(other.Food, (other.Match as Identified)?.Food.Id, Traits(other.Match)))],
                 ingredient.SharesAmountWith,
-                grams.IsBounded ? grams : null,
-                [.. traits],
+                grams is { IsBounded: true } ? grams : null,
+                Traits(ingredient.Match),
                 ingredient.Match is not Unidentified,
                 ingredient.Match is Identified { OnTheCooksWord: true },
                 several ? dish.Part.Name : null);
         }
     }
+
+    private static ImmutableArray<string> Traits(FoodMatch match) => match.Candidates.Length == 1
+        ? match.Candidates[0].Traits
+        : [.. match.Candidates.SelectMany(food => food.Traits).Distinct(StringComparer.Ordinal)];
 
     private MeasuresReport Measures(Dish dish, ImmutableArray<ProcessLine> process, Kitchen kitchen)
     {

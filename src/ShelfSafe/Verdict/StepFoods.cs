@@ -9,12 +9,12 @@ using ShelfSafe.Steps;
 namespace ShelfSafe.Verdict;
 
 /// <summary>Foods with a hazard that the steps name and the ingredient list does not.</summary>
-internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, RuleLists lists)
+internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, RuleLists lists)
 {
     private readonly RuleList _solid = lists.Of(RuleLists.SolidGroups);
     private readonly RuleList _listed = lists.Of(RuleLists.ListedGroups);
     private readonly Denials _denials = new(words);
-    private readonly StepThings _things = new(catalogue, words);
+    private readonly StepThings _things = new(words);
 
     /// <summary>One item for each such food, in the jar and of unknown amount.</summary>
     public IEnumerable<BatchItem> Find(RecipePart part, ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed)
@@ -33,15 +33,16 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Ru
                 continue;
             }
 
-            foreach (FoodMention mention in catalogue.Mentions(sentence.Text.Text))
+            ReadText read = texts.Of(sentence.Text.Text);
+            foreach (FoodMention mention in read.Mentions)
             {
                 if (mention.Match is Identified { Food: { } food }
                     && catalogue.Traits.CountsFromSteps(food)
                     && !words.Is("step-not-food", mention.Words)
                     && !IsVerb(sentence.Text.Text, mention)
-                    && !_denials.OfFood(sentence.Text.Text, mention.Start)
+                    && !_denials.OfFood(read, mention.Start)
                     && !(food.Has("fat") && IsSetAside(sentence)) // "trim off all the tallow"
-                    && !Covered(food, mention, listed, IsAdded(sentence.Text.Text, mention))
+                    && !Covered(food, mention, listed, IsAdded(read, mention))
                     && seen.Add(food.Id))
                 {
                     yield return Item(sentence, mention, line++);
@@ -68,7 +69,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Ru
                 continue;
             }
 
-            foreach (FoodMention mention in catalogue.Mentions(sentence.Text.Text))
+            foreach (FoodMention mention in texts.Of(sentence.Text.Text).Mentions)
             {
                 if (mention.Match.Candidates.Any(food => _solid.Contains(food.Group))
                     && !words.Is("step-verb", mention.Words) && !words.Is("step-not-food", mention.Words) && !IsVerb(sentence.Text.Text, mention))
@@ -84,8 +85,8 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Ru
     // "Eat the chicken, compost the vegetables"; but "discard the bones and return the meat" puts something back.
     private bool IsSetAside(StepSentence sentence)
     {
-        string[] all = WordFolding.Words(sentence.Text.Text);
-        return all.Any(word => words.Is("step-discard", word)) && !all.Any(word => words.Is("step-return", word));
+        ReadText read = texts.Of(sentence.Text.Text);
+        return read.Has("step-discard") && !read.Has("step-return");
     }
 
     // "Cover with water": it goes in, as much as it takes, though no list names it.
@@ -120,7 +121,8 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Ru
                 continue;
             }
 
-            foreach (FoodMention mention in catalogue.Mentions(sentence.Text.Text))
+            ReadText read = texts.Of(sentence.Text.Text);
+            foreach (FoodMention mention in read.Mentions)
             {
                 // Several peppers are the vegetable, whatever one pepper is.
                 bool peppers = mention.Words.EndsWith("pepper", StringComparison.Ordinal) && !mention.Match.Candidates.Any(food => food.Group == "vegetable") && sentence.Text.Text[mention.Start..mention.End].EndsWith('s');
@@ -129,8 +131,8 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Ru
                     && !words.Is("step-verb", mention.Words)
                     && !words.Is("step-not-food", mention.Words)
                     && !IsVerb(sentence.Text.Text, mention)
-                    && !_denials.OfFood(sentence.Text.Text, mention.Start)
-                    && !Covered(food, mention, listed, IsAdded(sentence.Text.Text, mention))
+                    && !_denials.OfFood(read, mention.Start)
+                    && !Covered(food, mention, listed, IsAdded(read, mention))
                     && !(IsGeneric(mention.Words) && listed.Any(item => item.Food is null || (peppers ? item.Food.Group == food.Group : Kindred(item.Food.Group, food.Group))))
                     && seen.Add(food.Id))
                 {
@@ -138,7 +140,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Ru
                 }
             }
 
-            foreach ((int start, int end) in IsSetAside(sentence) ? [] : _things.Find(sentence.Text.Text, known))
+            foreach ((int start, int end) in IsSetAside(sentence) ? [] : _things.Find(read, known))
             {
                 if (seen.Add(sentence.Text.Text[start..end]))
                 {
@@ -222,11 +224,8 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Ru
     }
 
     // "Add the pasta": what a step puts in is in the jar, though a line of the list keeps its like for serving.
-    private bool IsAdded(string text, FoodMention mention)
-    {
-        string[] before = WordFolding.Words(text[..mention.Start]);
-        return before.Any(word => words.Is("step-return", word) || words.Is("step-add", word));
-    }
+    private static bool IsAdded(ReadText sentence, FoodMention mention) =>
+        sentence.HasBefore("step-return", mention.Start) || sentence.HasBefore("step-add", mention.Start);
 
     private bool Covered(FoodRow food, FoodMention mention, ImmutableArray<BatchItem> listed, bool added)
     {
@@ -238,17 +237,10 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Ru
                 continue;
             }
 
-            if (item.Food is { } own && (own.Id == food.Id || catalogue.Traits.Share(food, own)))
+            if ((item.Food is { } own && (own.Id == food.Id || catalogue.Traits.Share(food, own)))
+                || Array.IndexOf(texts.Of(item.Ingredient.Line.Text.Text).Singulars, last) >= 0)
             {
                 return true;
-            }
-
-            foreach (string word in WordFolding.Words(item.Ingredient.Line.Text.Text))
-            {
-                if (WordFolding.Singular(word) == last)
-                {
-                    return true;
-                }
             }
         }
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ShelfSafe.Foods;
 using ShelfSafe.Reading.Amounts;
 
@@ -9,16 +8,16 @@ namespace ShelfSafe.Verdict;
 /// A thing counts as put in where an amount with a unit stands before it, or where it is the object of a verb of adding.
 /// It is traced where one of its words stands in a line or group heading of the list, or names a food or a plain thing of the kitchen.
 /// </remarks>
-internal sealed class StepThings(FoodCatalogue catalogue, LineWordTable words)
+internal sealed class StepThings(LineWordTable words)
 {
     private readonly Denials _denials = new(words);
 
     /// <summary>The places of untraced things in a sentence, as offsets in its text.</summary>
-    /// <param name="text">The sentence.</param>
+    /// <param name="sentence">The sentence.</param>
     /// <param name="known">Made when first asked for: folded singular words that the ingredient list itself names, its group headings included.</param>
-    public IEnumerable<(int Start, int End)> Find(string text, Lazy<HashSet<string>> known)
+    public IEnumerable<(int Start, int End)> Find(ReadText sentence, Lazy<HashSet<string>> known)
     {
-        ImmutableArray<FoodMention>? mentions = null;
+        string text = sentence.Text;
         int covered = 0;
         int at = 0;
         while (at < text.Length)
@@ -29,11 +28,10 @@ internal sealed class StepThings(FoodCatalogue catalogue, LineWordTable words)
                 continue;
             }
 
-            int thing = at < covered ? -1 : Opened(text, at);
+            int thing = at < covered ? -1 : Opened(sentence, at);
             if (thing >= 0 && Phrase(text, thing) is { } phrase)
             {
-                mentions ??= [.. catalogue.Mentions(text)];
-                if (Untraced(text, phrase, known, mentions.Value))
+                if (Untraced(text, phrase, known, sentence.Mentions))
                 {
                     yield return phrase;
                 }
@@ -46,9 +44,10 @@ internal sealed class StepThings(FoodCatalogue catalogue, LineWordTable words)
     }
 
     // Where the name of a thing put in begins, or -1.
-    private int Opened(string text, int at)
+    private int Opened(ReadText sentence, int at)
     {
-        string word = NumberScan.Word(text, at, out int end);
+        string text = sentence.Text;
+        ReadOnlySpan<char> word = WordLook.At(text, at, out int end);
         bool puts = words.Is("step-puts", word);
         int measured = puts ? -1 : AfterMeasure(text, at);
         if (measured >= 0)
@@ -56,19 +55,19 @@ internal sealed class StepThings(FoodCatalogue catalogue, LineWordTable words)
             return measured;
         }
 
-        if (!puts || _denials.OfAdding(text[..at]))
+        if (!puts || _denials.OfAdding(sentence.Before(at)))
         {
             return -1;
         }
 
         int next = NumberScan.Skip(text, end);
-        string second = NumberScan.Word(text, next, out int after);
+        ReadOnlySpan<char> second = WordLook.At(text, next, out int after);
         if (second is "in" or "through" or "together" or "also")
         {
             return Name(text, NumberScan.Skip(text, after));
         }
 
-        return word.StartsWith("add", StringComparison.Ordinal) ? Name(text, next) : -1;
+        return word.StartsWith("add") ? Name(text, next) : -1;
     }
 
     // The name begins behind articles and counts: "the stars", "a few stars", "two of the stars". A measure is found where it stands.
@@ -77,7 +76,7 @@ internal sealed class StepThings(FoodCatalogue catalogue, LineWordTable words)
         int next = at;
         while (next < text.Length)
         {
-            string word = NumberScan.Word(text, next, out int end);
+            ReadOnlySpan<char> word = WordLook.At(text, next, out int end);
             int number = NumberAt(text, next);
             if (!words.Is("step-article", word) && number == next)
             {
@@ -98,7 +97,7 @@ internal sealed class StepThings(FoodCatalogue catalogue, LineWordTable words)
     // "half a cup of tiny stars", "2 handfuls stars": a count of a bare letter or article needs "of" after its unit.
     private int AfterMeasure(string text, int at)
     {
-        bool article = NumberScan.Word(text, at, out int end) is "a" or "an" or "another" or "some";
+        bool article = WordLook.At(text, at, out int end) is "a" or "an" or "another" or "some";
         int next = article ? end : NumberAt(text, at);
         if (next == at)
         {
@@ -106,7 +105,7 @@ internal sealed class StepThings(FoodCatalogue catalogue, LineWordTable words)
         }
 
         next = NumberScan.Skip(text, next);
-        next = NumberScan.Word(text, next, out int inner) is "a" or "an" or "good" or "small" or "large" or "big" or "heaped" ? NumberScan.Skip(text, inner) : next;
+        next = WordLook.At(text, next, out int inner) is "a" or "an" or "good" or "small" or "large" or "big" or "heaped" ? NumberScan.Skip(text, inner) : next;
         string? unit = words.Unit(text, next, out int after);
         if (unit is null || words.Is("step-no-measure", unit))
         {
@@ -114,8 +113,8 @@ internal sealed class StepThings(FoodCatalogue catalogue, LineWordTable words)
         }
 
         int behind = NumberScan.Skip(text, after);
-        bool of = NumberScan.Word(text, behind, out int ofEnd) is "of";
-        bool needed = article || NumberScan.Word(text, next, out int unitEnd).Length < 2 || unitEnd != after;
+        bool of = WordLook.At(text, behind, out int ofEnd) is "of";
+        bool needed = article || WordLook.At(text, next, out int unitEnd).Length < 2 || unitEnd != after;
         return of ? NumberScan.Skip(text, ofEnd) : needed ? -1 : behind;
     }
 
@@ -145,7 +144,7 @@ internal sealed class StepThings(FoodCatalogue catalogue, LineWordTable words)
         return end > start ? (start, end) : null;
     }
 
-    private bool Untraced(string text, (int Start, int End) phrase, Lazy<HashSet<string>> known, ImmutableArray<FoodMention> mentions)
+    private bool Untraced(string text, (int Start, int End) phrase, Lazy<HashSet<string>> known, IReadOnlyList<FoodMention> mentions)
     {
         if (mentions.Any(mention => mention.Start < phrase.End && mention.End > phrase.Start))
         {

@@ -7,7 +7,7 @@ using ShelfSafe.Reading;
 namespace ShelfSafe.Verdict;
 
 /// <summary>Foods that the title, an introduction or a note names and the list does not, and more of a listed food.</summary>
-internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Limits limits, RuleLists lists)
+internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, Limits limits, RuleLists lists)
 {
     private readonly RuleList _bulk = lists.Of(RuleLists.BulkGroups);
     private readonly Denials _denials = new(words);
@@ -21,15 +21,21 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Li
     {
         string? title = part.Name ?? recipe.Title;
         int at = title is null ? -1 : recipe.Text.IndexOf(title, StringComparison.Ordinal);
-        foreach (FoodMention mention in at < 0 ? [] : catalogue.Mentions(title!))
+        if (at < 0)
         {
-            if (!words.Is("title-not-food", mention.Words) && IsForeign(mention, title!, part, batch))
+            yield break;
+        }
+
+        ReadText read = texts.Of(title!);
+        foreach (FoodMention mention in read.Mentions)
+        {
+            if (!words.Is("title-not-food", mention.Words) && IsForeign(mention, read, part, batch))
             {
                 yield return (new(at + mention.Start, at + mention.End), title![mention.Start..mention.End]);
             }
         }
 
-        foreach (PlacedWord word in at < 0 || !plain ? [] : PlacedWord.Of(title!))
+        foreach (PlacedWord word in plain ? read.Placed : [])
         {
             if (words.Is("title-state", word.Plain))
             {
@@ -43,17 +49,16 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Li
     {
         foreach (StepSentence sentence in part.Steps)
         {
-            string text = sentence.Text.Text;
-            if (sentence.Role is StepRole.Step or StepRole.Serving || ServingSteps.Outside(sentence, batch.Facts) || Has(text, "serve-later"))
+            if (sentence.Role is StepRole.Step or StepRole.Serving || ServingSteps.Outside(sentence, batch.Facts) || texts.Of(sentence.Text.Text) is not { } read || read.Has("serve-later"))
             {
                 continue;
             }
 
-            foreach (FoodMention mention in Has(text, "note-adds") ? catalogue.Mentions(text) : [])
+            foreach (FoodMention mention in read.Has("note-adds") ? read.Mentions : [])
             {
-                if (IsForeign(mention, text, part, batch))
+                if (IsForeign(mention, read, part, batch))
                 {
-                    yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
+                    yield return (sentence.Text.Map(mention.Start, mention.End), read.Text[mention.Start..mention.End]);
                 }
             }
         }
@@ -66,15 +71,15 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Li
         StepSentence? filled = batch.Fact(JarSteps.Filled)?.Sentence;
         foreach (StepSentence sentence in kept.Length == 0 || filled is null ? [] : part.Steps)
         {
-            string text = sentence.Text.Text;
-            if (sentence.Role == StepRole.Step && !ServingSteps.Outside(sentence, batch.Facts) && !Has(text, "serve-later"))
+            ReadText read = texts.Of(sentence.Text.Text);
+            if (sentence.Role == StepRole.Step && !ServingSteps.Outside(sentence, batch.Facts) && !read.Has("serve-later"))
             {
-                foreach (FoodMention mention in catalogue.Mentions(text))
+                foreach (FoodMention mention in read.Mentions)
                 {
                     if (kept.Any(item => item.Food is { } food && mention.Match.Candidates.Any(other => other.Id == food.Id || other.Group == food.Group && other.Group is "pasta" or "grain" or "dairy"))
                         && !batch.InJar.Any(item => item.Food is { } food && mention.Match.Candidates.Any(other => other.Id == food.Id)))
                     {
-                        yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
+                        yield return (sentence.Text.Map(mention.Start, mention.End), read.Text[mention.Start..mention.End]);
                     }
                 }
             }
@@ -92,12 +97,13 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Li
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            if (ServingSteps.Outside(sentence, batch.Facts) || Has(text, "serve-later"))
+            ReadText read = texts.Of(text);
+            if (ServingSteps.Outside(sentence, batch.Facts) || read.Has("serve-later"))
             {
                 continue;
             }
 
-            string[] all = WordFolding.Words(text);
+            string[] all = read.Folded;
             int share = Array.FindIndex(all, word => words.Is("batch-share", word));
             if (share >= 0 && all.Skip(share + 1).Take(2).Any(word => word is "batch" or "recipe" or "quantity" or "quantities" or "amounts"))
             {
@@ -105,19 +111,16 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Li
                 continue;
             }
 
-            FoodMention[] mentions = [.. catalogue.Mentions(text)];
-            foreach (FoodMention mention in mentions)
+            foreach (FoodMention mention in read.Mentions)
             {
-                string[] before = WordFolding.Words(text[..mention.Start]);
-                bool more = before.Skip(Math.Max(0, before.Length - 5)).Any(word => words.Is("step-more", word));
-                if (more && mention.Match.Candidates.Any(food => _bulk.Contains(food.Group) || food.Group is "tomato" or "thickener" or "fat-oil")
-                    && mention.Match.Candidates.All(food => !food.Has("water") && !food.Has("broth") && !food.Has("dry-spice")) && !Has(text, "step-return-word"))
+                if (read.HasBefore("step-more", mention.Start, within: 5) && mention.Match.Candidates.Any(food => _bulk.Contains(food.Group) || food.Group is "tomato" or "thickener" or "fat-oil")
+                    && mention.Match.Candidates.All(food => !food.Has("water") && !food.Has("broth") && !food.Has("dry-spice")) && !read.Has("step-return-word"))
                 {
                     yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
                 }
             }
 
-            foreach (FoodMention mention in AboveTheList(text, mentions, batch))
+            foreach (FoodMention mention in AboveTheList(read, batch))
             {
                 yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
             }
@@ -125,9 +128,9 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Li
     }
 
     // "4 quarts water" where the list has two: no step can take more than there is.
-    private IEnumerable<FoodMention> AboveTheList(string text, FoodMention[] mentions, Batch batch)
+    private IEnumerable<FoodMention> AboveTheList(ReadText sentence, Batch batch)
     {
-        foreach ((Interval value, string unit, FoodMention mention) in StepMeasures.Of(text, mentions, words))
+        foreach ((Interval value, string unit, FoodMention mention) in StepMeasures.Of(sentence.Text, sentence.Mentions, words))
         {
             BatchItem[] own = [.. batch.InJar.Where(item => item.Food is { } food && mention.Match.Candidates.Any(other => other.Id == food.Id))];
             if (own.Length == 0 || StepMeasures.Plain(value, unit) is not { } used || mention.Match.Candidates.Any(food => food.Has("dry-spice") || food.Group == "acid"))
@@ -143,11 +146,11 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Li
         }
     }
 
-    private bool IsForeign(FoodMention mention, string text, RecipePart part, Batch batch) =>
+    private bool IsForeign(FoodMention mention, ReadText read, RecipePart part, Batch batch) =>
         mention.Match.Candidates is { IsEmpty: false } candidates
         && candidates.All(food => catalogue.Traits.CountsFromSteps(food) || _bulk.Contains(food.Group) || mention.Words.Split(' ').Any(word => words.Is("dish-word", word)))
         && !words.Is("step-not-food", mention.Words) && !words.Is("step-verb", mention.Words) && !words.Is("step-generic", mention.Words) && !words.Is("line-not-food", mention.Words)
-        && !_denials.LeavesOutForGood(text[..mention.Start])
+        && !_denials.LeavesOutForGood(read.Before(mention.Start))
         && !candidates.Any(food => batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || own.Group == food.Group && food.Group is "meat" or "poultry" or "seafood" or "pasta" or "grain" || catalogue.Traits.Share(own, food))))
         && !IsDish(mention.Words, part)
         && !mention.Words.Split(' ').Any(word => word.Length > 3 && StepFoods.Known(part).Contains(word));
@@ -160,6 +163,4 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Li
         return all.Any(word => words.Is("dish-word", word))
             && all.All(word => words.Is("dish-word", word) || words.Is("title-not-food", word) || words.Is("dish-adjective", word) || words.Is("filler", word) || known.Contains(word));
     }
-
-    private bool Has(string text, string kind) => WordFolding.Words(text).Any(word => words.Is(kind, word));
 }

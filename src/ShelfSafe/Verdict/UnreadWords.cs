@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ShelfSafe.Core;
 using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
@@ -8,7 +7,7 @@ using ShelfSafe.Reading;
 namespace ShelfSafe.Verdict;
 
 /// <summary>Words of the steps that no table knows, in sentences that do something to the food.</summary>
-internal sealed class UnreadWords(FoodCatalogue catalogue, LineWordTable words, PlainWords plain)
+internal sealed class UnreadWords(LineWordTable words, ReadTexts texts, PlainWords plain)
 {
     /// <summary>Each unknown word once, with its place.</summary>
     public IEnumerable<(SourceSpan Span, string Words)> Find(RecipePart part, Batch batch)
@@ -23,16 +22,15 @@ internal sealed class UnreadWords(FoodCatalogue catalogue, LineWordTable words, 
             }
 
             string text = sentence.Text.Text;
-            List<PlacedWord> all = PlacedWord.Of(text);
-            if (!all.Exists(word => words.Is("step-acts", word.Plain)))
+            ReadText read = texts.Of(text);
+            if (!read.Placed.Any(word => words.Is("step-acts", word.Plain)))
             {
                 continue;
             }
 
-            ImmutableArray<FoodMention> mentions = [.. catalogue.Mentions(text)];
-            foreach ((int start, int end, string word) in all)
+            foreach ((int start, int end, string word) in read.Placed)
             {
-                bool mentioned = mentions.Any(mention => mention.Start < end && mention.End > start);
+                bool mentioned = read.Mentions.Any(mention => mention.Start < end && mention.End > start);
                 if (!mentioned && !IsKnown(word, listed) && seen.Add(word))
                 {
                     yield return (sentence.Text.Map(start, end), text[start..end]);

@@ -68,7 +68,7 @@ public sealed record Place(int Line, int Column, int EndLine, int EndColumn);
 public sealed record SourceReference(string Id, string Title, string Locator, string Url)
 {
     /// <summary>Title and locator in one line.</summary>
-    public string Text => Locator.Length == 0 ? Title : $"{Title}, {Locator}";
+    public string Text { get; } = Locator.Length == 0 ? Title : $"{Title}, {Locator}";
 }
 
 /// <summary>One finding: what is there, why it matters, what to do instead, where it stands in the recipe, and who says so.</summary>

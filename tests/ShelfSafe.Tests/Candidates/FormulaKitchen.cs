@@ -24,7 +24,7 @@ public sealed class FormulaKitchen
         LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), []);
         FoodCatalogue catalogue = FoodCatalogue.Create(pack, [], words, string.Empty);
         _ingredients = new(catalogue, words);
-        _batches = new(pack, catalogue, words, Weigher.Create(pack));
+        _batches = new(pack, catalogue, words, new ReadTexts(catalogue, words), Weigher.Create(pack));
         List<PackFault> faults = [];
         Formulas = FormulaTable.Read(pack, faults);
         Faults = [.. faults];

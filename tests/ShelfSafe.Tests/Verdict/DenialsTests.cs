@@ -8,7 +8,9 @@ namespace ShelfSafe.Tests.Verdict;
 /// <summary>Words that deny what follows them. What is wrongly heard as denied would be missed, so each kind has a near miss.</summary>
 public sealed class DenialsTests
 {
-    private static readonly Denials Built = new(LineWordTable.Of(RulePack.Default, []));
+    private static readonly LineWordTable Words = LineWordTable.Of(RulePack.Default, []);
+    private static readonly ReadTexts Texts = new(FoodCatalogue.Create(RulePack.Default, [], Words, string.Empty), Words);
+    private static readonly Denials Built = new(Words);
 
     [Theory]
     [InlineData("2 lb carrots, no ", true)]
@@ -17,13 +19,13 @@ public sealed class DenialsTests
     [InlineData("don't peel the ", true)]
     [InlineData("not too many of the ", false)] // four words away
     [InlineData("chicken with the ", false)]
-    public void LeavesOut_AnIngredientLine_NeedsADenialWithinThreeWords(string before, bool expected) => Assert.Equal(expected, Built.LeavesOut(before));
+    public void LeavesOut_AnIngredientLine_NeedsADenialWithinThreeWords(string before, bool expected) => Assert.Equal(expected, Built.LeavesOut(WordFolding.Words(before)));
 
     [Theory]
     [InlineData("This one has no ", true)]
     [InlineData("Do not forget the ", false)]
     [InlineData("I never do it without ", false)]
-    public void LeavesOutForGood_TheDenialIsTakenBack_PutsItIn(string before, bool expected) => Assert.Equal(expected, Built.LeavesOutForGood(before));
+    public void LeavesOutForGood_TheDenialIsTakenBack_PutsItIn(string before, bool expected) => Assert.Equal(expected, Built.LeavesOutForGood(WordFolding.Words(before)));
 
     [Theory]
     [InlineData("There is no bacon", "bacon", true)]
@@ -34,14 +36,14 @@ public sealed class DenialsTests
     [InlineData("Add the bacon", "bacon", false)]
     [InlineData("Bacon comes first", "Bacon", false)]
     public void OfFood_OnlyAVerbOfAddingOrAPlainNo_LeavesItOut(string sentence, string food, bool expected) =>
-        Assert.Equal(expected, Built.OfFood(sentence, sentence.IndexOf(food, StringComparison.Ordinal)));
+        Assert.Equal(expected, Built.OfFood(Texts.Of(sentence), sentence.IndexOf(food, StringComparison.Ordinal)));
 
     [Theory]
     [InlineData("Do not ", true)]
     [InlineData("Serve without ", true)]
     [InlineData("You cannot ", false)]
     [InlineData("", false)]
-    public void OfAdding_TheWordRightBefore_Decides(string before, bool expected) => Assert.Equal(expected, Built.OfAdding(before));
+    public void OfAdding_TheWordRightBefore_Decides(string before, bool expected) => Assert.Equal(expected, Built.OfAdding(WordFolding.Words(before)));
 
     [Theory]
     [InlineData("never use the oven", "oven", true)]

@@ -51,7 +51,7 @@ internal static class NumberScan
         }
 
         // "1 dozen", "2-3 dozen": the spelled-out numbers have counted theirs already.
-        if (char.IsAsciiDigit(text[at]) && Look(text, Skip(text, end), out int dozenEnd) is "dozen" or "doz")
+        if (char.IsAsciiDigit(text[at]) && WordLook.At(text, Skip(text, end), out int dozenEnd) is "dozen" or "doz")
         {
             value *= 12;
             end = dozenEnd;
@@ -65,7 +65,7 @@ internal static class NumberScan
     {
         value = default;
         end = at;
-        ReadOnlySpan<char> first = Look(text, at, out int number);
+        ReadOnlySpan<char> first = WordLook.At(text, at, out int number);
         bool least = false;
         switch (first)
         {
@@ -73,10 +73,10 @@ internal static class NumberScan
                 number += number < text.Length && text[number] == '.' ? 1 : 0;
                 break;
             case "up" or "at" or "no" or "not":
-                ReadOnlySpan<char> second = Look(text, Skip(text, number), out number);
+                ReadOnlySpan<char> second = WordLook.At(text, Skip(text, number), out number);
                 least = first is "at" && second is "least";
                 bool bounds = least || (first is "up" && second is "to") || (first is "at" && second is "most")
-                    || (first is "no" or "not" && second is "more" && Look(text, Skip(text, number), out number) is "than");
+                    || (first is "no" or "not" && second is "more" && WordLook.At(text, Skip(text, number), out number) is "than");
                 number = bounds ? number : -1;
                 break;
             default:
@@ -149,33 +149,7 @@ internal static class NumberScan
     }
 
     /// <summary>The word at an offset, as it stands, lower case; empty where none stands there.</summary>
-    public static string Word(string text, int at, out int end) => Look(text, at, out end).ToString();
-
-    /// <summary>The same without a copy of it, for a word that is only compared.</summary>
-    public static ReadOnlySpan<char> Look(string text, int at, out int end)
-    {
-        end = at;
-        while (end < text.Length && (char.IsLetter(text[end]) || text[end] is '\'' or '\u2019'))
-        {
-            end++;
-        }
-
-        return Lower(text.AsSpan(at, end - at));
-    }
-
-    // Most words are lower case as they stand, and then need no copy.
-    private static ReadOnlySpan<char> Lower(ReadOnlySpan<char> word)
-    {
-        foreach (char letter in word)
-        {
-            if (!char.IsAsciiLetterLower(letter) && char.ToLowerInvariant(letter) != letter)
-            {
-                return word.ToString().ToLowerInvariant();
-            }
-        }
-
-        return word;
-    }
+    public static string Word(string text, int at, out int end) => WordLook.At(text, at, out end).ToString();
 
     private static bool Digits(string text, int at, out int end, out double value)
     {
@@ -309,6 +283,6 @@ internal static class NumberScan
             return at + 1;
         }
 
-        return Look(text, at, out int end) is "to" or "or" ? end : at;
+        return WordLook.At(text, at, out int end) is "to" or "or" ? end : at;
     }
 }

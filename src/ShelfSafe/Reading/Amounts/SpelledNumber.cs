@@ -9,11 +9,11 @@ internal static class SpelledNumber
     /// <param name="end">Offset after it and the little words that belong to it.</param>
     public static bool TryRead(string text, int at, out int end, out double value)
     {
-        ReadOnlySpan<char> word = Look(text, at, out end);
+        ReadOnlySpan<char> word = WordLook.At(text, at, out end);
         if (word is "a" or "an")
         {
             int next = Skip(text, end);
-            ReadOnlySpan<char> second = Look(text, next, out int secondEnd);
+            ReadOnlySpan<char> second = WordLook.At(text, next, out int secondEnd);
             if (second is "couple" or "dozen" or "half" or "quarter")
             {
                 value = Value(second);
@@ -62,11 +62,11 @@ internal static class SpelledNumber
     private static bool Part(string text, ref int end, ref double value)
     {
         int next = Skip(text, end);
-        ReadOnlySpan<char> follow = Look(text, next, out int followEnd);
+        ReadOnlySpan<char> follow = WordLook.At(text, next, out int followEnd);
         if (follow is "a" or "an")
         {
             int third = Skip(text, followEnd);
-            if (Look(text, third, out int dozenEnd) is "dozen")
+            if (WordLook.At(text, third, out int dozenEnd) is "dozen")
             {
                 value *= 12;
                 end = dozenEnd;
@@ -92,12 +92,12 @@ internal static class SpelledNumber
     private static bool Whole(string text, ref int end, ref double value)
     {
         int more = Skip(text, end);
-        if (Look(text, more, out int moreEnd) is "dozen")
+        if (WordLook.At(text, more, out int moreEnd) is "dozen")
         {
             value *= 12;
             end = moreEnd;
         }
-        else if (Look(text, more, out moreEnd) is "and" && Look(text, Skip(text, moreEnd), out int aEnd) is "a" && Look(text, Skip(text, aEnd), out int halfEnd) is "half")
+        else if (WordLook.At(text, more, out moreEnd) is "and" && WordLook.At(text, Skip(text, moreEnd), out int aEnd) is "a" && WordLook.At(text, Skip(text, aEnd), out int halfEnd) is "half")
         {
             value += 0.5;
             end = halfEnd;
@@ -110,12 +110,12 @@ internal static class SpelledNumber
     private static int AfterOf(string text, int end)
     {
         int next = Skip(text, end);
-        if (Look(text, next, out int ofEnd) is not "of")
+        if (WordLook.At(text, next, out int ofEnd) is not "of")
         {
             return end;
         }
 
         next = Skip(text, ofEnd);
-        return Look(text, next, out int aEnd) is "a" or "an" ? aEnd : ofEnd;
+        return WordLook.At(text, next, out int aEnd) is "a" or "an" ? aEnd : ofEnd;
     }
 }
