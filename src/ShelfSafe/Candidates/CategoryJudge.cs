@@ -87,9 +87,9 @@ internal sealed class CategoryJudge(HazardRoom hazards, PackTables tables)
             if (TermJudge.Holds(gate.Check, null, batch, acidity))
             {
                 Steps.StepFact? fact = TermJudge.FactOf(gate.Check, batch);
-                // Too little liquid points at the liquid that is there, where there is one.
+                // Too little liquid points at an amount that the cook left open ("3 cups stock or water"), never at one that is not told.
                 BatchItem? liquid = gate.Rule == "too-little-liquid"
-                    ? batch.InJar.Where(item => (item.Has("water") || item.Has("broth")) && (item.Presence == Presence.Maybe || !item.Weighed)).MaxBy(item => item.Grams.High)
+                    ? batch.InJar.Where(item => item.Has("water") && item is { Presence: Presence.Maybe, Ingredient.Amount: not null }).MaxBy(item => item.Grams.High)
                     : null;
                 if (liquid is not null)
                 {

@@ -8,7 +8,8 @@ internal sealed class CategoryLoss(Limits limits)
 {
     /// <summary>Share of the batch that goes, 0 to 1.</summary>
     /// <remarks>At the middle of each range, dry goods as they swell; a main food without an amount weighs what
-    /// the others weigh on the average, fat for the pan next to nothing.</remarks>
+    /// the others weigh on the average, fat for the pan next to nothing. Of a seasoning only what is above its limit goes:
+    /// the finding asks for less of it, not for a dish without it.</remarks>
     public double Of(Batch batch, HashSet<BatchItem> gone)
     {
         double known = 0;
@@ -23,6 +24,7 @@ internal sealed class CategoryLoss(Limits limits)
         }
 
         double usual = count == 0 ? 1 : known / count;
+        double kilograms = batch.InJar.Where(item => item.Grams.IsBounded).Sum(item => item.Grams.Low) / 1000;
         double all = 0;
         double lost = 0;
         int main = 0;
@@ -36,7 +38,7 @@ internal sealed class CategoryLoss(Limits limits)
 
             double grams = item.Grams.IsBounded ? Middle(item) : IsMain(item) && item.Food?.Group != "fat-oil" ? usual : 0;
             all += grams;
-            lost += gone.Contains(item) ? grams : 0;
+            lost += gone.Contains(item) ? Math.Max(0, grams - Kept(item, kilograms)) : 0;
             bool counts = IsMain(item) && item.Food?.Group != "fat-oil";
             main += counts ? 1 : 0;
             mainLost += counts && gone.Contains(item) ? 1 : 0;
@@ -46,6 +48,9 @@ internal sealed class CategoryLoss(Limits limits)
         double byCount = main == 0 ? 0 : (double)mainLost / main;
         return all <= 0 ? 1 : Math.Max(lost / all, byCount > limits["largest-count-left-out"] ? byCount : 0);
     }
+
+    private static double Kept(BatchItem item, double kilograms) =>
+        item.Food is { Bulk: BulkUse.Seasoning, MinorGramsPerKilogram: { } minor } ? minor * kilograms : 0;
 
     private double Middle(BatchItem item) =>
         (item.Grams.Low + item.Grams.High) / 2 * (item.Has("dry-legume") ? limits["dry-goods-swell"] : 1);

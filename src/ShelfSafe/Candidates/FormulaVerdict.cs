@@ -40,6 +40,11 @@ internal sealed record FormulaVerdict(
             return Covered.Contains(vinegar); // under pressure its acid does not carry the jar
         }
 
+        if (finding is { Rule: "thickener", Item: null } && Covered.Any(item => item.Has("thickener")))
+        {
+            return true; // "stir in the cornstarch": another thickener, or more of it, is a fault of the fit
+        }
+
         return finding.Item is { } item
             ? AnsweredOfItems.Contains(finding.Rule, StringComparer.Ordinal) && Covered.Contains(item)
             : AnsweredOfBatch.Contains(finding.Rule, StringComparer.Ordinal) || (finding.Rule == "dense" && Formula.Kinds.Any(kind => Smooth.Contains(kind, StringComparer.Ordinal)));

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using ShelfSafe.Reading;
+using ShelfSafe.Reading.Amounts;
 
 namespace ShelfSafe.Foods;
 
@@ -68,13 +69,38 @@ public sealed class IngredientReader
             return;
         }
 
+        bool each = SkipEach(state);
         string? shares = null;
-        foreach (FoodPhrase phrase in new PhraseSplitter(_words, _catalogue).Split(state))
+        List<FoodPhrase> phrases = new PhraseSplitter(_words, _catalogue).Split(state);
+        if (each && phrases is [{ } one])
+        {
+            // "3 cups each of red and green peppers" are six cups of peppers.
+            phrases.AddRange(Enumerable.Repeat(one, Joints(state.Phrase)));
+        }
+
+        foreach (FoodPhrase phrase in phrases)
         {
             made.Add(Make(line, state, (phrase.Start, phrase.End), phrase.Match, notFood: false, shares, phrase.Alternatives, phrase.Food));
-            shares ??= phrase.Food;
+            shares ??= each ? null : phrase.Food;
         }
     }
+
+    // "3 cups each of onions and peppers": the amount is that of each food.
+    private static bool SkipEach(LineState state)
+    {
+        int start = NumberScan.Skip(state.Text, state.Start);
+        if (state.Measures.Count == 0 || NumberScan.Word(state.Text, start, out int end) is not "each" || end >= state.End)
+        {
+            return false;
+        }
+
+        start = NumberScan.Skip(state.Text, end);
+        state.Start = NumberScan.Word(state.Text, start, out end) is "of" ? NumberScan.Skip(state.Text, end) : start;
+        return true;
+    }
+
+    private static int Joints(string phrase) =>
+        phrase.Split(" and ").Length - 1 + phrase.Split(" & ").Length - 1 + phrase.Split(", ").Length - 1;
 
     private bool IsEquipment(LineState state)
     {

@@ -250,12 +250,16 @@ internal sealed class MeasureScan(LineWordTable words)
             {
                 state.Package = new(size, unit);
             }
-            else if (!WordFolding.Words(text[unitEnd..to]).Any(word => words.Is("measure-apart", word)))
+            else if (!IsBoxes(unit, unitEnd, text) && !WordFolding.Words(text[unitEnd..to]).Any(word => words.Is("measure-apart", word)))
             {
                 state.Measures.Add(new(size, unit));
             }
         }
     }
+
+    // "5 cups crushed berries (about 3 quart boxes)": how much to buy is no second measure of what goes in.
+    private bool IsBoxes(string unit, int unitEnd, string text) =>
+        unit is "cup" or "pint" or "quart" or "l" && words.Unit(text, NumberScan.Skip(text, Dash(text, unitEnd)), out _) is "package" or "basket";
 
     public int SkipSizes(LineState state, int at)
     {

@@ -29,7 +29,8 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
                 Add(others, state, state.Between(side.Start, side.End), phrase);
             }
 
-            FoodMatch match = _states.Match(state, phrase, alone: pieces.Count == 1, others);
+            // Beside another food too several peppers are the vegetable: "3 cups each of onions and peppers".
+            FoodMatch match = pieces.Count > 1 && phrase.Trim().Equals("peppers", StringComparison.OrdinalIgnoreCase) ? catalogue.Find("bell pepper") : _states.Match(state, phrase, alone: pieces.Count == 1, others);
             if (sides.Count > 1 && SharesHead(state, sides, phrase) is { } shared)
             {
                 // The head that both share is quoted with the first: "chicken or beef broth".

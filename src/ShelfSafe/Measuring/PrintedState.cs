@@ -10,7 +10,7 @@ namespace ShelfSafe.Measuring;
 internal readonly struct PrintedState
 {
     private static readonly string[] CookedWords = ["cooked", "boiled", "browned", "fried", "roasted", "steamed", "simmered", "leftover"];
-    private static readonly string[] DryWords = ["dry", "dried", "uncooked"];
+    private static readonly string[] DryWords = ["dry", "dried", "uncooked", "powdered"];
     private static readonly string[] CannedWords = ["can", "cans", "canned", "tin", "tins", "tinned"];
     private readonly string _before;
     private readonly string _after;

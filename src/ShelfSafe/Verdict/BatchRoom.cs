@@ -17,6 +17,7 @@ internal sealed class BatchRoom
     private readonly StepFoods _stepFoods;
     private readonly JarAcid _jarAcid;
     private readonly JarSteps _jarSteps;
+    private readonly LaterSteps _laterSteps;
     private readonly Dictionary<string, string> _nouns = new(StringComparer.Ordinal);
 
     /// <summary>Prepares the readers of a pack.</summary>
@@ -27,6 +28,7 @@ internal sealed class BatchRoom
         _builder = new(weigher, pack.Tables.Limits);
         _stepFoods = new(catalogue, words, texts, pack.Tables.Lists);
         _jarSteps = new(words, texts);
+        _laterSteps = new(words);
         List<PackFault> faults = [];
         CsvTable.Read("dish-nouns.csv", pack.Text("dish-nouns.csv"), ["kind", "noun"], row => _nouns[row.Text("kind")] = row.Text("noun"), faults);
         _jarAcid = new(JarAcid.Read(pack.Text("jar-acid.csv"), faults), words);
@@ -46,6 +48,11 @@ internal sealed class BatchRoom
         if (_stepFoods.AfterStraining(part, facts) is { } returned && !facts.Any(fact => fact.Id == returned.Id))
         {
             facts = facts.Add(returned);
+        }
+
+        if (_laterSteps.Find(part) is { } later)
+        {
+            facts = facts.Add(later);
         }
 
         facts = facts.AddRange(_jarSteps.Find(part, facts));
@@ -108,5 +115,5 @@ internal sealed class BatchRoom
     }
 
     /// <summary>Foods of some bulk that only the steps name.</summary>
-    public IEnumerable<(SourceSpan Span, string Words)> Unlisted(RecipePart part, Batch batch) => _stepFoods.Unlisted(part, batch.Facts, [.. batch.Items.Where(item => !item.FromSteps)]);
+    public IEnumerable<(SourceSpan Span, string Words)> Unlisted(RecipePart part, Batch batch) => _stepFoods.Unlisted(part, batch.Facts, batch.Kinds, [.. batch.Items.Where(item => !item.FromSteps)]);
 }

@@ -51,6 +51,11 @@ internal sealed class JarSteps(LineWordTable words, ReadTexts texts)
                 continue;
             }
 
+            if (filled is not null && LaterSteps.At(sentence, facts) is not null)
+            {
+                break; // what is done with the jar some other day
+            }
+
             IReadOnlyList<PlacedWord> all = texts.Of(sentence.Text.Text).Placed;
             int fill = filled is null ? FillAt(all) : -1;
             if (filled is null)

@@ -17,6 +17,7 @@ public sealed class RecipeVetter
     private readonly IngredientReader _ingredients;
     private readonly BatchRoom _batches;
     private readonly HazardRoom _hazards;
+    private readonly DryCompany _dryCompany;
     private readonly ProgramFindings _program;
     private readonly AcidityJudge _acidity;
     private readonly CategoryJudge _categories;
@@ -36,6 +37,7 @@ public sealed class RecipeVetter
         FoodCatalogue catalogue = FoodCatalogue.Create(pack, ownWords, words, region);
         ReadTexts texts = new(catalogue, words);
         _ingredients = new(catalogue, words);
+        _dryCompany = new(catalogue, words);
         _hazards = new(tables);
         Weigher weigher = Weigher.Create(pack);
         _batches = new(pack, catalogue, words, texts, weigher);
@@ -104,6 +106,7 @@ public sealed class RecipeVetter
         Recipe recipe = _reader.Read(text);
         RecipePart part = recipe.Parts.FirstOrDefault(one => !one.Ingredients.IsEmpty) ?? recipe.Parts[0];
         List<Ingredient> ingredients = [.. part.Ingredients.SelectMany(line => _ingredients.Read(line)).Take((int)_pack.Tables.Limits["most-ingredients"])];
+        _dryCompany.Settle(ingredients);
         Batch batch = _batches.Make(recipe, part, ingredients);
         return _formulas.Compare(formula, batch, points => _cases.Settle(points, batch, _acidity.Of(batch), Outcome.TestedRecipeOnly));
     }
@@ -111,6 +114,7 @@ public sealed class RecipeVetter
     private Dish Judge(Recipe recipe, RecipePart part, Kitchen kitchen)
     {
         List<Ingredient> ingredients = Ingredients(part, out bool endless);
+        _dryCompany.Settle(ingredients);
         Batch batch = _batches.Make(recipe, part, ingredients);
         Acidity acidity = _acidity.Of(batch);
         List<RawFinding> found = _hazards.Find(batch, acidity);

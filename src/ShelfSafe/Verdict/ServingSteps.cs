@@ -10,7 +10,8 @@ internal static class ServingSteps
     /// <summary>Whether a sentence speaks of serving alone.</summary>
     /// <param name="sentence">The sentence.</param>
     /// <param name="facts">Facts of the dish; where jars are filled, "over the top" is no serving unless the sentence says so.</param>
-    public static bool Outside(StepSentence sentence, ImmutableArray<StepFact> facts)
+    /// <param name="dry">Whether every listed food is dry, so that "To make: simmer with 8 cups water" needs no jar before it.</param>
+    public static bool Outside(StepSentence sentence, ImmutableArray<StepFact> facts, bool dry = false)
     {
         StepFact? filled = null;
         foreach (StepFact fact in facts)
@@ -27,7 +28,8 @@ internal static class ServingSteps
             }
         }
 
-        return false;
+        StepFact? closed = filled ?? facts.FirstOrDefault(static fact => fact.Id == "dry-mixed");
+        return (closed is not null || dry) && LaterSteps.At(sentence, facts) is { } later && !(closed?.Span.Start > later.Span.Start);
     }
 
     private static bool SaysServing(string text, bool after) =>

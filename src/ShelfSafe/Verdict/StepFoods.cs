@@ -21,14 +21,14 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
     {
         int line = listed.IsEmpty ? 0 : listed[^1].Line + 1;
         HashSet<string> seen = new(StringComparer.Ordinal);
-        if (Water(facts, listed) is { } water)
+        if (StepWater.Find(facts, listed) is { } water)
         {
             yield return Item(water.Sentence, new(water.Start, water.End, "water", catalogue.Find("water")), line++) with { Weighed = true };
         }
 
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts))
+            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts, StepWater.AllDry(listed)))
             {
                 continue;
             }
@@ -89,34 +89,14 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
         return read.Has("step-discard") && !read.Has("step-return");
     }
 
-    // "Cover with water": it goes in, as much as it takes, though no list names it.
-    private static (StepSentence Sentence, int Start, int End)? Water(ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed)
-    {
-        if (listed.IsEmpty || listed.Any(item => item.Has("water") || item.Has("broth")))
-        {
-            return null;
-        }
-
-        foreach (StepFact fact in facts)
-        {
-            int at = fact.Id == "water-added" ? fact.Sentence.Text.Text.IndexOf("water", StringComparison.OrdinalIgnoreCase) : -1;
-            if (at >= 0)
-            {
-                return (fact.Sentence, at, at + "water".Length);
-            }
-        }
-
-        return null;
-    }
-
     /// <summary>Foods of some bulk, and things nobody knows, that the steps put in and the list does not name, with their places.</summary>
-    public IEnumerable<(SourceSpan Span, string Words)> Unlisted(RecipePart part, ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed)
+    public IEnumerable<(SourceSpan Span, string Words)> Unlisted(RecipePart part, ImmutableArray<StepFact> facts, ImmutableArray<string> kinds, ImmutableArray<BatchItem> listed)
     {
         HashSet<string> seen = new(StringComparer.Ordinal);
         Lazy<HashSet<string>> known = new(() => Known(part));
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts))
+            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts, StepWater.AllDry(listed)))
             {
                 continue;
             }
@@ -133,6 +113,9 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
                     && !IsVerb(sentence.Text.Text, mention)
                     && !_denials.OfFood(read, mention.Start)
                     && !Covered(food, mention, listed, IsAdded(read, mention))
+                    && !IsOwnFerment(food, facts, listed)
+                    && !kinds.Contains(WordFolding.Singular(mention.Words)) // "pour over the pickles" in a recipe for pickles
+                    && !(IsSetAside(sentence) && IsPartOfListed(mention, known.Value))
                     && !(IsGeneric(mention.Words) && listed.Any(item => item.Food is null || (peppers ? item.Food.Group == food.Group : Kindred(item.Food.Group, food.Group))))
                     && seen.Add(food.Id))
                 {
@@ -184,6 +167,11 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
     {
         ReadOnlySpan<char> before = text.AsSpan(0, mention.Start).TrimEnd();
         ReadOnlySpan<char> after = text.AsSpan(mention.End);
+        if (EndsIn(before, "size of a") || EndsIn(before, "size of an") || EndsIn(before, "big as a") || EndsIn(before, "shape of a"))
+        {
+            return true; // "about the size of a rice grain"
+        }
+
         if (after.Length == 0 || after[0] != ' ')
         {
             return EndsIn(before, "across the") || EndsIn(before, "against the");
@@ -193,6 +181,11 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
         if (words.Is("step-tool", next))
         {
             return true;
+        }
+
+        if (words.Is("step-throw", mention.Words) && next == "in" && (before.Length == 0 || words.Is("step-then", LastWord(before))))
+        {
+            return true; // "Chuck in the onions", but not "brown the chuck in the oil"
         }
 
         // What is stirred in is a food, whatever stands behind it.
@@ -226,6 +219,14 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
     // "Add the pasta": what a step puts in is in the jar, though a line of the list keeps its like for serving.
     private static bool IsAdded(ReadText sentence, FoodMention mention) =>
         sentence.HasBefore("step-return", mention.Start) || sentence.HasBefore("step-add", mention.Start);
+
+    // "Bring the kraut and its liquid to a boil": the cabbage that was fermented here.
+    private static bool IsOwnFerment(FoodRow food, ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed) =>
+        food.Has("fermented") && facts.Any(fact => fact.Id == "fermented") && food.Has("brassica") && listed.Any(item => item.Has("brassica"));
+
+    // "Trim the beet tops", "discard the celery leaves": a part of what the list names, that is cut away.
+    private static bool IsPartOfListed(FoodMention mention, HashSet<string> known) =>
+        mention.Words.Split(' ') is [var whole, _, ..] && known.Contains(WordFolding.Singular(whole));
 
     private bool Covered(FoodRow food, FoodMention mention, ImmutableArray<BatchItem> listed, bool added)
     {

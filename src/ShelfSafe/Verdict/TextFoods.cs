@@ -9,6 +9,8 @@ namespace ShelfSafe.Verdict;
 /// <summary>Foods that the title, an introduction or a note names and the list does not, and more of a listed food.</summary>
 internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, Limits limits, RuleLists lists)
 {
+    private const int Near = 5; // words
+
     private readonly RuleList _bulk = lists.Of(RuleLists.BulkGroups);
     private readonly Denials _denials = new(words);
 
@@ -29,7 +31,8 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Re
         ReadText read = texts.Of(title!);
         foreach (FoodMention mention in read.Mentions)
         {
-            if (!words.Is("title-not-food", mention.Words) && IsForeign(mention, read, part, batch))
+            bool product = batch.IsKind("spice-mix") && mention.Match.Candidates is [_, ..] all && all.All(static food => food.Has("dry-spice"));
+            if (!product && !words.Is("title-not-food", mention.Words) && IsForeign(mention, read, part, batch))
             {
                 yield return (new(at + mention.Start, at + mention.End), title![mention.Start..mention.End]);
             }
@@ -113,7 +116,7 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Re
 
             foreach (FoodMention mention in read.Mentions)
             {
-                if (read.HasBefore("step-more", mention.Start, within: 5) && mention.Match.Candidates.Any(food => _bulk.Contains(food.Group) || food.Group is "tomato" or "thickener" or "fat-oil")
+                if (IsMore(read, mention.Start) && mention.Match.Candidates.Any(food => _bulk.Contains(food.Group) || food.Group is "tomato" or "thickener" or "fat-oil")
                     && mention.Match.Candidates.All(food => !food.Has("water") && !food.Has("broth") && !food.Has("dry-spice")) && !read.Has("step-return-word"))
                 {
                     yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
@@ -127,13 +130,38 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Re
         }
     }
 
+    // A brine for soaking meat is salt that the list need not hold; only a ferment and a cure rest on their salt.
+    private static bool IsFreeSalt(FoodMention mention, Batch batch) =>
+        mention.Match.Candidates is [_, ..] all && all.All(static food => food.Group == "salt" && !food.Has("curing-salt")) && !batch.IsKind("fermented-vegetable") && !batch.IsKind("pickle");
+
+    // "Another 3 cups of onions"; but "simmer another 20 minutes, until the tomatoes are soft" asks for time.
+    private bool IsMore(ReadText sentence, int offset)
+    {
+        if (!sentence.HasBefore("step-more", offset, within: Near))
+        {
+            return false;
+        }
+
+        ReadOnlySpan<string> before = sentence.Before(offset);
+        before = before[Math.Max(0, before.Length - Near)..];
+        for (int i = before.Length - 1; i >= 0 && !(before[i].StartsWith("minute", StringComparison.Ordinal) || before[i].StartsWith("hour", StringComparison.Ordinal) || before[i] is "min" or "mins"); i--)
+        {
+            if (words.Is("step-more", before[i]))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     // "4 quarts water" where the list has two: no step can take more than there is.
     private IEnumerable<FoodMention> AboveTheList(ReadText sentence, Batch batch)
     {
         foreach ((Interval value, string unit, FoodMention mention) in StepMeasures.Of(sentence.Text, sentence.Mentions, words))
         {
             BatchItem[] own = [.. batch.InJar.Where(item => item.Food is { } food && mention.Match.Candidates.Any(other => other.Id == food.Id))];
-            if (own.Length == 0 || StepMeasures.Plain(value, unit) is not { } used || mention.Match.Candidates.Any(food => food.Has("dry-spice") || food.Group == "acid"))
+            if (own.Length == 0 || StepMeasures.Plain(value, unit) is not { } used || mention.Match.Candidates.Any(food => food.Has("dry-spice") || food.Group == "acid") || IsFreeSalt(mention, batch))
             {
                 continue;
             }

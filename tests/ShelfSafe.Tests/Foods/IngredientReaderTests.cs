@@ -86,8 +86,8 @@ public sealed class IngredientReaderTests
     [InlineData("500 g ground beef or pork", "500 g: ground-beef or ground-pork")]
     [InlineData("salt, pepper and thyme", "none: salt; none: black-pepper; none: thyme")]
     [InlineData("salt & pepper", "none: salt; none: black-pepper")]
-    [InlineData("1 tsp each cumin, coriander and turmeric", "1 tsp: cumin; none: coriander-leaf; none: turmeric")]
-    [InlineData("1 tsp each of salt and sugar", "1 tsp: salt; none: sugar")]
+    [InlineData("1 tsp each cumin, coriander and turmeric", "1 tsp: cumin; 1 tsp: coriander-leaf; 1 tsp: turmeric")]
+    [InlineData("1 tsp each of salt and sugar", "1 tsp: salt; 1 tsp: sugar")]
     [InlineData("1 cup half and half", "1 cup: cream")]
     [InlineData("200 g macaroni and cheese", "200 g: macaroni-cheese")]
     [InlineData("1 onion, chopped", "1 each: onion")]
@@ -199,7 +199,10 @@ public sealed class IngredientReaderTests
     [InlineData("1 medium aubergine (eggplant)", "1 each: aubergine")]
     [InlineData("2 courgettes (zucchini), sliced", "2 each: zucchini")]
     [InlineData("200 g mushrooms, sliced", "200 g: mushroom")]
-    [InlineData("20 g dried porcini", "20 g: dried-mushroom")]
+    [InlineData("20 g dried porcini", "20 g: dried-wild-mushroom")]
+    [InlineData("3 cups each of onions and peppers", "3 cup: onion; 3 cup: bell-pepper")]
+    [InlineData("3 cups each red and green bell peppers, diced", "3 cup: bell-pepper; 3 cup: bell-pepper")]
+    [InlineData("5 1/2 cups crushed strawberries (about 3 quart boxes)", "5.5 cup: strawberry")]
     [InlineData("1 red bell pepper, seeded", "1 each: bell-pepper")]
     [InlineData("2 jalapeños, minced", "2 each: jalapeno")]
     [InlineData("1 scotch bonnet chilli", "1 each: chile-fresh")]
@@ -357,7 +360,7 @@ public sealed class IngredientReaderTests
     [InlineData("1 cup chicken, cooked and shredded", "1 cup: chicken")]
     [InlineData("2 cups fish or vegetable stock", "2 cup: fish-stock or vegetable-broth")]
     [InlineData("200 g bacon or pancetta, diced", "200 g: bacon or pancetta")]
-    [InlineData("3 sprigs each rosemary and thyme", "3 sprig: rosemary; none: thyme")]
+    [InlineData("3 sprigs each rosemary and thyme", "3 sprig: rosemary; 3 sprig: thyme")]
     [InlineData("2 1-inch pieces ginger", "2 piece of 1 inch: ginger")]
     [InlineData("4 8-inch flour tortillas", "4 each: flatbread")]
     [InlineData("one 2-pound chicken", "1 each of 2 lb: chicken")]
@@ -377,7 +380,7 @@ public sealed class IngredientReaderTests
     [InlineData("¼-½ tsp cayenne", "0.25-0.5 tsp: cayenne")]
     [InlineData("1 to 1½ cups stock", "1-1.5 cup: broth")]
     [InlineData("1-2 tsp. salt, or to taste", "1-2 tsp: salt")]
-    [InlineData("1/2 tsp each: salt, pepper, paprika", "0.5 tsp: salt; none: black-pepper; none: paprika")]
+    [InlineData("1/2 tsp each: salt, pepper, paprika", "0.5 tsp: salt; 0.5 tsp: black-pepper; 0.5 tsp: paprika")]
     [InlineData("Kosher salt and freshly ground black pepper", "none: salt; none: black-pepper")]
     [InlineData("A generous pinch of saffron threads", "1 pinch: saffron")]
     [InlineData("a dash of hot sauce", "1 dash: hot-sauce")]
@@ -494,7 +497,7 @@ public sealed class IngredientReaderTests
     [Fact]
     public void Read_AnAmountForSeveralFoods_StandsOnTheFirst()
     {
-        ImmutableArray<Ingredient> read = FoodFixture.Read("1 tsp each salt and cumin");
+        ImmutableArray<Ingredient> read = FoodFixture.Read("1 tsp salt and cumin");
         Assert.Equal("1 tsp", FoodFixture.Print(read[0].Amount));
         Assert.Null(read[1].Amount);
         Assert.Equal("salt", read[1].SharesAmountWith);

@@ -17,6 +17,9 @@ public sealed class DishReaderTests
     [InlineData("Plum and cardamom jam", "jam")]
     [InlineData("Clear beef broth", "stock")]
     [InlineData("Beetroot relish", "relish")]
+    [InlineData("Mild garlic dills", "pickle")]
+    [InlineData("Home made curry powder", "spice-mix")]
+    [InlineData("Chicken tortilla soup", "soup")]
     public void Kinds_EverydayTitle_TellsTheKind(string title, string kind) =>
         Assert.Contains(Kinds(title), one => one.Id == kind && one.FromTitle);
 
@@ -29,6 +32,7 @@ public sealed class DishReaderTests
     [InlineData("Scallop ceviche")]
     [InlineData("Potato salad")]
     [InlineData("Cheese quesadillas")]
+    [InlineData("Apple crumble")]
     public void NotAJar_BakedFriedOrFreshDish_IsYes(string title) =>
         Assert.Equal("yes", DishReader.NotAJar(Kinds(title)));
 
@@ -37,6 +41,7 @@ public sealed class DishReaderTests
     [InlineData("Bread and butter pickles")]
     [InlineData("Burger sauce")]
     [InlineData("Pizza sauce")]
+    [InlineData("Chicken tortilla soup")]
     public void NotAJar_DishThatCouldGoInJars_IsNotYes(string title) =>
         Assert.NotEqual("yes", DishReader.NotAJar(Kinds(title)));
 

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using ShelfSafe.Foods;
+using ShelfSafe.Reading;
+using ShelfSafe.Steps;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>Finds where a text goes over to what is done with a dry mix some other day: under "To make" stand water and a pot.</summary>
+internal sealed class LaterSteps(LineWordTable words)
+{
+    /// <summary>Fact: the words behind it are for the day the mix is cooked.</summary>
+    public const string Fact = "made-later";
+
+    /// <summary>The first sentence under such a heading or label that names a liquid, as a fact, or <see langword="null"/>.</summary>
+    public StepFact? Find(RecipePart part)
+    {
+        foreach (StepSentence sentence in part.Steps)
+        {
+            if (sentence.Heading is { } heading && words.Is("later-heading", Last(heading))
+                && WordFolding.Words(sentence.Text.Text).Any(word => words.Is("later-liquid", word)))
+            {
+                return new(Fact, sentence, sentence.Text.Map(0, sentence.Text.Text.Length), sentence.Text.Text);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Whether the text names a canner anywhere.</summary>
+    public static bool NamesCanner(ImmutableArray<StepFact> facts) => facts.Any(static fact => fact.Id is "pressure-canned" or "boiling-water-canned" or "steam-canned");
+
+    // "Close tightly. To make: simmer ..." is a label of two sentences.
+    private static string Last(string heading) => heading.Trim(' ', ':', '.', '*').Split('.')[^1].Trim().ToLowerInvariant();
+
+    /// <summary>Whether a sentence stands at or behind such words.</summary>
+    /// <remarks>Never where a canner is named: then the text may speak of this day's jars.</remarks>
+    public static StepFact? At(StepSentence sentence, ImmutableArray<StepFact> facts)
+    {
+        StepFact? later = NamesCanner(facts) ? null : facts.FirstOrDefault(static fact => fact.Id == Fact);
+        return later is not null && sentence.Text.Map(0, sentence.Text.Text.Length).End > later.Span.Start ? later : null;
+    }
+}

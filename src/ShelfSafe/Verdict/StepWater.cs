@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
+using ShelfSafe.Reading;
+using ShelfSafe.Steps;
+
+namespace ShelfSafe.Verdict;
+
+/// <summary>"Cover with water": it goes in, as much as it takes, though no list names it.</summary>
+/// <remarks>Known gap: water that is drained off is told by the next sentence that drains anything.</remarks>
+internal static class StepWater
+{
+    /// <summary>The first water that goes into the jar, with its place in its sentence; <see langword="null"/> where the list has water or broth, or the steps add none.</summary>
+    public static (StepSentence Sentence, int Start, int End)? Find(ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed)
+    {
+        if (listed.IsEmpty || listed.Any(item => item.Has("water") || item.Has("broth")))
+        {
+            return null;
+        }
+
+        foreach (StepFact fact in facts)
+        {
+            int at = fact.Id == "water-added" && IsThisDays(fact, facts, listed) && !IsPouredOff(fact, facts) ? fact.Sentence.Text.Text.IndexOf("water", StringComparison.OrdinalIgnoreCase) : -1;
+            if (at >= 0)
+            {
+                return (fact.Sentence, at, at + "water".Length);
+            }
+        }
+
+        return null;
+    }
+
+    // Not what "To make" says of some other day.
+    private static bool IsThisDays(StepFact water, ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed) =>
+        (water.Sentence.Role == StepRole.Step || LaterSteps.NamesCanner(facts)) && !ServingSteps.Outside(water.Sentence, facts, AllDry(listed));
+
+    // "Cover with boiling water. Next day drain": water that is drained off before anything sour goes in is a soak.
+    private static bool IsPouredOff(StepFact water, ImmutableArray<StepFact> facts)
+    {
+        foreach (StepFact drained in facts)
+        {
+            if (drained.Id == "drained" && drained.Span.Start > water.Span.Start)
+            {
+                return !facts.Any(fact => fact.Id == "acid-added" && fact.Span.Start >= water.Sentence.Text.Map(0, 1).Start && fact.Span.Start < drained.Span.Start);
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether every listed food is dry.</summary>
+    public static bool AllDry(ImmutableArray<BatchItem> listed) => listed.Length > 1 && listed.All(static item => item.Acidity == FoodAcidity.Dry);
+}
