@@ -60,7 +60,7 @@ internal sealed class BatchImportCommand(Func<Stream> standardInput, Terminal te
 
         ImmutableArray<ImportRow> rows = BatchExchange.Read(text, result.GetValue(_format) ?? Format(path), out ImmutableArray<ImportFault> faults);
         Stop(result, path, faults);
-        Stop(result, path, [.. rows.Where(row => row.Batch.Date > today()).Select(row => new ImportFault(row.Line, FormattableString.Invariant($"lot {row.Batch.Lot} is dated {row.Batch.Date:yyyy-MM-dd}, which is yet to come")))]);
+        Stop(result, path, [.. rows.Where(row => row.Batch.Date > today()).Select(row => new ImportFault(row.Line, FormattableString.Invariant($"lot {row.Batch.Lot} is dated {Days.Of(row.Batch.Date)}, which is yet to come")))]);
         ImmutableArray<BatchRecord> batches = Judged(rows);
         using BatchLog log = BatchLog.Open(BatchOptions.Place(result.GetValue(_log), make: true), create: true);
         ImmutableArray<string> known = log.Import(batches);
@@ -83,7 +83,7 @@ internal sealed class BatchImportCommand(Func<Stream> standardInput, Terminal te
 
         if (!faults.IsEmpty)
         {
-            throw new BatchLogException(FormattableString.Invariant($"{path}: {faults.Length} broken rows; nothing was taken in"));
+            throw new BatchLogException(FormattableString.Invariant($"{path}: {faults.Length} broken {(faults.Length == 1 ? "row" : "rows")}; nothing was taken in"));
         }
     }
 }

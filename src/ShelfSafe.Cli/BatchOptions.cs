@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
+using ShelfSafe.Core;
 using ShelfSafe.Records;
 
 namespace ShelfSafe.Cli;
@@ -14,6 +15,9 @@ internal static class BatchOptions
         HelpName = "FILE",
         Description = "The batch log; without it, shelfsafe/batches.db in your data folder ($XDG_DATA_HOME or ~/.local/share, on Windows LocalApplicationData).",
     };
+
+    /// <summary>The lot code of one batch.</summary>
+    public static Argument<string> Lot() => new("LOT") { Description = "Lot code, such as 2026-10-03-A." };
 
     /// <summary>A day, year-month-day.</summary>
     public static Option<DateOnly?> Date(string what) => new("--date")
@@ -102,7 +106,7 @@ internal static class BatchOptions
     private static DateOnly? Day(ArgumentResult result)
     {
         string text = result.Tokens[0].Value;
-        if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date))
+        if (Days.TryRead(text, out DateOnly date))
         {
             return date;
         }

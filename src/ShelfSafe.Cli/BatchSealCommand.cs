@@ -9,7 +9,7 @@ namespace ShelfSafe.Cli;
 /// <summary>The command <c>batch seal</c>: records what the lids told after 12 to 24 hours.</summary>
 internal sealed class BatchSealCommand(Terminal terminal, Func<DateOnly> today)
 {
-    private readonly Argument<string> _lot = new("LOT") { Description = "Lot code, such as 2026-10-03-A." };
+    private readonly Argument<string> _lot = BatchOptions.Lot();
     private readonly Option<int?> _whole = BatchOptions.Whole("--sealed", "Jars that sealed.");
     private readonly Option<int?> _failed = BatchOptions.Whole("--failed", "Jars that did not seal or broke.");
     private readonly Option<string?> _log = BatchOptions.Log();

@@ -9,7 +9,7 @@ namespace ShelfSafe.Cli;
 /// <summary>The command <c>batch show</c>.</summary>
 internal sealed class BatchShowCommand(Terminal terminal, Func<DateOnly> today)
 {
-    private readonly Argument<string> _lot = new("LOT") { Description = "Lot code, such as 2026-10-03-A." };
+    private readonly Argument<string> _lot = BatchOptions.Lot();
     private readonly Option<string?> _log = BatchOptions.Log();
 
     /// <summary>Makes the command.</summary>

@@ -9,7 +9,7 @@ namespace ShelfSafe.Cli;
 /// <summary>The command <c>batch take</c>: jars leave the shelf.</summary>
 internal sealed class BatchTakeCommand(Terminal terminal, Func<DateOnly> today)
 {
-    private readonly Argument<string> _lot = new("LOT") { Description = "Lot code, such as 2026-10-03-A." };
+    private readonly Argument<string> _lot = BatchOptions.Lot();
     private readonly Argument<int?> _jars = new("N") { Arity = ArgumentArity.ExactlyOne, Description = "Jars taken out.", CustomParser = static result => BatchOptions.Whole(result, "N") };
     private readonly Option<DateOnly?> _date = BatchOptions.Date("Day on which they were taken out; today without it.");
     private readonly Option<string?> _log = BatchOptions.Log();

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text.Json;
+using ShelfSafe.Core;
 
 namespace ShelfSafe.Cli;
 
@@ -62,7 +62,7 @@ internal sealed class KitchenKeys(string folder, DateOnly? today)
 
     private string? Day(string value, ref KitchenFile profile)
     {
-        if (!DateOnly.TryParseExact(value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day))
+        if (!Days.TryRead(value, out DateOnly day))
         {
             return $"gaugeTested: \"{value}\" is no day; write year-month-day, such as \"2026-04-30\"";
         }

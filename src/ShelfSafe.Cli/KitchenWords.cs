@@ -12,7 +12,7 @@ internal static class KitchenWords
     public const string FileHelp = "Kitchen profile (JSON). Without it, shelfsafe/kitchen.json in your configuration folder ($XDG_CONFIG_HOME or ~/.config, on Windows %APPDATA%) is read if it is there; none reads no profile.";
 
     /// <summary>Gauges of a pressure canner.</summary>
-    public static IReadOnlyList<string> Gauges { get; } = ["dial", "weighted"];
+    public static IReadOnlyList<string> Gauges { get; } = Core.Gauges.All;
 
     /// <summary>Kinds of canner.</summary>
     public static IReadOnlyList<string> Canners { get; } = ["boiling-water", "atmospheric-steam", "pressure", "electric"];

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ShelfSafe.Core;
 
 namespace ShelfSafe.Records;
 
@@ -15,9 +16,7 @@ public static class BatchChecks
     private const double HighestFeet = 20_000;
 
     private static readonly string[] _methods = ["boiling-water", "atmospheric-steam", "pressure"];
-    private static readonly string[] _jars = ["half-pint", "pint", "pint-and-a-half", "quart", "half-gallon"];
     private static readonly string[] _packs = ["hot", "raw"];
-    private static readonly string[] _gauges = ["dial", "weighted"];
 
     /// <summary>Words for the method.</summary>
     public static IReadOnlyList<string> Methods => _methods;
@@ -43,9 +42,9 @@ public static class BatchChecks
     {
         ArgumentNullException.ThrowIfNull(used);
         return Unknown("method", used.Method, _methods)
-            ?? Unknown("jar", used.Jar, _jars)
+            ?? Unknown("jar", used.Jar, JarSizes.All)
             ?? Unknown("pack", used.Pack, _packs)
-            ?? Unknown("gauge", used.Gauge, _gauges)
+            ?? Unknown("gauge", used.Gauge, Gauges.All)
             ?? (used.Minutes is < 1 or > MostMinutes ? Line($"{used.Minutes} minutes: a time is from 1 to {MostMinutes} minutes")
                 : used.Psi is { } psi && !(psi is > 0 and <= MostPsi) ? Line($"{psi} pounds: a pressure is above 0 and at most {MostPsi} pounds")
                 : used.Psi is not null && used.Method != "pressure" ? "a pressure needs the method pressure; boiling water and open steam have none"
@@ -75,7 +74,7 @@ public static class BatchChecks
 
             if (taking.Date < batch.Date)
             {
-                return Line($"jars taken out on {taking.Date:yyyy-MM-dd}, before they were put up on {batch.Date:yyyy-MM-dd}");
+                return Line($"jars taken out on {Days.Of(taking.Date)}, before they were put up on {Days.Of(batch.Date)}");
             }
 
             taken += taking.Jars;
@@ -85,6 +84,6 @@ public static class BatchChecks
         return taken > held ? Line($"{taken} jars taken out, but the batch has only {held}") : null;
     }
 
-    private static string? Unknown(string what, string? word, string[] known) =>
+    private static string? Unknown(string what, string? word, IReadOnlyList<string> known) =>
         word is null || known.Contains(word, StringComparer.Ordinal) ? null : $"{what} \"{word}\" is not known; known: {string.Join(", ", known)}";
 }

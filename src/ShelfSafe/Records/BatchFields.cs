@@ -11,7 +11,7 @@ internal static class BatchFields
     public static ImmutableArray<BatchField> All { get; } =
     [
         Text("lot", static batch => batch.Lot),
-        Text("date", static batch => BatchRows.Day(batch.Date)),
+        Text("date", static batch => Days.Of(batch.Date)),
         Text("title", static batch => batch.Title),
         Text("recipe", static batch => batch.Recipe),
         Text("file", static batch => batch.File, optional: true),
@@ -57,7 +57,7 @@ internal static class BatchFields
             }
         }
 
-        if (!LotCode.TryRead(field("lot")!, out DateOnly day, out int number) || !string.Equals(field("date"), BatchRows.Day(day), StringComparison.Ordinal))
+        if (!LotCode.TryRead(field("lot")!, out DateOnly day, out int number) || !string.Equals(field("date"), Days.Of(day), StringComparison.Ordinal))
         {
             wrong = $"lot \"{Short(field("lot")!)}\" and date \"{Short(field("date")!)}\" do not fit; a lot is its date and a letter, such as 2026-10-03-A";
             return null;
@@ -122,7 +122,7 @@ internal static class BatchFields
         {
             string[] halves = piece.Split(':');
             if (halves.Length != 2
-                || !DateOnly.TryParseExact(halves[0], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date)
+                || !Days.TryRead(halves[0], out DateOnly date)
                 || Whole(halves[1]) is not { } jars)
             {
                 return null;
@@ -135,7 +135,7 @@ internal static class BatchFields
     }
 
     private static string? Takings(BatchRecord batch) =>
-        batch.Taken == 0 ? null : string.Join(';', batch.Takings.Select(static one => BatchChecks.Line($"{BatchRows.Day(one.Date)}:{one.Jars}")));
+        batch.Taken == 0 ? null : string.Join(';', batch.Takings.Select(static one => BatchChecks.Line($"{Days.Of(one.Date)}:{one.Jars}")));
 
     private static int? Whole(string? text) =>
         int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int value) ? value : null;

@@ -32,23 +32,10 @@ internal static class BatchFile
             throw new BatchLogException($"{path}: there is no batch log; \"batch add\" makes one");
         }
 
-        SqliteConnection connection = new(new SqliteConnectionStringBuilder
-        {
-            DataSource = path,
-            Mode = create ? SqliteOpenMode.ReadWriteCreate : SqliteOpenMode.ReadWrite,
-            Pooling = false,
-            ForeignKeys = true,
-            DefaultTimeout = BusySeconds,
-        }.ToString());
+        SqliteConnection connection = Connection(path, create);
         try
         {
-            connection.Open();
-            Run(connection, "PRAGMA synchronous=EXTRA");
-            if (mostPages is { } pages)
-            {
-                Run(connection, string.Create(CultureInfo.InvariantCulture, $"PRAGMA max_page_count={pages}"));
-            }
-
+            Ready(connection, mostPages);
             Prepare(connection, path, create, steps);
             return connection;
         }
@@ -75,6 +62,25 @@ internal static class BatchFile
         SQLitePCL.raw.SQLITE_CORRUPT => $"{path}: the file is damaged; go back to your last copy of it",
         _ => string.Create(CultureInfo.InvariantCulture, $"{path}: the log cannot be used (SQLite {fault.SqliteErrorCode}: {fault.Message.ReplaceLineEndings(" ")}); nothing was changed"),
     };
+
+    private static SqliteConnection Connection(string path, bool create) => new(new SqliteConnectionStringBuilder
+    {
+        DataSource = path,
+        Mode = create ? SqliteOpenMode.ReadWriteCreate : SqliteOpenMode.ReadWrite,
+        Pooling = false,
+        ForeignKeys = true,
+        DefaultTimeout = BusySeconds,
+    }.ToString());
+
+    private static void Ready(SqliteConnection connection, int? mostPages)
+    {
+        connection.Open();
+        Run(connection, "PRAGMA synchronous=EXTRA");
+        if (mostPages is { } pages)
+        {
+            Run(connection, string.Create(CultureInfo.InvariantCulture, $"PRAGMA max_page_count={pages}"));
+        }
+    }
 
     private static void Prepare(SqliteConnection connection, string path, bool create, ImmutableArray<string> steps)
     {

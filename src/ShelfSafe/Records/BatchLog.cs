@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Microsoft.Data.Sqlite;
+using ShelfSafe.Core;
 
 namespace ShelfSafe.Records;
 
@@ -98,7 +99,7 @@ public sealed class BatchLog : IDisposable
 
         if (date < batch.Date)
         {
-            throw new BatchLogException(BatchChecks.Line($"{batch.Lot}: was put up on {BatchRows.Day(batch.Date)}; nothing can be taken out before"));
+            throw new BatchLogException(BatchChecks.Line($"{batch.Lot}: was put up on {Days.Of(batch.Date)}; nothing can be taken out before"));
         }
 
         Taking taking = new(date, jars);
@@ -161,7 +162,7 @@ public sealed class BatchLog : IDisposable
 
     private static int LastNumber(SqliteTransaction transaction, DateOnly date)
     {
-        using SqliteCommand command = BatchRows.Command(transaction, "SELECT lot FROM batches WHERE date = $date", ("$date", BatchRows.Day(date)));
+        using SqliteCommand command = BatchRows.Command(transaction, "SELECT lot FROM batches WHERE date = $date", ("$date", Days.Of(date)));
         using SqliteDataReader reader = command.ExecuteReader();
         int last = 0;
         while (reader.Read())

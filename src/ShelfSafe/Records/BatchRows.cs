@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Microsoft.Data.Sqlite;
+using ShelfSafe.Core;
 
 namespace ShelfSafe.Records;
 
@@ -26,7 +26,7 @@ internal static class BatchRows
     {
         using SqliteCommand command = Command(transaction, Insert);
         Set(command, "$lot", batch.Lot);
-        Set(command, "$date", Day(batch.Date));
+        Set(command, "$date", Days.Of(batch.Date));
         Set(command, "$title", batch.Title);
         Set(command, "$recipe", batch.Recipe);
         Set(command, "$file", batch.File);
@@ -62,7 +62,7 @@ internal static class BatchRows
     {
         using SqliteCommand command = Command(transaction, "INSERT INTO takings (batch, date, jars) VALUES ($batch, $date, $jars)");
         Set(command, "$batch", batch);
-        Set(command, "$date", Day(taking.Date));
+        Set(command, "$date", Days.Of(taking.Date));
         Set(command, "$jars", taking.Jars);
         command.ExecuteNonQuery();
     }
@@ -87,9 +87,6 @@ internal static class BatchRows
 
         return batches;
     }
-
-    /// <summary>A day as it is kept: year, month, day.</summary>
-    public static string Day(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     /// <summary>A command with values set by name.</summary>
     public static SqliteCommand Command(SqliteTransaction transaction, string sql, params ReadOnlySpan<(string Name, object? Value)> values)
@@ -145,7 +142,7 @@ internal static class BatchRows
     }
 
     private static DateOnly Date(SqliteDataReader reader, int column) =>
-        DateOnly.TryParseExact(reader.GetString(column), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date)
+        Days.TryRead(reader.GetString(column), out DateOnly date)
             ? date
             : throw new BatchLogException($"the log holds \"{reader.GetString(column)}\" where a day should stand; go back to your last copy of it");
 

@@ -1,4 +1,4 @@
-using System.Globalization;
+using ShelfSafe.Core;
 
 namespace ShelfSafe.Records;
 
@@ -7,7 +7,6 @@ namespace ShelfSafe.Records;
 public static class LotCode
 {
     private const string Letters = "ABCDEFGHJKLMNPRSTUVWXYZ";
-    private const string Day = "yyyy-MM-dd";
     private const int MostLetters = 4;
 
     /// <summary>The code of a batch.</summary>
@@ -22,7 +21,7 @@ public static class LotCode
             letters = Letters[(rest - 1) % Letters.Length] + letters;
         }
 
-        return $"{date.ToString(Day, CultureInfo.InvariantCulture)}-{letters}";
+        return $"{Days.Of(date)}-{letters}";
     }
 
     /// <summary>Reads a code; small letters are read as capitals.</summary>
@@ -35,15 +34,15 @@ public static class LotCode
         string code = text.Trim().ToUpperInvariant();
         number = 0;
         date = default;
-        if (code.Length <= Day.Length + 1
-            || code.Length > Day.Length + 1 + MostLetters
-            || code[Day.Length] != '-'
-            || !DateOnly.TryParseExact(code[..Day.Length], Day, CultureInfo.InvariantCulture, DateTimeStyles.None, out date))
+        if (code.Length <= Days.Length + 1
+            || code.Length > Days.Length + 1 + MostLetters
+            || code[Days.Length] != '-'
+            || !Days.TryRead(code[..Days.Length], out date))
         {
             return false;
         }
 
-        foreach (char letter in code[(Day.Length + 1)..])
+        foreach (char letter in code[(Days.Length + 1)..])
         {
             int value = Letters.IndexOf(letter, StringComparison.Ordinal);
             if (value < 0)

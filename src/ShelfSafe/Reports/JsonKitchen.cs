@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json;
 using ShelfSafe.Core;
 using ShelfSafe.Verdict;
@@ -39,7 +38,7 @@ internal static class JsonKitchen
         json.WriteText("jar"u8, kitchen.Jar);
         json.WriteText("region"u8, kitchen.Region.Length == 0 ? null : kitchen.Region);
         json.WriteTexts("canners"u8, kitchen.Canners);
-        json.WriteText("gaugeTested"u8, kitchen.GaugeTested?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        json.WriteText("gaugeTested"u8, kitchen.GaugeTested is { } tested ? Days.Of(tested) : null);
         WriteCapacity(json, kitchen.Capacity);
         json.WriteText("units"u8, kitchen.Metric ? "metric" : "us");
         json.WriteText("file"u8, kitchen.File);

@@ -151,7 +151,7 @@ internal static class ReportHead
 
         if (kitchen.GaugeTested is { } tested)
         {
-            pieces.Add(words.With("kitchen.gauge-tested", tested.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)));
+            pieces.Add(words.With("kitchen.gauge-tested", Days.Of(tested)));
         }
 
         if (kitchen.Region.Length > 0)

@@ -155,7 +155,7 @@ internal sealed class KitchenAdvice(PackTables pack, Func<string, SourceReferenc
         }
 
         KitchenNote due = Note("gauge-due");
-        string day = tested.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        string day = Days.Of(tested);
         return kitchen.AsOf is { } today && tested.AddYears(1) < today
             ? due with { Text = due.Text.Replace("{day}", day, StringComparison.Ordinal) }
             : null;

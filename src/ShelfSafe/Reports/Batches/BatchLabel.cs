@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShelfSafe.Core;
 using ShelfSafe.Records;
 
 namespace ShelfSafe.Reports.Batches;
@@ -13,7 +14,7 @@ internal sealed record BatchLabel(string Lot, string Title, ImmutableArray<strin
     /// <summary>The label of a batch. Process, shelf date and boiling stand only on a batch that a published process covers.</summary>
     public static BatchLabel Of(BatchRecord batch, Words words, BatchPhrases phrases)
     {
-        List<string> lines = [words.With("label-jar.put-up", BatchPhrases.Day(batch.Date))];
+        List<string> lines = [words.With("label-jar.put-up", Days.Of(batch.Date))];
         if (!batch.Published)
         {
             lines.Add(words["label-jar.not-published"]);
@@ -23,7 +24,7 @@ internal sealed record BatchLabel(string Lot, string Title, ImmutableArray<strin
         lines.Add(words.With("label-jar.process", phrases.Process(batch), phrases.Altitude(batch)));
         if (phrases.BestUntil(batch) is { } until)
         {
-            lines.Add(words.With("label-jar.best-until", BatchPhrases.Day(until)));
+            lines.Add(words.With("label-jar.best-until", Days.Of(until)));
         }
 
         if (batch.Boil)

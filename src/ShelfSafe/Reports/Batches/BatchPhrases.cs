@@ -1,4 +1,4 @@
-using System.Globalization;
+using ShelfSafe.Core;
 using ShelfSafe.Records;
 
 namespace ShelfSafe.Reports.Batches;
@@ -8,9 +8,6 @@ namespace ShelfSafe.Reports.Batches;
 /// <param name="bestQualityMonths">Months of best quality, from the limits of the rule pack.</param>
 internal sealed class BatchPhrases(Words words, int bestQualityMonths)
 {
-    /// <summary>A day, the same in every culture.</summary>
-    public static string Day(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-
     /// <summary>The day until which the food is at its best; <see langword="null"/> where no shelf date may be printed.</summary>
     public DateOnly? BestUntil(BatchRecord batch) =>
         batch.Standing == ShelfStanding.PublishedProcess ? batch.Date.AddMonths(bestQualityMonths) : null;
@@ -42,8 +39,8 @@ internal sealed class BatchPhrases(Words words, int bestQualityMonths)
         ShelfStanding.FreezeOrThrowAway => words["batch.freeze-or-throw"],
         ShelfStanding.SealsUnchecked => words["batch.seals-unchecked"],
         ShelfStanding.PublishedProcess => BestUntil(batch) is { } until && until < today
-            ? words.With("batch.best-past", Day(until))
-            : words.With("batch.best-until", Day(BestUntil(batch)!.Value)),
+            ? words.With("batch.best-past", Days.Of(until))
+            : words.With("batch.best-until", Days.Of(BestUntil(batch)!.Value)),
     };
 
     /// <summary>Jars sealed and failed, or that nobody looked.</summary>

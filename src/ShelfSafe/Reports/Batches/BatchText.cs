@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ShelfSafe.Core;
 using ShelfSafe.Pack;
 using ShelfSafe.Records;
 
@@ -80,7 +81,7 @@ public sealed class BatchText
         ArgumentNullException.ThrowIfNull(output);
         _page.Paragraph($"{batch.Lot}: {batch.Title}", ink: TextPage.Ink.Bold);
         WriteStanding(batch, today, indent: 2);
-        Field("batch.put-up", BatchPhrases.Day(batch.Date));
+        Field("batch.put-up", Days.Of(batch.Date));
         Field("batch.verdict", _words.Named("outcome", batch.Outcome));
         Field("label.acidity", _words.Named("acidity", batch.Acidity));
         Field("batch.process", _phrases.Process(batch));
@@ -88,7 +89,7 @@ public sealed class BatchText
         Field("batch.altitude", _phrases.Altitude(batch));
         Field("batch.jars", batch.Jars.ToString(CultureInfo.InvariantCulture));
         Field("batch.lids", _phrases.Seals(batch));
-        Field("batch.taken", string.Join(", ", batch.Takings.Select(taking => _words.With("batch.taken-on", taking.Jars, BatchPhrases.Day(taking.Date)))));
+        Field("batch.taken", string.Join(", ", batch.Takings.Select(taking => _words.With("batch.taken-on", taking.Jars, Days.Of(taking.Date)))));
         Field("batch.there", batch.InStock.ToString(CultureInfo.InvariantCulture));
         Field("batch.notes", batch.Notes);
         Field("label.file", batch.File);
