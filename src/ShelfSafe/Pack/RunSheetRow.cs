@@ -8,7 +8,7 @@ namespace ShelfSafe.Pack;
 /// <param name="Applies">Tests: a food of the recipe (<c>group x</c>, <c>trait x</c>, <c>food x</c>), <c>category x</c>, <c>pack hot</c>, <c>gauge dial</c>, <c>under 10</c> minutes, <c>over 30</c> minutes, <c>any</c>.</param>
 /// <param name="Minutes">Minutes it takes, least and most, or <see langword="null"/> where it takes no time of its own.</param>
 /// <param name="MinutesMost">The most.</param>
-/// <param name="Text">What to do; may hold <c>{minutes}</c>, <c>{psi}</c>, <c>{headspace}</c>, <c>{jar}</c>, <c>{jars}</c>, <c>{loads}</c>, <c>{foods}</c>, <c>{acid}</c>, <c>{gauge}</c>.</param>
+/// <param name="Text">What to do; may hold <c>{minutes}</c>, <c>{psi}</c>, <c>{headspace}</c>, <c>{jar}</c>, <c>{jars}</c>, <c>{loads}</c>, <c>{foods}</c>, <c>{acid}</c>, <c>{gauge}</c>, <c>{kilopascals}</c>, <c>{millimetres}</c>; what stands in square brackets is for kitchens that ask for metric figures.</param>
 /// <param name="Source">Document and page.</param>
 /// <param name="Status"><c>verified</c> or <c>common practice</c>.</param>
 public sealed record RunSheetRow(

@@ -19,6 +19,9 @@ public sealed record RunSheet(
 {
     /// <summary>What must be said of the kitchen before the work: gauge, canners, country.</summary>
     public ImmutableArray<KitchenNote> KitchenNotes { get; init; } = [];
+
+    /// <summary>Whether metric figures follow the published ones in brackets.</summary>
+    public bool Metric { get; init; }
 }
 
 /// <summary>One recipe of the session.</summary>

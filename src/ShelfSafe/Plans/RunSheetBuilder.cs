@@ -50,6 +50,7 @@ public sealed class RunSheetBuilder
         return new(planned, before, Shared(recipes, "after"), entries, longest)
         {
             KitchenNotes = [.. recipes.SelectMany(recipe => recipe.Report.KitchenNotes).DistinctBy(note => note.Id)],
+            Metric = recipes[0].Report.Kitchen.Metric,
         };
     }
 
@@ -101,9 +102,11 @@ public sealed class RunSheetBuilder
             : double.IsInfinity(most) ? Interval.Exactly(process.Minutes)
             : new(row.Minutes ?? most, most);
         JarYieldReport? yield = report.Measures.JarYield is { } known && known.Jar == process.Jar ? known : null;
-        string text = row.Text
+        string text = Measures(row.Text, report.Kitchen.Metric)
             .Replace("{minutes}", process.Minutes.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal)
             .Replace("{psi}", process.Psi?.ToString("0.##", CultureInfo.InvariantCulture) ?? string.Empty, StringComparison.Ordinal)
+            .Replace("{kilopascals}", process.Psi is { } psi ? MetricUnits.Kilopascals(psi).ToString("0", CultureInfo.InvariantCulture) : string.Empty, StringComparison.Ordinal)
+            .Replace("{millimetres}", MetricUnits.Millimetres(process.HeadspaceInches).ToString("0", CultureInfo.InvariantCulture), StringComparison.Ordinal)
             .Replace("{gauge}", process.Gauge ?? string.Empty, StringComparison.Ordinal)
             .Replace("{headspace}", Inches.Of(process.HeadspaceInches), StringComparison.Ordinal)
             .Replace("{jar}", process.Jar, StringComparison.Ordinal)
@@ -114,5 +117,16 @@ public sealed class RunSheetBuilder
         // What comes from the process row has the source of that row.
         bool own = row.Text.Contains("{conditions}", StringComparison.Ordinal) || row.Text.Contains("{acid}", StringComparison.Ordinal);
         return new(row.Id, text, minutes, own ? process.Source : row.Source, own ? string.Empty : row.Url);
+    }
+    // Square brackets of a row hold the metric figure: for a kitchen that asks for it, and only for that.
+    private static string Measures(string text, bool metric)
+    {
+        int open;
+        while ((open = text.IndexOf('[', StringComparison.Ordinal)) >= 0 && text.IndexOf(']', open) is > 0 and var close)
+        {
+            text = text[..open] + (metric ? text[(open + 1)..close] : string.Empty) + text[(close + 1)..];
+        }
+
+        return text;
     }
 }

@@ -5,14 +5,11 @@ namespace ShelfSafe.Reports;
 /// <summary>Metric figures in brackets after the published ones, for a kitchen that asks for them. The published figure governs.</summary>
 internal static class MetricFigures
 {
-    private const double KilopascalsPerPsi = 6.894757; // pound-force an inch squared, rounded at the seventh figure; the published pound governs
-    private const double MillimetresPerInch = 25.4; // exact
-
     /// <summary>Gauge pressure in kilopascals, rounded up, toward more pressure.</summary>
-    public static string Pressure(Words words, double psi) => " " + words.With("metric.pressure", TextNumbers.Whole(Math.Ceiling(psi * KilopascalsPerPsi)));
+    public static string Pressure(Words words, double psi) => " " + words.With("metric.pressure", TextNumbers.Whole(MetricUnits.Kilopascals(psi)));
 
     /// <summary>Headspace in whole millimetres.</summary>
-    public static string Headspace(Words words, double inches) => " " + words.With("metric.headspace", TextNumbers.Whole(inches * MillimetresPerInch));
+    public static string Headspace(Words words, double inches) => " " + words.With("metric.headspace", TextNumbers.Whole(MetricUnits.Millimetres(inches)));
 
     /// <summary>An altitude band in metres, both ends rounded down, so that a kitchen between two bands reads the higher one; empty where the table prints none.</summary>
     public static string Band(Words words, Interval feet) => (feet.Low > 0, feet.IsBounded) switch

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Net;
-using System.Text;
 using ShelfSafe.Plans;
-using ShelfSafe.Reports.Html;
+using ShelfSafe.Reports.Pages;
 using ShelfSafe.Verdict;
 
 namespace ShelfSafe.Reports;
@@ -26,7 +24,7 @@ public sealed class PlanReport(Words words)
     {
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(sheet);
-        IPlanPage page = format switch
+        IReportPage page = format switch
         {
             "html" => new HtmlPage(output),
             "markdown" => new MarkdownPage(output),
@@ -36,7 +34,7 @@ public sealed class PlanReport(Words words)
         page.Open(words["plan.title"]);
         foreach (PlannedRecipe recipe in sheet.Recipes)
         {
-            page.Line(Summary(recipe));
+            page.Line(Summary(recipe, sheet.Metric));
         }
 
         foreach (KitchenNote note in sheet.KitchenNotes)
@@ -68,7 +66,7 @@ public sealed class PlanReport(Words words)
     }
 
     // The name of a recipe and load stands once above its lines.
-    private void WriteTimetable(IPlanPage page, RunSheet sheet, int? start)
+    private void WriteTimetable(IReportPage page, RunSheet sheet, int? start)
     {
         page.Heading(words["plan.timetable"]);
         page.Line(words[start is null ? "plan.from-start" : "plan.longest"]);
@@ -94,18 +92,18 @@ public sealed class PlanReport(Words words)
         page.Line($"{Clock(sheet.LongestMinutes, start)}  {words["plan.end"]}");
     }
 
-    private string Summary(PlannedRecipe recipe)
+    private string Summary(PlannedRecipe recipe, bool metric)
     {
         string count = recipe.Jars.IsBounded
             ? words.With("plan.jars", TextNumbers.Short(recipe.Jars.Low), TextNumbers.Short(recipe.Jars.High), words.Named("jar", recipe.Process.Jar), TextNumbers.Range(recipe.Loads, string.Empty, words))
             : words.With("plan.jars-unknown", words.Named("jar", recipe.Process.Jar));
         string process = recipe.Process.Psi is { } psi
-            ? words.With("plan.pressure", recipe.Process.Minutes, TextNumbers.Short(psi), words.Named("gauge", recipe.Process.Gauge ?? string.Empty))
+            ? words.With("plan.pressure", recipe.Process.Minutes, TextNumbers.Short(psi), metric ? MetricFigures.Pressure(words, psi) : string.Empty, words.Named("gauge", recipe.Process.Gauge ?? string.Empty))
             : words.With(recipe.Process.Method == "atmospheric-steam" ? "plan.steam" : "plan.boiling", recipe.Process.Minutes);
         return $"{recipe.Title}: {words.Named("pack", recipe.Process.Pack)}, {process} {count} ({recipe.Process.Source})";
     }
 
-    private static void Part(IPlanPage page, SourceList sources, string heading, ImmutableArray<RunSheetStep> steps)
+    private static void Part(IReportPage page, SourceList sources, string heading, ImmutableArray<RunSheetStep> steps)
     {
         if (steps.IsEmpty)
         {
@@ -139,115 +137,5 @@ public sealed class PlanReport(Words words)
             < -1 => words.With("plan.days-before", -day, time),
             _ => words.With("plan.days-after", day, time),
         };
-    }
-
-    /// <summary>A page of headings, lines and boxes to tick.</summary>
-    private interface IPlanPage
-    {
-        void Open(string title);
-
-        void Heading(string text);
-
-        /// <summary>A smaller heading; the lines after an empty one belong to no group.</summary>
-        void Group(string text);
-
-        void Line(string text);
-
-        void Check(string text);
-
-        void Close();
-    }
-
-    private sealed class PlainPage(TextPage page) : IPlanPage
-    {
-        public void Open(string title) => page.Paragraph(title, ink: TextPage.Ink.Bold);
-
-        public void Heading(string text) => page.Heading(text);
-
-        public void Group(string text) => page.Paragraph(text, 2, ink: TextPage.Ink.Bold);
-
-        public void Line(string text) => page.Paragraph(text, 2);
-
-        public void Check(string text) => page.Paragraph(text, 2, "[ ] ");
-
-        public void Close() => page.Gap();
-    }
-
-    private sealed class MarkdownPage(TextWriter output) : IPlanPage
-    {
-        private readonly StringBuilder _line = new();
-
-        public void Open(string title) => output.Write($"# {title}\n\n");
-
-        public void Heading(string text) => output.Write($"\n## {Escaped(text)}\n\n");
-
-        public void Group(string text) => output.Write(text.Length == 0 ? "\n" : $"\n### {Escaped(text)}\n\n");
-
-        public void Line(string text) => output.Write($"- {Escaped(text)}\n");
-
-        public void Check(string text) => output.Write($"- [ ] {Escaped(text)}\n");
-
-        public void Close()
-        {
-        }
-
-        private string Escaped(string text)
-        {
-            _line.Clear();
-            foreach (char c in InertText.Of(text))
-            {
-                _line.Append(c is '*' or '_' or '`' or '#' or '|' ? "\\" + c : c.ToString());
-            }
-
-            return _line.ToString();
-        }
-    }
-
-    private sealed class HtmlPage(TextWriter output) : IPlanPage
-    {
-        private bool _list;
-
-        public void Open(string title)
-        {
-            string text = WebUtility.HtmlEncode(title);
-            output.Write($"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>{text}</title>\n<style>body{{font-family:sans-serif;max-width:45em;margin:1em auto;line-height:1.4}}ul{{list-style:none;padding-left:0}}</style>\n</head>\n<body>\n<h1>{text}</h1>\n");
-        }
-
-        public void Heading(string text)
-        {
-            EndList();
-            output.Write($"<h2>{Encoded(text)}</h2>\n");
-        }
-
-        public void Group(string text)
-        {
-            EndList();
-            output.Write(text.Length == 0 ? string.Empty : $"<h3>{Encoded(text)}</h3>\n");
-        }
-
-        public void Line(string text) => Item(Encoded(text));
-
-        public void Check(string text) => Item($"<label><input type=\"checkbox\"> {Encoded(text)}</label>");
-
-        public void Close()
-        {
-            EndList();
-            output.Write("</body>\n</html>\n");
-        }
-
-        private static string Encoded(string text) => ReportHtmlText.Safe(text);
-
-        private void Item(string html)
-        {
-            output.Write(_list ? string.Empty : "<ul>\n");
-            _list = true;
-            output.Write($"<li>{html}</li>\n");
-        }
-
-        private void EndList()
-        {
-            output.Write(_list ? "</ul>\n" : string.Empty);
-            _list = false;
-        }
     }
 }

@@ -36,7 +36,7 @@ internal sealed class ReportTables(Words words)
     {
         string jar = words.Named("jar", line.Jar);
         string minutes = words.With("process.min", line.Minutes);
-        string headspace = words.With("process.inch", Inches(line.HeadspaceInches)) + (metric ? MetricFigures.Headspace(words, line.HeadspaceInches) : string.Empty);
+        string headspace = words.With("process.inch", Inches.Of(line.HeadspaceInches)) + (metric ? MetricFigures.Headspace(words, line.HeadspaceInches) : string.Empty);
         string band = Band(line.AltitudeFeet) + (metric ? MetricFigures.Band(words, line.AltitudeFeet) : string.Empty);
         return line.Psi is { } psi
             ? [jar, minutes, line.Gauge is { } gauge ? words.Named("gauge", gauge) : string.Empty, words.With("process.psi", TextNumbers.Short(psi)) + (metric ? MetricFigures.Pressure(words, psi) : string.Empty), band, headspace]
@@ -54,16 +54,6 @@ internal sealed class ReportTables(Words words)
             ? words.With("process.band-between", TextNumbers.Whole(feet.Low), TextNumbers.Whole(feet.High))
             : words.With("process.band-to", TextNumbers.Whole(feet.High));
     }
-
-    private static string Inches(double inches) => inches switch
-    {
-        0.25 => "1/4",
-        0.5 => "1/2",
-        0.75 => "3/4",
-        1.25 => "1 1/4",
-        1.5 => "1 1/2",
-        _ => TextNumbers.Short(inches),
-    };
 
     private string Tested(Difference difference)
     {

@@ -79,7 +79,7 @@ public class RunSheetBuilderTests
     // Source: the same guide, Guide 1, p. 1-14 to 1-18; Guide 2, p. 2-19.
     [Theory]
     [InlineData("canner-bw", "1 inch of boiling water over the jars", "Guide 1, p. 1-17 to 1-18")]
-    [InlineData("water-bw", "180 F (82 C)", "Guide 1, p. 1-18")]
+    [InlineData("water-bw", "180 °F (82 °C)", "Guide 1, p. 1-18")]
     [InlineData("start-bw", "boils hard all over", "Guide 1, p. 1-18")]
     [InlineData("hold-bw", "Keep the water over the jars", "Guide 1, p. 1-18")]
     [InlineData("fall-bw", "bring it back to a hard boil and start the full", "Guide 1, p. 1-18")]
@@ -153,6 +153,56 @@ public class RunSheetBuilderTests
     [Fact]
     public void Build_ADialGauge_AsksForItsYearlyCheck() =>
         Assert.Contains(_builder.Build([("soup", Vetter.Vet(Sample("vegetable-beef-soup.md"), new(AltitudeFeet: 500, Gauge: "dial", Jar: "pint")))]).Before, step => step.Id == "gauge");
+
+    // Source: University of Wisconsin-Madison Extension, Using an atmospheric steam canner (2015): a full column of steam of 6 to 8 inches
+    // through the whole time, hot jars with hot liquid, at most 45 minutes; never opened: National Center for Home Food Preservation.
+    [Theory]
+    [InlineData("come-up-steam", "6 to 8 inches long")]
+    [InlineData("come-up-steam", "212 °F (100 °C) near sea level")]
+    [InlineData("start-steam", "full column of steam")]
+    [InlineData("hold-steam", "Do not open the canner, and add no water.")]
+    [InlineData("hold-steam", "45 minutes and no more")]
+    [InlineData("cool-steam", "still air")]
+    [InlineData("fall-steam", "start the full")]
+    public void Build_ASteamCanner_FollowsItsOwnProcedure(string id, string words)
+    {
+        RunSheet sheet = Steamed("Fill hot jars with the hot fruit");
+
+        Holds(sheet, id, words, string.Empty);
+        Holds(sheet, "water-bw", null, null);
+        Holds(sheet, "hot-steam", null, null);
+    }
+
+    // Source: the same page: filled with hot liquid, raw or hot pack.
+    [Fact]
+    public void Build_ARawPackForASteamCanner_AsksForBoilingLiquid() => Holds(Steamed("Fill hot jars with the raw fruit"), "hot-steam", "boiling liquid", "(2015)");
+
+    // Conversions: 15 psi is 103.4 kPa, rounded up; 1 inch is 25.4 mm.
+    [Fact]
+    public void Build_AMetricKitchen_SeesMetricFiguresBehindThePublishedOnes()
+    {
+        RunSheet sheet = _builder.Build([("soup", Vetter.Vet(Sample("vegetable-beef-soup.md"), Hall with { Jar = "pint", Metric = true }))]);
+
+        Holds(sheet, "hold", "Hold 15 pounds (104 kPa) for 75 minutes", string.Empty);
+        Holds(sheet, "headspace", "Leave 1 inch (25 mm) of headspace", string.Empty);
+        Holds(sheet, "water", "2 to 3 inches (5 to 8 cm) of hot water", string.Empty);
+        Assert.True(sheet.Metric);
+        Assert.DoesNotContain(Sheet(Sample("vegetable-beef-soup.md")).Recipes[0].Canner, step => step.Text.Contains("kPa", StringComparison.Ordinal) || step.Text.Contains("[", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("4 kg green beans, trimmed", "Wash and cut the green beans.")]
+    [InlineData("4 kg Green Beans", "Wash and cut the green beans.")]
+    [InlineData("4 kg of spinach", "Wash and cut the spinach.")]
+    public void Build_AFood_IsCalledAsTheRecipeWritesIt(string line, string words)
+    {
+        RunSheet sheet = Sheet($"# For winter\n\n- {line}\n- 4 litres water\n\n1. Boil the vegetables in the water for 5 minutes.\n2. Fill the hot jars with them and the boiling water, and process in a pressure canner.\n");
+
+        Holds(sheet, "vegetables", words, string.Empty);
+    }
+
+    private static RunSheet Steamed(string fill) =>
+        _builder.Build([("x", Vetter.Vet(Sample("peach-halves.md").Replace("Fill hot jars with the hot fruit", fill, StringComparison.Ordinal), Hall with { Jar = "pint", Canners = ["atmospheric-steam"] }))]);
 
     private static RunSheet Sheet(string text) => _builder.Build([("recipe", VetPints(text))]);
 

@@ -1,0 +1,14 @@
+namespace ShelfSafe.Core;
+
+/// <summary>Metric figures beside the published ones. The published figure governs.</summary>
+internal static class MetricUnits
+{
+    private const double KilopascalsPerPsi = 6.894757; // pound-force an inch squared, rounded at the seventh figure
+    private const double MillimetresPerInch = 25.4; // exact
+
+    /// <summary>Gauge pressure in whole kilopascals, rounded up, toward more pressure.</summary>
+    public static double Kilopascals(double psi) => Math.Ceiling(psi * KilopascalsPerPsi);
+
+    /// <summary>A length in whole millimetres, nearest.</summary>
+    public static double Millimetres(double inches) => Math.Round(inches * MillimetresPerInch, MidpointRounding.AwayFromZero);
+}
