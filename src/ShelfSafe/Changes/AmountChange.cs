@@ -25,6 +25,23 @@ internal sealed class AmountChange(double tolerance)
         return left.High > 0 && Differs(left, right, overlap: false) ? Factor(left, right) : null;
     }
 
+    /// <summary>
+    /// After as a multiple of before, where both were measured in unlike ways and a change may hide between them;
+    /// <see langword="null"/> where they are told apart, or are as good as equal.
+    /// </summary>
+    public Interval? Doubt(FoodGroup before, FoodGroup after)
+    {
+        Interval left = before.Grams;
+        Interval right = after.Grams;
+        if (Printed(before, after) is not null || !left.IsBounded || !right.IsBounded || left.Low <= 0 || Differs(left, right, overlap: false))
+        {
+            return null;
+        }
+
+        Interval factor = new(right.Low / left.High, right.High / left.Low);
+        return factor.Low < 1 - tolerance || factor.High > 1 + tolerance ? factor : null;
+    }
+
     /// <summary>Whether two ranges are different.</summary>
     /// <param name="overlap">Whether ranges that overlap may differ: true where both were printed in like units.</param>
     public bool Differs(Interval before, Interval after, bool overlap)
@@ -62,7 +79,7 @@ internal sealed class AmountChange(double tolerance)
         Interval sum = Interval.Zero;
         foreach (IngredientReport entry in group.Entries)
         {
-            if (entry.Amount is not { } amount || entry.Package is not null || UnitFactors.Ratio(amount.Unit, unit) is not { } ratio)
+            if (entry.Amount is not { } amount || entry.Package is not null || !UnitFactors.Alike(amount.Unit, unit) || UnitFactors.Ratio(amount.Unit, unit) is not { } ratio)
             {
                 return null;
             }

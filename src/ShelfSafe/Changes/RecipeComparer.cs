@@ -8,7 +8,7 @@ using ShelfSafe.Verdict;
 namespace ShelfSafe.Changes;
 
 /// <summary>Compares two vetted recipes: what a kitchen change does to the jar.</summary>
-/// <remarks>Known gap: a change that hides within a range ("2 onions" against "250 g onion") is not seen as a change of amount.</remarks>
+/// <remarks>A change that may hide within a range ("2 onions" against "250 g onion") is no change of amount; it is told apart, with its bounds.</remarks>
 public sealed class RecipeComparer
 {
     private readonly Dictionary<string, FoodRow> _foods;
@@ -65,7 +65,12 @@ public sealed class RecipeComparer
             Shares(before, after),
             Only(after, before),
             Only(before, after),
-            !Rows(before).SetEquals(Rows(after)));
+            !Rows(before).SetEquals(Rows(after)))
+        {
+            Unsure = [.. old.SelectMany(group => fresh.Where(other => other.Key == group.Key && !group.AtServing), (group, other) => (group, other, _amounts.Doubt(group, other)))
+                .Where(doubt => doubt.Item3 is not null)
+                .Select(doubt => new AmountDoubt(doubt.group.First.Text, doubt.other.First.Text, doubt.Item3!.Value))],
+        };
     }
 
     private IEnumerable<RawChange> Same(FoodGroup before, FoodGroup after)

@@ -19,6 +19,9 @@ public sealed record RecipeComparison(
     ImmutableArray<Finding> GoneFindings,
     bool ProcessDiffers)
 {
+    /// <summary>Foods that were measured in another way, so that a change may hide: no change was found in them.</summary>
+    public ImmutableArray<AmountDoubt> Unsure { get; init; } = [];
+
     /// <summary>Whether the two are the same for the jar: nothing was found at all.</summary>
     public bool IsSame => Changes.IsEmpty && Shares.IsEmpty && NewFindings.IsEmpty && GoneFindings.IsEmpty && !VerdictDiffers && !ProcessDiffers;
 
@@ -30,6 +33,12 @@ public sealed record RecipeComparison(
         || Changes.Any(change => change.Matters)
         || NewFindings.Any(finding => finding.Level >= FindingLevel.Change);
 }
+
+/// <summary>One food measured in two unlike ways.</summary>
+/// <param name="Before">Ingredient line before.</param>
+/// <param name="After">Ingredient line after.</param>
+/// <param name="Factor">Amount after as a multiple of the amount before, least and most.</param>
+public sealed record AmountDoubt(string Before, string After, Interval Factor);
 
 /// <summary>A share of the batch that really changed.</summary>
 /// <param name="What"><c>solids</c>, <c>fat</c>, <c>acid</c> or <c>low-acid</c>.</param>

@@ -10,6 +10,11 @@ internal static class UnitFactors
         ["cup"] = ('v', 236.5882365), ["fl-oz"] = ('v', 29.5735295625), ["pint"] = ('v', 473.176473), ["quart"] = ('v', 946.352946), ["gallon"] = ('v', 3785.411784),
     };
 
+    /// <summary>Whether two units can be told apart by print: a cup or spoon is no exact part of a litre, since nobody says whose cup it is.</summary>
+    public static bool Alike(string from, string to) => IsHousehold(from) == IsHousehold(to);
+
+    private static bool IsHousehold(string unit) => Factors.TryGetValue(unit, out (char Kind, double Factor) known) && known.Kind == 'v' && unit is not ("ml" or "cl" or "dl" or "l");
+
     /// <summary>How many of <paramref name="to"/> one <paramref name="from"/> is; <see langword="null"/> where they are unlike.</summary>
     public static double? Ratio(string from, string to) =>
         from == to ? 1

@@ -21,6 +21,14 @@ public static class CompareJson
             json.WriteBoolean("same"u8, comparison.IsSame);
             json.WriteBoolean("matters"u8, comparison.Matters);
             json.WriteList("changes"u8, comparison.Changes, Change);
+            json.WriteList("unsure"u8, comparison.Unsure, static (writer, doubt) =>
+            {
+                writer.WriteStartObject();
+                writer.WriteText("before"u8, doubt.Before);
+                writer.WriteText("after"u8, doubt.After);
+                writer.WriteRange("factor"u8, doubt.Factor);
+                writer.WriteEndObject();
+            });
             Both(json, "outcome"u8, Names.Of(comparison.Before.Outcome), Names.Of(comparison.After.Outcome));
             Both(json, "acidity"u8, Names.Of(comparison.Before.Acidity), Names.Of(comparison.After.Acidity));
             json.WriteBoolean("processDiffers"u8, comparison.ProcessDiffers);
@@ -71,7 +79,8 @@ public static class CompareJson
         });
     }
 
-    private static void Object(TextWriter output, Action<Utf8JsonWriter> fields)
+    /// <summary>One object on one line, with the version of the form first.</summary>
+    internal static void Object(TextWriter output, Action<Utf8JsonWriter> fields)
     {
         using MemoryStream held = new();
         using (Utf8JsonWriter json = new(held, JsonLinesReport.Options))
@@ -86,7 +95,8 @@ public static class CompareJson
         output.Write('\n');
     }
 
-    private static void Both(Utf8JsonWriter json, ReadOnlySpan<byte> name, string before, string after)
+    /// <summary>A pair of values, before and after; the second is null where there is none.</summary>
+    internal static void Both(Utf8JsonWriter json, ReadOnlySpan<byte> name, string before, string? after)
     {
         json.WriteStartObject(name);
         json.WriteText("before"u8, before);

@@ -27,11 +27,13 @@ public sealed class CompareText(Words words, TextStyle style)
         {
             page.Gap();
             page.Paragraph(words["compare.same"]);
+            WriteUnsure(page, comparison.Unsure);
         }
         else
         {
             WriteChanges(page, sources, comparison.Changes.Where(change => change.Matters), "compare.matters");
             WriteChanges(page, sources, comparison.Changes.Where(change => !change.Matters), "compare.harmless");
+            WriteUnsure(page, comparison.Unsure);
             WriteVerdict(page, comparison);
             WriteFindings(page, sources, comparison.NewFindings, "compare.new");
             WriteFindings(page, sources, comparison.GoneFindings, "compare.gone");
@@ -115,6 +117,20 @@ public sealed class CompareText(Words words, TextStyle style)
             {
                 page.Paragraph(change.Instead, 4, $"{words["label.instead"]}: ", TextPage.Ink.Faint);
             }
+        }
+    }
+
+    private void WriteUnsure(TextPage page, ImmutableArray<AmountDoubt> unsure)
+    {
+        if (unsure.IsEmpty)
+        {
+            return;
+        }
+
+        page.Heading(words["compare.unsure"]);
+        foreach (AmountDoubt doubt in unsure)
+        {
+            page.Paragraph(words.With("compare.doubt", doubt.Before, doubt.After, TextNumbers.Short(doubt.Factor.Low), TextNumbers.Short(doubt.Factor.High)), 2, "- ");
         }
     }
 
