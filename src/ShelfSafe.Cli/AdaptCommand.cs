@@ -5,17 +5,18 @@ using ShelfSafe.Reports;
 namespace ShelfSafe.Cli;
 
 /// <summary>The command <c>adapt</c>: the jar version of a recipe, or its freezer version.</summary>
-internal sealed class AdaptCommand(Func<Stream> standardInput, Surroundings around)
+internal sealed class AdaptCommand(Func<Stream> standardInput, Terminal terminal, Surroundings around)
 {
     private readonly RecipeInput _input = new(standardInput, around);
     private readonly Argument<string> _recipe = new("RECIPE") { Description = "The recipe: a file, or - for standard input." };
     private readonly Option<string?> _to = FormulaChoice.Option("--to", "Bring it to the amounts of a published recipe, by its id or name.");
+    private readonly Option<string?> _format = KitchenOptions.OneOf("--format", "markdown|text|html|jsonl", "markdown (the default, a recipe again), text, html to print, jsonl for programs.", AdaptReport.Formats);
     private readonly Option<string?> _output = OutputFile.Option("Write it to a file: whole, or not at all.");
 
     /// <summary>Makes the command.</summary>
     public Command Build()
     {
-        Command adapt = new("adapt", "Writes the jar version of a recipe as Markdown, or the freezer version. Exit code 0: a jar version, or nothing to change; 1: none; 2: wrong use.") { _recipe, _to, _output };
+        Command adapt = new("adapt", "Writes the jar version of a recipe as Markdown, or the freezer version. Exit code 0: a jar version, or nothing to change; 1: none; 2: wrong use.") { _recipe, _to, _format, _output };
         _input.AddTo(adapt);
         adapt.SetAction(result => Run(result, message => App.Complain(result.InvocationConfiguration.Error, message)));
         return adapt;
@@ -46,7 +47,7 @@ internal sealed class AdaptCommand(Func<Stream> standardInput, Surroundings arou
             adaptation = adapter.Adapt(text, setup.Kitchen);
         }
 
-        bool written = OutputFile.Write(file, result.InvocationConfiguration.Output, complain, output => new AdaptMarkdown(Words.Read()).Write(output, text, adaptation));
+        bool written = OutputFile.Write(file, result.InvocationConfiguration.Output, complain, output => new AdaptReport(Words.Read()).Write(output, path, text, adaptation, result.GetValue(_format) ?? AdaptReport.Formats[0], terminal.Style));
         return !written ? ExitCode.Trouble
             : adaptation.Kind is AdaptationKind.Jar or AdaptationKind.AsWritten ? ExitCode.Permitted
             : ExitCode.Verdict;

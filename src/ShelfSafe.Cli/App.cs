@@ -66,7 +66,7 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal, Surroun
         "vet" => new VetCommand(standardInput, terminal, _around, stop).Build(),
         "table" => new TableCommand(terminal, _around).Build(),
         "compare" => new CompareCommand(standardInput, terminal, _around).Build(),
-        "adapt" => new AdaptCommand(standardInput, _around).Build(),
+        "adapt" => new AdaptCommand(standardInput, terminal, _around).Build(),
         "plan" => new PlanCommand(standardInput, _around).Build(),
         "why" => new WhyCommand(standardInput, terminal, _around).Build(),
         "batch" => new BatchCommand(standardInput, terminal, _around).Build(),

@@ -9,7 +9,8 @@ internal sealed class CategoryLoss(Limits limits)
     /// <summary>Share of the batch that goes, 0 to 1.</summary>
     /// <remarks>At the middle of each range, dry goods as they swell; a main food without an amount weighs what
     /// the others weigh on the average, fat for the pan next to nothing. Of a seasoning only what is above its limit goes:
-    /// the finding asks for less of it, not for a dish without it.</remarks>
+    /// the finding asks for less of it, not for a dish without it. What the recipe itself calls optional counts on neither
+    /// side: it is the same dish without it.</remarks>
     public double Of(Batch batch, HashSet<BatchItem> gone)
     {
         double known = 0;
@@ -31,7 +32,7 @@ internal sealed class CategoryLoss(Limits limits)
         int mainLost = 0;
         foreach (BatchItem item in batch.InJar)
         {
-            if (item.Has("water") || item.Has("broth"))
+            if (item.Has("water") || item.Has("broth") || item.Ingredient.Optional)
             {
                 continue;
             }
@@ -55,5 +56,5 @@ internal sealed class CategoryLoss(Limits limits)
     private double Middle(BatchItem item) =>
         (item.Grams.Low + item.Grams.High) / 2 * (item.Has("dry-legume") ? limits["dry-goods-swell"] : 1);
 
-    private static bool IsMain(BatchItem item) => item.Food?.Bulk != BulkUse.Seasoning && !item.Has("water") && !item.Has("broth");
+    private static bool IsMain(BatchItem item) => !item.Ingredient.Optional && item.Food?.Bulk != BulkUse.Seasoning && !item.Has("water") && !item.Has("broth");
 }

@@ -7,6 +7,9 @@ namespace ShelfSafe.Candidates;
 /// <summary>What an ingredient line says of label, jar and draining; amounts in words.</summary>
 internal static class FormulaText
 {
+    // Units that take an s; the short ones (tbsp, lb) do not.
+    private static readonly HashSet<string> Plural = new(StringComparer.Ordinal) { "cup", "pint", "quart", "gallon", "clove", "piece", "slice", "stick", "stalk", "sprig" };
+
     private static readonly string[] Away = ["drain", "brin", "soak", "rins", "discard", "pour off", "poured off", "poured away"];
 
     /// <summary>Whether the text holds one of the word beginnings.</summary>
@@ -60,6 +63,6 @@ internal static class FormulaText
         double places = value / step;
         double rounded = (up ? Math.Ceiling(places - 1e-6) : Math.Floor(places + 1e-6)) * step;
         string number = rounded.ToString("0.##", CultureInfo.InvariantCulture);
-        return unit is "each" or "" ? number : $"{number} {unit}";
+        return unit is "each" or "" ? number : $"{number} {unit}{(rounded > 1 && Plural.Contains(unit) ? "s" : string.Empty)}";
     }
 }

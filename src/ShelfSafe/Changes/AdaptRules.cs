@@ -37,8 +37,18 @@ internal sealed class AdaptRules
     /// <summary>What to do about a rule; a rule without a row leads to the freezer.</summary>
     public AdaptRow this[string rule] => _rows.GetValueOrDefault(rule, _other);
 
+    /// <summary>What to do about a finding: a dense food can stay out of the jar, a dish that is dense cannot.</summary>
+    public AdaptRow For(Finding finding) => this[finding is { Rule: "dense", Ingredient: not null } ? "@dense-food" : finding.Rule];
+
     /// <summary>The sources of a row.</summary>
     public ImmutableArray<SourceReference> Sources(AdaptRow row) => Sources(row.Sources);
+
+    /// <summary>Most of a food that only seasons, in grams a kilogram of the batch; <see langword="null"/> for every other food.</summary>
+    public double? SeasoningLimit(IngredientReport entry) =>
+        Rows([entry]).FirstOrDefault() is { Bulk: BulkUse.Seasoning, MinorGramsPerKilogram: { } limit } ? limit : null;
+
+    /// <summary>Whether a food may be the liquid that is added: plain broth, or plain tomato juice.</summary>
+    public bool IsLiquid(IngredientReport entry) => Rows([entry]).FirstOrDefault() is { Bulk: BulkUse.Yes } food && food.Has("thin-liquid");
 
     /// <summary>The freezer version for the foods of a report, months from the storage table last.</summary>
     public ImmutableArray<FreezingStep> Freezing(VettingReport report)

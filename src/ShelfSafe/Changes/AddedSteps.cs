@@ -6,10 +6,13 @@ using ShelfSafe.Verdict;
 
 namespace ShelfSafe.Changes;
 
-/// <summary>The steps and the water that a jar version gets beside the cook's own: precooking, filling, the process.</summary>
-internal sealed class AddedSteps(AdaptRules rules, Draft draft, List<AdaptChange> changes)
+/// <summary>The steps and the liquid that a jar version gets beside the cook's own: precooking, skimming, filling, the process.</summary>
+internal sealed class AddedSteps(AdaptRules rules, Draft draft, AdaptLog log)
 {
-    private DraftLine? _water;
+    private const double LitresPerQuart = 0.946352946; // exact
+
+    private DraftLine? _liquid;
+    private DraftStep? _stir;
 
     /// <summary>Steps of the recipe that name another headspace than the published process.</summary>
     public List<DraftStep> OtherHeadspace(VettingReport report)
@@ -30,15 +33,15 @@ internal sealed class AddedSteps(AdaptRules rules, Draft draft, List<AdaptChange
             if (!first.Exists(other => other.Text == step.Text))
             {
                 first.Add(step);
-                changes.Add(new("step", step.Text, string.Empty, row.Text, rules.Sources(row)));
+                log.Changes.Add(new("step", step.Text, string.Empty, row.Text, rules.Sources(row)));
             }
         }
 
+        Skim(report);
         int at = draft.Steps.FindIndex(step => step.Section == DraftSection.Method);
         draft.Steps.InsertRange(Math.Max(at, 0), first);
-        bool pressure = report.Outcome is Outcome.Pressure or Outcome.PressureAfterChanges;
         string headspace = Headspace(report);
-        foreach (string id in (ReadOnlySpan<string>)[report.Category?.Id == "soup" ? "@soup-fill" : "@fill", "@close", pressure ? "@process-pressure" : "@process-boiling-water"])
+        foreach (string id in (ReadOnlySpan<string>)[report.Category?.Id == "soup" ? "@soup-fill" : "@fill", "@close", $"@process-{Canner(report)}"])
         {
             AdaptRow row = rules[id];
             string text = row.Step.Replace("{headspace}", headspace, StringComparison.Ordinal);
@@ -48,36 +51,41 @@ internal sealed class AddedSteps(AdaptRules rules, Draft draft, List<AdaptChange
                 draft.Steps.Add(new(sentence.EndsWith('.') ? sentence : sentence + ".", DraftSection.Method, added: true) { Part = part });
             }
 
-            changes.Add(new("step", text, string.Empty, row.Text, rules.Sources(row)));
+            log.Change("step", text, string.Empty, id);
         }
     }
 
-    /// <summary>Sets the added water, in quarter litres.</summary>
-    public void SetWater(int quarters)
+    /// <summary>Sets the added liquid.</summary>
+    /// <param name="quarters">How much, in quarter litres.</param>
+    /// <param name="food">Water, or the dish's own broth or tomato juice.</param>
+    public void SetLiquid(int quarters, string food)
     {
-        string text = (quarters * 0.25).ToString("0.##", CultureInfo.InvariantCulture) + " litres water";
-        if (_water is null)
+        double litres = quarters * 0.25;
+        string text = string.Create(CultureInfo.InvariantCulture, $"{litres:0.##} litres ({litres / LitresPerQuart:0.#} quarts) {food}");
+        if (_liquid is null)
         {
-            _water = new(text, null, -1);
-            draft.Lines.Add(_water);
-            int fill = draft.Steps.FindIndex(step => step.Added && step.Text.StartsWith(rules["@soup-fill"].Step[..10], StringComparison.Ordinal));
-            draft.Steps.Insert(Math.Max(fill, 0), new(rules["@liquid"].Step, DraftSection.Method, added: true));
+            _liquid = new(text, null, -1);
+            _stir = new(string.Empty, DraftSection.Method, added: true);
+            draft.Lines.Add(_liquid);
+            int fill = draft.Steps.FindIndex(step => step.Part == JarPart.Fill);
+            draft.Steps.Insert(Math.Max(fill, 0), _stir);
         }
 
-        _water.Text = text;
+        _liquid.Text = text;
+        _stir!.Text = rules["@liquid"].Step.Replace("{liquid}", food, StringComparison.Ordinal);
     }
 
     /// <summary>Notes with the published process for one jar and how many jars it fills; empty where the altitude is not known.</summary>
     public ImmutableArray<DraftStep> ProcessNotes(VettingReport after)
     {
         string? jar = after.Measures.JarYield?.Jar;
-        ProcessLine[] lines = [.. after.Process.Where(line => line.Jar == jar).OrderByDescending(line => line.Minutes)];
-        if (after.Kitchen.AltitudeFeet is null || lines.Length == 0 || lines.Where(line => line.Minutes == lines[0].Minutes).Select(line => (line.Method, line.Psi)).Distinct().Count() != 1)
+        ProcessLine[] lines = [.. after.Process.Where(line => line.Jar == jar && line.Method == Canner(after)).OrderByDescending(line => line.Minutes)];
+        if (after.Kitchen.AltitudeFeet is null || lines.Length == 0 || lines.Where(line => line.Minutes == lines[0].Minutes).Select(line => line.Psi).Distinct().Count() != 1)
         {
             return [];
         }
 
-        string process = rules[lines[0].Psi is null ? "@note-boiling-water" : "@note-pressure"].Step
+        string process = rules[$"@note-{Canner(after)}"].Step
             .Replace("{jar}", jar, StringComparison.Ordinal)
             .Replace("{minutes}", lines[0].Minutes.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal)
             .Replace("{psi}", lines[0].Psi?.ToString("0.##", CultureInfo.InvariantCulture), StringComparison.Ordinal);
@@ -127,10 +135,27 @@ internal sealed class AddedSteps(AdaptRules rules, Draft draft, List<AdaptChange
     private static string Names(VettingReport report, string trait) =>
         report.Ingredients.FirstOrDefault(entry => entry.Traits.Contains(trait, StringComparer.Ordinal))?.Food ?? trait;
 
-    /// <summary>The change that added water; empty where none was needed.</summary>
-    public ImmutableArray<AdaptChange> Water => _water is null
+    /// <summary>The change that added liquid; empty where none was needed.</summary>
+    public ImmutableArray<AdaptChange> Liquid => _liquid is null
         ? []
-        : [new("liquid", _water.Text, string.Empty, rules["@liquid"].Text, rules.Sources(rules["@liquid"]))];
+        : [new("liquid", _liquid.Text, string.Empty, rules["@liquid"].Text, rules.Sources(rules["@liquid"]))];
+
+    // Only where the steps are silent about the fat: a step that leaves it in is the cook's to change.
+    private void Skim(VettingReport report)
+    {
+        if (report.Findings.Any(finding => finding is { Rule: "fat", Ingredient: null, Level: >= FindingLevel.Change } && finding.Places.All(place => !draft.StepAt.ContainsKey(place.Line))))
+        {
+            int jars = draft.Steps.FindIndex(step => step is { Section: DraftSection.Method, Place: DraftPlace.Kept } && JarOrder.Begins(step));
+            int end = draft.Steps.FindLastIndex(step => step.Section == DraftSection.Method) + 1;
+            draft.Steps.Insert(jars < 0 ? end : jars, new(rules["@skim"].Step, DraftSection.Method, added: true));
+            log.Change("step", rules["@skim"].Step, string.Empty, "@skim");
+        }
+    }
+
+    // The canner that the steps speak of: that of the process, or the steam canner of a kitchen that has no other for it.
+    private static string Canner(VettingReport report) => report.Outcome is Outcome.Pressure or Outcome.PressureAfterChanges ? "pressure"
+        : report.UsableMethods is ["atmospheric-steam"] ? "atmospheric-steam"
+        : "boiling-water";
 
     // Of the longest time, which governs where the row of a covering liquid stands beside that of the food.
     private static string Headspace(VettingReport report)

@@ -134,7 +134,11 @@ internal sealed class Draft(string title)
         {
             if (line.Group != group && line.Group is not null)
             {
-                Write(string.Empty);
+                if (line != Lines.First(other => other.Place == DraftPlace.Kept))
+                {
+                    Write(string.Empty);
+                }
+
                 Write($"### {line.Group}");
                 Write(string.Empty);
             }

@@ -6,29 +6,46 @@ using ShelfSafe.Verdict;
 namespace ShelfSafe.Changes;
 
 /// <summary>Makes the changes that findings ask for, each with its reason, and stops at the first that it may not decide.</summary>
-internal sealed class DraftEditor(AdaptRules rules, Draft draft)
+internal sealed class DraftEditor
 {
-    private readonly List<AdaptChange> _changes = [];
+    private readonly AdaptRules _rules;
     private readonly Dictionary<DraftLine, ImmutableArray<IngredientReport>> _entries = [];
     private readonly HashSet<DraftLine> _ownServing = [];
+    private readonly SeasoningLines _seasonings;
+    private readonly StepRewriter _steps;
+
+    /// <summary>Prepares an editor of one draft.</summary>
+    public DraftEditor(AdaptRules rules, Draft draft)
+    {
+        (_rules, Draft, Log) = (rules, draft, new(rules));
+        _steps = new(rules, draft, Log, _entries, _ownServing);
+        _seasonings = new(rules, Log, _entries);
+        Added = new(rules, draft, Log);
+    }
 
     /// <summary>The recipe as it stands now.</summary>
-    public Draft Draft { get; } = draft;
+    public Draft Draft { get; }
 
-    /// <summary>The steps and the water that this program adds.</summary>
-    public AddedSteps Added => field ??= new(rules, Draft, _changes);
+    /// <summary>Changes, questions and reasons.</summary>
+    public AdaptLog Log { get; }
 
-    /// <summary>What the cook must say first.</summary>
-    public List<AdaptNote> Questions { get; } = [];
+    /// <summary>The steps and the liquid that this program adds.</summary>
+    public AddedSteps Added { get; }
 
-    /// <summary>Why it cannot be done.</summary>
-    public List<AdaptNote> Reasons { get; } = [];
+    /// <summary>Every change so far: what goes and what is cut down, what is added, and then the steps.</summary>
+    public ImmutableArray<AdaptChange> Changes => [.. Log.Changes.Concat(Added.Liquid).OrderBy(static change => change.Kind switch
+    {
+        "serve" or "leave-out" or "amount" => 0,
+        "liquid" or "acid" => 1,
+        "reworded" or "method" => 2,
+        _ => 3,
+    })];
 
-    /// <summary>Whether a question or a reason stands in the way.</summary>
-    public bool IsStuck => Questions.Count > 0 || Reasons.Count > 0;
-
-    /// <summary>Every change so far.</summary>
-    public ImmutableArray<AdaptChange> Changes => [.. _changes, .. Added.Water];
+    /// <summary>What may be added as liquid: the dish's own plain broth or tomato juice first, water last.</summary>
+    public IEnumerable<string> Liquids => _entries.Where(pair => pair.Key.Place == DraftPlace.Kept && pair.Value is [{ Identified: true, OnTheCooksWord: false, Alternatives.IsEmpty: true } entry] && _rules.IsLiquid(entry))
+        .Select(pair => pair.Value[0].Food)
+        .Append("water")
+        .Distinct(StringComparer.Ordinal);
 
     /// <summary>Remembers which foods stand on which line, from the report on the untouched copy.</summary>
     public void Start(VettingReport copy)
@@ -44,31 +61,26 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
             }
         }
 
-        // Its steps go with it where they speak of nothing else; any other stays as the recipe has it.
-        Mentions own = new(_entries.Where(pair => _ownServing.Contains(pair.Key)).SelectMany(Mentions.Foods), _entries.Where(pair => pair.Key.Place == DraftPlace.Kept).SelectMany(Mentions.Foods));
-        foreach (DraftStep step in Draft.Steps.Where(step => step.Section == DraftSection.Method && own.NamesGone(step.Text) && !own.NamesKept(step.Text)))
-        {
-            step.Place = DraftPlace.Serving;
-        }
+        _steps.MoveOwnServing();
 
         // Steps that this program adds must never make up for steps that the recipe lacks.
         if (copy.Findings.Any(finding => finding.Rule == "no-steps"))
         {
-            Ask("no-steps", string.Empty);
+            Log.Ask("no-steps", string.Empty);
         }
     }
 
     /// <summary>Adds the steps that every jar version gets; asks where the recipe names another headspace.</summary>
     public void AddSteps(VettingReport report)
     {
-        Added.OtherHeadspace(report).ForEach(step => Ask("@headspace", step.Text));
+        Added.OtherHeadspace(report).ForEach(step => Log.Ask("@headspace", step.Text));
         Added.Add(report);
     }
 
     /// <summary>Puts the steps at the jar into working order; asks where that cannot be done.</summary>
     public void Arrange(VettingReport report)
     {
-        new JarOrder(rules, Draft, _changes).Arrange(Staying(), report.Category?.Id == "soup", step => Ask("@order", step.Text));
+        new JarOrder(_rules, Draft, Log.Changes).Arrange(_steps.Staying(), report.Category?.Id == "soup", step => Log.Ask("@order", step.Text));
     }
 
     /// <summary>Steps for serving day, any of which will do, where no printed step names a food kept for it; empty where all are named.</summary>
@@ -80,56 +92,100 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
         string[] foods = [.. _entries.Where(pair => pair.Key.Place == DraftPlace.Serving).SelectMany(pair => pair.Value).Select(entry => entry.Food).Distinct(StringComparer.Ordinal).Where(food => !Mentions.Words(food).Any(named.Contains))];
         return foods.Length == 0
             ? []
-            : [new(rules["@serving-step"].Step.Replace("{food}", Joined(foods), StringComparison.Ordinal), DraftSection.Serving, added: true), new(rules["@serving-list"].Step, DraftSection.Serving, added: true)];
+            : [new(_rules["@serving-step"].Step.Replace("{food}", Joined(foods), StringComparison.Ordinal), DraftSection.Serving, added: true), new(_rules["@serving-list"].Step, DraftSection.Serving, added: true)];
     }
 
-    private HashSet<string> Staying() => [.. _entries.Where(pair => pair.Key.Place == DraftPlace.Kept).SelectMany(Mentions.Foods).SelectMany(Mentions.Words)];
-
-    private static string Joined(string[] foods) => foods.Length == 1 ? foods[0] : $"{string.Join(", ", foods[..^1])} and {foods[^1]}";
-
-    /// <summary>Treats every finding that asks for a change.</summary>
+    /// <summary>Treats every finding that asks for a change; what only the cook can decide waits until nothing else is left to change.</summary>
     /// <returns>Whether anything was changed.</returns>
     public bool Treat(VettingReport report)
     {
-        int before = _changes.Count;
+        int before = Log.Changes.Count;
         Dictionary<int, DraftLine> lines = new(Draft.LineAt);
         Dictionary<int, DraftStep> steps = new(Draft.StepAt);
         foreach (Finding finding in report.Findings.Where(finding => finding.Level >= FindingLevel.Change).OrderBy(finding => finding.Rule == "thickener" ? 0 : 1))
         {
-            AdaptRow row = finding.Level == FindingLevel.Stop ? rules["proportions"] : rules[finding.Rule];
+            AdaptRow row = RowOf(finding);
             switch (row.Treatment)
             {
+                case "ask" when finding.Places.Any(place => steps.ContainsKey(place.Line)):
+                    Log.Ask(finding); // its sentence may not go anywhere unread
+                    break;
                 case "ask":
-                    Ask(finding.Rule, finding.Ingredient ?? string.Empty);
-                    break;
+                    break; // see Leave
                 case "freeze":
-                    Reasons.Add(new(finding.Ingredient ?? string.Empty, finding.Message, finding.Sources));
-                    break;
+                    finding.Places.Select(place => steps.GetValueOrDefault(place.Line)).OfType<DraftStep>().ToList().ForEach(_steps.Thin);
+                    break; // see Leave
                 case "acid":
-                    if (!PublishedAcid.Add(Draft, _changes, report, row))
+                    if (!PublishedAcid.Add(Draft, Log.Changes, report, row))
                     {
-                        Reasons.Add(new(finding.Ingredient ?? string.Empty, finding.Message, finding.Sources));
+                        Log.Give(finding);
                     }
 
                     break;
                 case "step" or "liquid":
-                    break; // their steps stand in already; water is measured out at the end
+                    break; // their steps stand in already; liquid is measured out at the end
                 default:
                     foreach (Place place in finding.Places)
                     {
-                        Move(finding, row, lines.GetValueOrDefault(place.Line), steps.GetValueOrDefault(place.Line));
+                        Move(report, finding, row, lines.GetValueOrDefault(place.Line), steps.GetValueOrDefault(place.Line));
                     }
 
                     break;
             }
         }
 
-        RewriteSteps();
-        return _changes.Count > before;
+        _steps.Follow();
+        bool moved = Log.Changes.Count > before;
+        if (!moved || Log.IsStuck)
+        {
+            Leave(report, reasons: !moved);
+        }
+
+        return moved;
     }
 
-    /// <summary>Says why there is no jar version, in the words of a row.</summary>
-    public void Give(string rule) => Reasons.Add(new(string.Empty, rules[rule].Text, rules.Sources(rules[rule])));
+    /// <summary>Asks what only the cook can say, and tells what no change mends.</summary>
+    /// <param name="report">The report with what is left.</param>
+    /// <param name="reasons">Whether the reasons are told as well: while changes are made they may still fall away.</param>
+    public void Leave(VettingReport report, bool reasons)
+    {
+        foreach (Finding finding in report.Findings.Where(finding => finding.Level >= FindingLevel.Change))
+        {
+            switch (RowOf(finding).Treatment)
+            {
+                case "ask":
+                    Log.Ask(finding);
+                    break;
+                case "freeze" when reasons:
+                    Log.Give(finding);
+                    break;
+                default:
+                    break;
+            }
+        }
+    }
+
+    /// <summary>Cuts what may only season the jar down to the published share, or moves it to serving day.</summary>
+    /// <returns>Whether anything was changed.</returns>
+    public bool Season(VettingReport report)
+    {
+        Dictionary<int, DraftLine> lines = new(Draft.LineAt);
+        bool changed = false;
+        foreach (Finding finding in report.Findings.Where(finding => finding.Level >= FindingLevel.Change))
+        {
+            foreach (DraftLine line in finding.Places.Select(place => lines.GetValueOrDefault(place.Line)).OfType<DraftLine>().Where(line => _seasonings.MayStay(finding, line, report)))
+            {
+                changed = true;
+                if (!_seasonings.CutDown(line, report))
+                {
+                    MoveLine(line, _rules[finding.Rule], _rules[finding.Rule].Treatment, [.. finding.Sources]);
+                }
+            }
+        }
+
+        _steps.Follow();
+        return changed;
+    }
 
     /// <summary>Whether so much would have to go that another dish is left.</summary>
     public bool TooMuchOut(VettingReport report)
@@ -146,17 +202,17 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
                     all += middle;
                     gone += line.Place == DraftPlace.Kept ? 0 : middle;
                 }
-                else if (line.Place != DraftPlace.Kept && entry is { ToTaste: false, Optional: false } && _changes.Exists(change => change.What == line.Text))
+                else if (line.Place != DraftPlace.Kept && entry is { ToTaste: false, Optional: false } && Log.Changes.Exists(change => change.What == line.Text))
                 {
-                    Ask("@amount-out", line.Text);
+                    Log.Ask("@amount-out", line.Text);
                     return true;
                 }
             }
         }
 
-        if (gone > rules.LargestShareOut * all)
+        if (gone > _rules.LargestShareOut * all)
         {
-            Give("@main-food");
+            Log.Give("@main-food");
             return true;
         }
 
@@ -166,71 +222,74 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
     /// <summary>Brings the list to the amounts of a published recipe.</summary>
     public void BringTo(FormulaComparison comparison)
     {
-        AdaptRow row = rules["@formula"];
         ImmutableArray<SourceReference> source = [new(string.Empty, comparison.Source, string.Empty, comparison.Url)];
         foreach (FormulaAmount amount in comparison.Amounts)
         {
             DraftLine[] own = [.. Draft.Lines.Where(line => amount.Offsets.Contains(line.Offset))];
-            if (own.Any(IsShared))
+            if (own.FirstOrDefault(IsShared) is { } shared)
             {
-                Ask("@shared-line", own.First(IsShared).Text);
+                Log.Ask("@shared-line", shared.Text);
                 return;
             }
 
-            if (own.Length == 0 && !amount.Required)
+            if (own.Length > 0 || amount.Required)
             {
-                continue;
+                SetAmount(own, amount.Line, source);
             }
-
-            string before = string.Join("; ", own.Select(line => line.Text));
-            if (own.Length == 0)
-            {
-                Draft.Lines.Add(new(amount.Line, null, -1));
-            }
-            else
-            {
-                own[0].Text = amount.Line;
-                own[0].Place = DraftPlace.Kept;
-                foreach (DraftLine line in own.Skip(1))
-                {
-                    line.Place = DraftPlace.Out;
-                }
-            }
-
-            _changes.Add(new("amount", before, amount.Line, row.Text, source));
         }
 
         foreach (DraftLine line in Draft.Lines.Where(line => comparison.Extra.Contains(line.Offset)).ToArray())
         {
-            MoveLine(line, rules["@formula-extra"], "leave-out", source);
+            MoveLine(line, _rules["@formula-extra"], "leave-out", source);
         }
 
-        RewriteSteps();
+        _steps.Follow();
     }
 
-    private void Ask(string rule, string what)
+    private static string Joined(string[] foods) => foods.Length == 1 ? foods[0] : $"{string.Join(", ", foods[..^1])} and {foods[^1]}";
+
+    private AdaptRow RowOf(Finding finding) => finding.Level == FindingLevel.Stop ? _rules["proportions"] : _rules.For(finding);
+
+    // The published amount takes the place of the first line of its food, or is a new line; further lines of that food go.
+    private void SetAmount(DraftLine[] own, string amount, ImmutableArray<SourceReference> source)
     {
-        if (!Questions.Exists(note => note.What == what && note.Text == rules[rule].Text))
+        string before = string.Join("; ", own.Select(line => line.Text));
+        if (own.Length == 0)
         {
-            Questions.Add(new(what, rules[rule].Text, rules.Sources(rules[rule])));
+            Draft.Lines.Add(new(amount, null, -1));
+            _steps.Arrived.UnionWith(Mentions.Words(amount));
         }
+        else
+        {
+            own[0].Text = amount;
+            own[0].Place = DraftPlace.Kept;
+            foreach (DraftLine line in own.Skip(1))
+            {
+                line.Place = DraftPlace.Out;
+            }
+        }
+
+        Log.Changes.Add(new("amount", before, amount, _rules["@formula"].Text, source));
     }
 
     private bool IsShared(DraftLine line) => _entries.TryGetValue(line, out ImmutableArray<IngredientReport> entries) && entries.Length != 1;
 
-    private void Move(Finding finding, AdaptRow row, DraftLine? line, DraftStep? step)
+    private void Move(VettingReport report, Finding finding, AdaptRow row, DraftLine? line, DraftStep? step)
     {
         if (line is { Place: DraftPlace.Kept } && finding.Ingredient is not null && row.Treatment != "method")
         {
-            MoveLine(line, row, row.Treatment, [.. finding.Sources]);
+            if (!_seasonings.MayStay(finding, line, report))
+            {
+                MoveLine(line, row, row.Treatment, [.. finding.Sources]);
+            }
         }
         else if (step is { Place: DraftPlace.Kept, Added: false } && finding.Ingredient is null or { Length: > 0 })
         {
-            MoveStep(step!, row, finding.Sources);
+            _steps.Move(step!, row, finding.Sources);
         }
         else if (line is null && step is null)
         {
-            Reasons.Add(new(finding.Ingredient ?? string.Empty, finding.Message, finding.Sources));
+            Log.Give(finding);
         }
     }
 
@@ -239,60 +298,16 @@ internal sealed class DraftEditor(AdaptRules rules, Draft draft)
     {
         if (!_entries.TryGetValue(line, out ImmutableArray<IngredientReport> entries) || entries.Length != 1)
         {
-            Ask("@shared-line", line.Text);
+            Log.Ask("@shared-line", line.Text);
         }
         else if (!entries[0].Identified || entries[0].Alternatives.Any(other => other.FoodId is null && other.Traits.IsEmpty))
         {
-            Ask("unidentified", line.Text);
+            Log.Ask("unidentified", line.Text);
         }
         else
         {
             line.Place = treatment == "leave-out" ? DraftPlace.Out : DraftPlace.Serving;
-            _changes.Add(new(treatment, line.Text, string.Empty, row.Text, sources));
+            Log.Changes.Add(new(treatment, line.Text, string.Empty, row.Text, sources));
         }
     }
-
-    private void MoveStep(DraftStep step, AdaptRow row, ImmutableArray<SourceReference> sources)
-    {
-        if (Mentioned().NamesKept(step.Text) && !(row.Treatment == "method" && JarOrder.IsPlain(step, Staying())))
-        {
-            Ask("@mixed", step.Text);
-            return;
-        }
-
-        Go(step, row, sources);
-    }
-
-    private void Go(DraftStep step, AdaptRow row, ImmutableArray<SourceReference> sources)
-    {
-        step.Place = row.Treatment == "serve" ? DraftPlace.Serving : DraftPlace.Out;
-        _changes.Add(new(row.Treatment, step.Text, string.Empty, row.Text, sources));
-    }
-
-    // Sentences follow the foods they speak of.
-    private void RewriteSteps()
-    {
-        Mentions mentions = Mentioned();
-        foreach (DraftStep step in Draft.Steps.Where(step => step is { Place: DraftPlace.Kept, Added: false, Section: not DraftSection.Serving } && mentions.NamesGone(step.Text)))
-        {
-            if (!mentions.NamesKept(step.Text))
-            {
-                AdaptRow row = rules[Mentioned(DraftPlace.Serving).NamesGone(step.Text) ? "@sentence" : "@sentence-out"];
-                Go(step, row, rules.Sources(row));
-            }
-            else if (SentenceCut.Without(step.Text, mentions) is { } shorter)
-            {
-                _changes.Add(new("reworded", step.Text, shorter, rules["@sentence"].Text, rules.Sources(rules["@sentence"])));
-                step.Text = shorter;
-            }
-            else
-            {
-                Ask("@mixed", step.Text);
-            }
-        }
-
-        Draft.Steps.FindAll(step => step is { Place: DraftPlace.Kept, Added: false, Section: DraftSection.Method } && mentions.AddsUnnamed(step.Text)).ForEach(step => Ask("@unnamed", step.Text));
-    }
-
-    private Mentions Mentioned(DraftPlace? only = null) => Mentions.Of(_entries, _ownServing, only, rules);
 }

@@ -25,21 +25,30 @@ internal sealed class Mentions
 
     private readonly HashSet<string> _gone = new(StringComparer.Ordinal);
     private readonly HashSet<string> _stays = new(StringComparer.Ordinal);
+    private readonly HashSet<(string, string)> _phrases = [];
 
     /// <summary>Collects the words of both sides.</summary>
     /// <param name="gone">Plain food words of what goes.</param>
     /// <param name="stays">Plain food words of what stays.</param>
     public Mentions(IEnumerable<string> gone, IEnumerable<string> stays)
     {
-        foreach (string food in stays)
+        HashSet<string> plain = new(StringComparer.Ordinal);
+        HashSet<string> parts = new(StringComparer.Ordinal);
+        foreach (string[] food in stays.Select(food => Words(food).ToArray()).Where(words => words.Length > 0))
         {
-            _stays.Add(Head(food));
+            _stays.Add(food[^1]);
+            _ = food.Length == 1 && plain.Add(food[0]);
+            parts.UnionWith(food);
         }
 
-        foreach (string food in gone)
+        foreach (string[] food in gone.Select(food => Words(food).ToArray()).Where(words => words.Length > 0))
         {
-            _gone.Add(Head(food));
+            // With plain pepper in the jar, "pepper" means that, and only "cayenne pepper" what goes.
+            _ = food.Length > 1 && plain.Contains(food[^1]) ? _phrases.Add((food[^2], food[^1])) : _gone.Add(food[^1]);
         }
+
+        // "Beef" may be short for the "beef chuck" that stays, but not where beef itself goes.
+        _stays.UnionWith(parts.Except(_gone));
     }
 
     /// <summary>The words of what goes, or of what goes to one place alone, against those of what stays.</summary>
@@ -59,6 +68,13 @@ internal sealed class Mentions
     public static IEnumerable<string> Foods(KeyValuePair<DraftLine, ImmutableArray<IngredientReport>> pair) =>
         pair.Value.SelectMany(entry => entry.Alternatives.Select(other => other.Food).Append(entry.Food));
 
+    /// <summary>Counts words as naming food that stays, whatever goes by the same name.</summary>
+    public void Arrive(IReadOnlyCollection<string> words)
+    {
+        _gone.ExceptWith(words);
+        _stays.UnionWith(words);
+    }
+
     /// <summary>Whether the word names food that goes.</summary>
     public bool IsGone(string word) => _gone.Contains(word);
 
@@ -66,10 +82,10 @@ internal sealed class Mentions
     public bool IsKept(string word) => _stays.Contains(word) || Several.Contains(word);
 
     /// <summary>Whether the sentence names food that goes; a word of both sides counts.</summary>
-    public bool NamesGone(string sentence) => Words(sentence).Any(IsGone);
+    public bool NamesGone(string sentence) => Phrased(sentence).Any(word => word.Gone || IsGone(word.Word));
 
     /// <summary>Whether the sentence names food that stays, or may; a word of both sides counts.</summary>
-    public bool NamesKept(string sentence) => Words(sentence).Any(IsKept);
+    public bool NamesKept(string sentence) => Phrased(sentence).Any(word => !word.Gone && IsKept(word.Word));
 
     /// <summary>Whether the sentence adds something that is none of the foods that stay: perhaps food that goes, by another name.</summary>
     public bool AddsUnnamed(string sentence)
@@ -82,5 +98,10 @@ internal sealed class Mentions
     /// <summary>Folded singular words of a sentence.</summary>
     public static IEnumerable<string> Words(string sentence) => WordFolding.Words(sentence).Select(WordFolding.Singular);
 
-    private static string Head(string food) => Words(food).LastOrDefault() ?? string.Empty;
+    // Each word, and whether it is half of a phrase that goes.
+    private IEnumerable<(string Word, bool Gone)> Phrased(string sentence)
+    {
+        string[] words = [.. Words(sentence)];
+        return words.Select((word, at) => (word, (at > 0 && _phrases.Contains((words[at - 1], word))) || (at + 1 < words.Length && _phrases.Contains((word, words[at + 1])))));
+    }
 }

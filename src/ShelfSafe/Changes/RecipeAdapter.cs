@@ -8,7 +8,7 @@ namespace ShelfSafe.Changes;
 
 /// <summary>Writes the jar version of a recipe, or the freezer version where no change leads to a published process.</summary>
 /// <remarks>
-/// It only removes, moves to serving day, precooks, drains, adds water, or adds the published acid of a plain row. Each draft is
+/// It only removes, moves to serving day, precooks, drains, skims, adds water, the dish's own broth or plain tomato juice, or adds the published acid of a plain row. Each draft is
 /// vetted by the same vetter as any recipe; a draft that does not come out as the first report said is not given to the cook.
 /// </remarks>
 public sealed class RecipeAdapter
@@ -70,7 +70,7 @@ public sealed class RecipeAdapter
 
         editor.Start(copy);
         VettingReport? after = Work(editor, copy, kitchen);
-        return after is null ? Freezer(report, [.. editor.Questions], [.. editor.Reasons]) : Finish(editor, report, kitchen);
+        return after is null ? Freezer(report, [.. editor.Log.Questions], [.. editor.Log.Reasons]) : Finish(editor, report, kitchen);
     }
 
     /// <summary>Brings a recipe to the proportions of a published one.</summary>
@@ -92,16 +92,16 @@ public sealed class RecipeAdapter
         editor.Start(_vetter.Vet(editor.Draft.Print(), kitchen));
         editor.BringTo(comparison);
         Adaptation done;
-        if (editor.IsStuck)
+        if (editor.Log.IsStuck)
         {
-            done = Freezer(report, [.. editor.Questions], [.. editor.Reasons]);
+            done = Freezer(report, [.. editor.Log.Questions], [.. editor.Log.Reasons]);
         }
         else
         {
             VettingReport first = _vetter.Vet(editor.Draft.Print(), kitchen);
             bool covered = first.Category?.Id == formula && Method(first.Outcome).Length > 0;
             VettingReport? after = covered ? Work(editor, first, kitchen, first) : null;
-            done = after is null ? Freezer(report, [.. editor.Questions], [.. editor.Reasons, Note("@no-promise")]) : Finish(editor, first with { Title = report.Title }, kitchen) with { Before = report };
+            done = after is null ? Freezer(report, [.. editor.Log.Questions], [.. editor.Log.Reasons, Note("@no-promise")]) : Finish(editor, first with { Title = report.Title }, kitchen) with { Before = report };
         }
 
         return done with { Formula = comparison, Changes = editor.Changes };
@@ -114,22 +114,21 @@ public sealed class RecipeAdapter
     {
         promised ??= report;
         editor.AddSteps(promised);
-        if (editor.IsStuck)
+        if (editor.Log.IsStuck)
         {
             return null;
         }
 
         VettingReport current = _vetter.Vet(editor.Draft.Print(), kitchen);
-        for (int round = 0; round < 6 && !editor.IsStuck; round++)
+        for (int round = 0; round < 6 && !editor.Log.IsStuck; round++)
         {
             if (Method(current.Outcome).Length == 0)
             {
-                editor.Give("@no-promise");
-                return null;
+                return Failed(editor, current);
             }
 
             bool moved = editor.Treat(current);
-            if (editor.IsStuck)
+            if (editor.Log.IsStuck)
             {
                 return null;
             }
@@ -142,22 +141,33 @@ public sealed class RecipeAdapter
         }
 
         editor.Arrange(promised);
-        if (editor.IsStuck || editor.TooMuchOut(promised))
+        if (editor.Log.IsStuck || editor.TooMuchOut(promised))
         {
             return null;
         }
 
         current = Thin(editor, _vetter.Vet(editor.Draft.Print(), kitchen), kitchen);
-        if (!Keeps(promised, current))
+        for (int round = 0; round < 6 && editor.Season(current); round++)
         {
-            editor.Give("@no-promise");
-            return null;
+            current = _vetter.Vet(editor.Draft.Print(), kitchen);
         }
 
-        return current;
+        return editor.Log.IsStuck || editor.TooMuchOut(promised) ? null : Keeps(promised, current) ? current : Failed(editor, current);
     }
 
-    // The least water, in quarter litres, with which the jars are half liquid.
+    // What still stands in the way is the reason; where nothing does, only the promise is missing.
+    private static VettingReport? Failed(DraftEditor editor, VettingReport current)
+    {
+        editor.Leave(current, reasons: true);
+        if (!editor.Log.IsStuck)
+        {
+            editor.Log.Give("@no-promise");
+        }
+
+        return null;
+    }
+
+    // The least liquid, in quarter litres, with which the jars are half liquid: its own where nothing speaks against it, else water.
     private VettingReport Thin(DraftEditor editor, VettingReport current, Kitchen kitchen)
     {
         if (!IsTooThick(current) || current.Measures.TotalMillilitres is not { IsBounded: true } total)
@@ -165,16 +175,31 @@ public sealed class RecipeAdapter
             return current;
         }
 
+        VettingReport thin = current;
+        foreach (string liquid in editor.Liquids)
+        {
+            thin = Thin(editor, liquid, (int)Math.Ceiling(total.High / 250) + 4, kitchen);
+            if (!IsTooThick(thin) && Counting(thin).IsSubsetOf(Counting(current)))
+            {
+                break;
+            }
+        }
+
+        return thin;
+    }
+
+    private VettingReport Thin(DraftEditor editor, string liquid, int most, Kitchen kitchen)
+    {
         int low = 0;
-        int high = (int)Math.Ceiling(total.High / 250) + 4;
+        int high = most;
         while (high - low > 1)
         {
             int middle = (low + high) / 2;
-            editor.Added.SetWater(middle);
+            editor.Added.SetLiquid(middle, liquid);
             (low, high) = IsTooThick(_vetter.Vet(editor.Draft.Print(), kitchen)) ? (middle, high) : (low, middle);
         }
 
-        editor.Added.SetWater(high);
+        editor.Added.SetLiquid(high, liquid);
         return _vetter.Vet(editor.Draft.Print(), kitchen);
     }
 
@@ -275,23 +300,29 @@ public sealed class RecipeAdapter
         return Freezer(report, questions, []);
     }
 
-    // The reasons are the report's own: what stops it, or what would have to change.
-    private Adaptation Freezer(VettingReport report, ImmutableArray<AdaptNote> questions, ImmutableArray<AdaptNote> reasons)
+    private Adaptation Freezer(VettingReport report, ImmutableArray<AdaptNote> questions, ImmutableArray<AdaptNote> reasons) => new(
+        questions.Length > 0 ? AdaptationKind.Question : AdaptationKind.Freezer,
+        report,
+        null,
+        string.Empty,
+        [],
+        [],
+        questions,
+        questions.Length > 0 || reasons.Length > 0 ? reasons : Own(report),
+        _rules.Freezing(report),
+        null);
+
+    // The reasons are the report's own: what stops it, else what no change mends, else everything that would have to go and the conclusion from it.
+    private ImmutableArray<AdaptNote> Own(VettingReport report)
     {
-        FindingLevel least = report.Findings.Any(finding => finding.Level == FindingLevel.Stop) ? FindingLevel.Stop : FindingLevel.Change;
-        ImmutableArray<AdaptNote> own = questions.Length > 0 || reasons.Length > 0
-            ? []
-            : [.. report.Findings.Where(finding => finding.Level >= least).Select(finding => new AdaptNote(string.Empty, finding.Message, finding.Sources))];
-        return new(
-            questions.Length > 0 ? AdaptationKind.Question : AdaptationKind.Freezer,
-            report,
-            null,
-            string.Empty,
-            [],
-            [],
-            questions,
-            [.. reasons, .. own],
-            _rules.Freezing(report),
-            null);
+        Finding[] bars = [.. report.Findings.Where(finding => finding.Level == FindingLevel.Stop)];
+        bars = bars.Length > 0 ? bars : [.. report.Findings.Where(finding => finding.Level == FindingLevel.Change && _rules.For(finding).Treatment == "freeze")];
+        bool single = bars.Length > 0;
+        bars = single ? bars : [.. report.Findings.Where(finding => finding.Level == FindingLevel.Change && _rules[finding.Rule].Treatment != "liquid")];
+        IEnumerable<AdaptNote> conclusion = report.Reasons.Skip(1).Take(report.Reasons.Length - 2).Select(static reason => new AdaptNote(string.Empty, reason, []));
+        return
+        [
+            .. bars.Select(static finding => new AdaptNote(string.Empty, finding.Message, finding.Sources)).Concat(single ? [] : conclusion).DistinctBy(static note => note.Text),
+        ];
     }
 }

@@ -1,5 +1,3 @@
-using ShelfSafe.Foods;
-
 namespace ShelfSafe.Changes;
 
 /// <summary>Takes the words of one food out of a sentence that also speaks of food that stays.</summary>
@@ -15,7 +13,7 @@ internal static class SentenceCut
         "medium", "plain", "olive", "vegetable", "sunflower", "hot", "cold", "cooked", "uncooked", "remaining", "half", "rest",
     };
 
-    private static readonly HashSet<string> Leads = new(StringComparer.Ordinal) { "in", "with", "using" };
+    private static readonly HashSet<string> Leads = new(StringComparer.Ordinal) { "in", "with", "using", "to" };
     private static readonly HashSet<string> Follows = new(StringComparer.Ordinal) { "until", "for", "over", "in", "on", "then", "to", "at", "while", "till" };
 
     /// <summary>The sentence without the food, or <see langword="null"/> where it cannot be told apart word by word.</summary>
@@ -24,7 +22,7 @@ internal static class SentenceCut
         string text = sentence;
         for (int i = 0; i < 12; i++)
         {
-            List<Token> tokens = Cut(text);
+            List<WordToken> tokens = WordToken.Cut(text);
             int at = tokens.FindIndex(token => mentions.IsGone(token.Word));
             if (at < 0)
             {
@@ -43,20 +41,20 @@ internal static class SentenceCut
         return null;
     }
 
-    private static string? Once(string text, List<Token> tokens, int at, Mentions mentions)
+    private static string? Once(string text, List<WordToken> tokens, int at, Mentions mentions)
     {
         int first = at;
-        while (first > 0 && Gap(text, tokens, first) == " " && Describing.Contains(tokens[first - 1].Word))
+        while (first > 0 && WordToken.Gap(text, tokens, first) == " " && Describing.Contains(tokens[first - 1].Word))
         {
             first--;
         }
 
-        string before = first > 0 ? Gap(text, tokens, first) : string.Empty;
-        string after = at + 1 < tokens.Count ? Gap(text, tokens, at + 1) : text[tokens[at].End..];
+        string before = first > 0 ? WordToken.Gap(text, tokens, first) : string.Empty;
+        string after = at + 1 < tokens.Count ? WordToken.Gap(text, tokens, at + 1) : text[tokens[at].End..];
         string next = at + 1 < tokens.Count ? tokens[at + 1].Word : string.Empty;
-        if (first > 0 && before == " " && Leads.Contains(tokens[first - 1].Word) && (after.Length == 0 || after[0] is '.' or ',' or ';' || Follows.Contains(next)))
+        if (first > 0 && before == " " && Leads.Contains(tokens[first - 1].Word) && (after.Length == 0 || after[0] is '.' or ',' or ';' || Follows.Contains(next) || (next == "and" && ClauseCut.IsVerb(tokens, at + 2))))
         {
-            return Joined(text[..tokens[first - 1].Start], text[tokens[at].End..]);
+            return WordToken.Join(text[..tokens[first - 1].Start], text[tokens[at].End..]);
         }
 
         bool listBefore = first > 0 && (IsComma(before) || (before == " " && tokens[first - 1].Word == "and"));
@@ -64,21 +62,21 @@ internal static class SentenceCut
         bool ends = after.Length == 0 || after[0] is '.' or ',' or ';' || next is "and" || Follows.Contains(next);
         if (listBefore && ends && previous >= 0 && mentions.IsKept(tokens[previous].Word))
         {
-            return Joined(text[..tokens[previous].End], text[tokens[at].End..]);
+            return WordToken.Join(text[..tokens[previous].End], text[tokens[at].End..]);
         }
 
         bool listAfter = IsComma(after) || (after == " " && next == "and");
         int item = next == "and" ? at + 2 : at + 1;
         if (listAfter && item < tokens.Count && NextIsKept(text, tokens, item, mentions))
         {
-            return Joined(text[..tokens[first].Start], text[tokens[item].Start..]);
+            return WordToken.Join(text[..tokens[first].Start], text[tokens[item].Start..]);
         }
 
         return null;
     }
 
     // The next item of the list: at most two describing words and then a food that stays.
-    private static bool NextIsKept(string text, List<Token> tokens, int item, Mentions mentions)
+    private static bool NextIsKept(string text, List<WordToken> tokens, int item, Mentions mentions)
     {
         for (int i = item; i < tokens.Count && i < item + 3; i++)
         {
@@ -87,7 +85,7 @@ internal static class SentenceCut
                 return true;
             }
 
-            if (!Describing.Contains(tokens[i].Word) || (i + 1 < tokens.Count && Gap(text, tokens, i + 1) != " "))
+            if (!Describing.Contains(tokens[i].Word) || (i + 1 < tokens.Count && WordToken.Gap(text, tokens, i + 1) != " "))
             {
                 return false;
             }
@@ -97,40 +95,4 @@ internal static class SentenceCut
     }
 
     private static bool IsComma(string gap) => gap.Trim() == ",";
-
-    private static string Gap(string text, List<Token> tokens, int at) => text[tokens[at - 1].End..tokens[at].Start];
-
-    private static string Joined(string left, string right)
-    {
-        string tail = right.TrimStart();
-        string head = left.TrimEnd();
-        return tail.Length == 0 || tail[0] is '.' or ',' or ';' ? head + tail : head.Length == 0 ? char.ToUpperInvariant(tail[0]) + tail[1..] : $"{head} {tail}";
-    }
-
-    private static List<Token> Cut(string text)
-    {
-        List<Token> tokens = [];
-        int at = 0;
-        while (at < text.Length)
-        {
-            int start = at;
-            while (at < text.Length && (char.IsLetterOrDigit(text[at]) || text[at] is '\'' or '’' or '-'))
-            {
-                at++;
-            }
-
-            if (at > start)
-            {
-                tokens.Add(new(start, at, string.Concat(WordFolding.Words(text[start..at]).Select(WordFolding.Singular))));
-            }
-            else
-            {
-                at++;
-            }
-        }
-
-        return tokens;
-    }
-
-    private readonly record struct Token(int Start, int End, string Word);
 }

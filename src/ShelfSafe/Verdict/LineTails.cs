@@ -52,9 +52,12 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, Re
 
         HashSet<string> named = [.. own.Where(item => item.Food is not null).SelectMany(item => WordFolding.Words(item.Food!.Name))];
         ReadText read = texts.Of(text);
+        string before = string.Empty;
         foreach (PlacedWord word in read.Placed)
         {
-            if (words.Is("line-state", word.Plain) && !named.Contains(word.Plain) && !_denials.LeavesOut(read.Before(word.Start)))
+            bool cut = word.Plain == "roast" && words.Is("roast-cut", before); // a chuck roast is raw
+            before = word.Plain;
+            if (words.Is("line-state", word.Plain) && !cut && !named.Contains(word.Plain) && !_denials.LeavesOut(read.Before(word.Start)))
             {
                 return (line.Text.Map(word.Start, word.End), text[word.Start..word.End]);
             }

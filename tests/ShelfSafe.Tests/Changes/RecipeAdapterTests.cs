@@ -117,10 +117,10 @@ public class RecipeAdapterTests
     [Fact]
     public void Adapt_AMixedSentence_AsksAndDoesNotPromise()
     {
-        Adaptation done = Adapter.Adapt(Stew.Replace("3. Stir in the flour.", "3. Toss the beef in the flour and turn it well.", StringComparison.Ordinal), Hall);
+        Adaptation done = Adapter.Adapt(Stew.Replace("3. Stir in the flour.", "3. Beat the flour into the beef.", StringComparison.Ordinal), Hall);
 
         Assert.Equal(AdaptationKind.Question, done.Kind);
-        Assert.Contains(done.Questions, note => note.What.StartsWith("Toss the beef", StringComparison.Ordinal));
+        Assert.Contains(done.Questions, note => note.What.StartsWith("Beat the flour", StringComparison.Ordinal));
         Assert.Empty(done.Recipe);
     }
 
@@ -148,7 +148,6 @@ public class RecipeAdapterTests
     [InlineData("3. Stir in the flour.", "3. Stir in the flour. Mash everything to a thick puree.")]
     [InlineData("- 500 g beef, cubed", "- 500 g cod fillet")]
     [InlineData("- 1 tsp salt", "- 1 tsp salt\n- 500 ml vinegar")]
-    [InlineData("3. Stir in the flour.", "3. Pour off the fat and stir in the flour.")]
     [InlineData("- 3 tbsp flour", "- 3 tbsp flour or blorfwurzel")]
     [InlineData("3. Stir in the flour.", "3. Stir in the flour. Fill the jars and leave 1/4 inch of headspace.")]
     [InlineData("3. Stir in the flour.", "3. Stir in the flour and my white sauce.")]
@@ -162,12 +161,12 @@ public class RecipeAdapterTests
 
     // Source: USDA Guide 4, p. 4-18: each jar half solids, half liquid.
     [Fact]
-    public void Adapt_TooLittleLiquid_AddsWaterUpToHalf()
+    public void Adapt_TooLittleLiquid_AddsItUpToHalf()
     {
         Adaptation done = Adapter.Adapt(Stew.Replace("2 litres", "300 ml", StringComparison.Ordinal), Hall);
 
         Assert.Equal(AdaptationKind.Jar, done.Kind);
-        Assert.Contains(done.Changes, change => change.Kind == "liquid" && change.What.EndsWith("litres water", StringComparison.Ordinal));
+        Assert.Contains(done.Changes, change => change.Kind == "liquid" && change.What.EndsWith("quarts) beef broth", StringComparison.Ordinal));
         Assert.True(Vet(done.Recipe).Measures.SolidsShare!.Value.High <= 0.5);
     }
 
