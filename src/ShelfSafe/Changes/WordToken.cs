@@ -10,30 +10,8 @@ namespace ShelfSafe.Changes;
 internal readonly record struct WordToken(int Start, int End, string Word, string Plain)
 {
     /// <summary>The words of a sentence in order.</summary>
-    public static List<WordToken> Cut(string text)
-    {
-        List<WordToken> tokens = [];
-        int at = 0;
-        while (at < text.Length)
-        {
-            int start = at;
-            while (at < text.Length && (char.IsLetterOrDigit(text[at]) || text[at] is '\'' or '’' or '-'))
-            {
-                at++;
-            }
-
-            if (at > start)
-            {
-                tokens.Add(new(start, at, string.Concat(WordFolding.Words(text[start..at]).Select(WordFolding.Singular)), text[start..at].ToLowerInvariant()));
-            }
-            else
-            {
-                at++;
-            }
-        }
-
-        return tokens;
-    }
+    public static List<WordToken> Cut(string text) =>
+        [.. PlacedWord.Of(text).Select(static word => new WordToken(word.Start, word.End, string.Concat(WordFolding.Words(word.Plain).Select(WordFolding.Singular)), word.Plain))];
 
     /// <summary>What stands between a word and the one before it.</summary>
     public static string Gap(string text, List<WordToken> tokens, int at) => text[tokens[at - 1].End..tokens[at].Start];

@@ -135,23 +135,26 @@ internal sealed class AdaptPage(Words words, IReportPage page)
 
     private void WriteNearest(VettingReport report)
     {
-        CategoryReport? own = report.Category is { Kind: "formula" } formula && !report.Nearest.Any(near => near.Id == formula.Id) ? formula : null;
-        if (report.Nearest.IsDefaultOrEmpty && own is null)
+        string[] own = report.Category is { Kind: "formula" } formula && report.Nearest.All(near => near.Id != formula.Id)
+            ? [$"{formula.Name}. {words.With("adapt.to", formula.Id)}"]
+            : [];
+        string[] items = [.. own, .. report.Nearest.Select(Nearest)];
+        if (items.Length == 0)
         {
             return;
         }
 
         page.Heading(words["heading.nearest"]);
-        if (own is not null)
+        foreach (string item in items)
         {
-            page.Item($"{own.Name}. {words.With("adapt.to", own.Id)}");
+            page.Item(item);
         }
+    }
 
-        foreach (NearestFormula near in report.Nearest)
-        {
-            string swap = near.Swap.Length == 0 ? string.Empty : $" {words["label.swap"]}: {near.Swap}";
-            page.Item($"{near.Name}.{swap}{_sources.Mark(near.Source)} {words.With("adapt.to", near.Id)}");
-        }
+    private string Nearest(NearestFormula near)
+    {
+        string swap = near.Swap.Length == 0 ? string.Empty : $" {words["label.swap"]}: {near.Swap}";
+        return $"{near.Name}.{swap}{_sources.Mark(near.Source)} {words.With("adapt.to", near.Id)}";
     }
 
     private void WriteFreezing(Adaptation adaptation)

@@ -187,7 +187,7 @@ public class RunSheetBuilderTests
         Holds(sheet, "headspace", "Leave 1 inch (25 mm) of headspace", string.Empty);
         Holds(sheet, "water", "2 to 3 inches (5 to 8 cm) of hot water", string.Empty);
         Assert.True(sheet.Metric);
-        Assert.DoesNotContain(Sheet(Sample("vegetable-beef-soup.md")).Recipes[0].Canner, step => step.Text.Contains("kPa", StringComparison.Ordinal) || step.Text.Contains("[", StringComparison.Ordinal));
+        Assert.DoesNotContain(Sheet(Sample("vegetable-beef-soup.md")).Recipes[0].Canner, step => step.Text.Contains("kPa", StringComparison.Ordinal) || step.Text.Contains('[', StringComparison.Ordinal));
     }
 
     [Theory]
