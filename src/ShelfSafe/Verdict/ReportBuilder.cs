@@ -226,7 +226,8 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
     private Interval? Packed(Batch batch, string product, double headspace)
     {
         BatchItem[] pieces = [.. batch.InJar.Where(item => item.Food?.Process == $"yes: {product}")];
-        return pieces.Length == 0 ? null : jars.Packed(pieces.Aggregate(Interval.Zero, (sum, item) => sum + item.Grams), product, headspace);
+        bool others = batch.InJar.Any(item => item.Food is { Bulk: BulkUse.Yes } && !item.Has("thin-liquid") && !pieces.Contains(item)); // they take room of their own
+        return pieces.Length == 0 || others ? null : jars.Packed(pieces.Aggregate(Interval.Zero, (sum, item) => sum + item.Grams), product, headspace);
     }
 
     private ImmutableArray<StorageAdvice> Storage(Dish dish)

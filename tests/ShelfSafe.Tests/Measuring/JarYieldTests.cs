@@ -29,6 +29,10 @@ public class JarYieldTests
     [InlineData("Peaches, halved or sliced", 17.5, "quart", 7)]
     [InlineData("Peaches, halved or sliced", 11, "pint", 9)]
     [InlineData("Pears, halved", 17.5, "quart", 7)]
+    [InlineData("Carrots, sliced or diced", 17.5, "quart", 7)] // Guide 4, carrots
+    [InlineData("Beans, snap and Italian, green or wax", 14, "quart", 7)] // Guide 4 p. 4-8
+    [InlineData("Beans, snap and Italian, green or wax", 9, "pint", 9)]
+    [InlineData("Beets, whole, cubed or sliced", 21, "quart", 7)] // Guide 4 p. 4-9
     [InlineData("Tomatoes, whole or halved, packed in water", 21, "quart", 7)]
     [InlineData("Tomatoes, whole or halved, packed in water", 13, "pint", 9)]
     public void Packed_ThePublishedWeight_FillsThePublishedJars(string product, double pounds, string jar, int jars)

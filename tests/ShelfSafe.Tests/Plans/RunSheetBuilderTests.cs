@@ -201,6 +201,18 @@ public class RunSheetBuilderTests
         Holds(sheet, "vegetables", words, string.Empty);
     }
 
+    // Source: USDA Complete Guide to Home Canning, Guide 4, p. 4-8: 14 pounds of snap beans fill 7 quarts; the covering water fills only the gaps.
+    [Fact]
+    public void Build_APlainVegetable_IsCountedByThePublishedWeight()
+    {
+        const string recipe = "# For winter\n\n- 14 lb green beans\n- water\n\n1. Boil the green beans in water for 5 minutes.\n2. Fill the hot jars with them and the boiling water, and process in a pressure canner.\n";
+
+        PlannedRecipe planned = _builder.Build([("beans", Vetter.Vet(recipe, Hall with { Jar = "quart" }))]).Recipes[0];
+
+        Assert.InRange(7, planned.Jars.Low, planned.Jars.High);
+        Assert.False(Vetter.Vet(recipe.Replace("- water", "- 7 lb carrots\n- water", StringComparison.Ordinal), Hall with { Jar = "quart" }).Measures.JarYield?.ByPublishedWeight ?? false);
+    }
+
     private static RunSheet Steamed(string fill) =>
         _builder.Build([("x", Vetter.Vet(Sample("peach-halves.md").Replace("Fill hot jars with the hot fruit", fill, StringComparison.Ordinal), Hall with { Jar = "pint", Canners = ["atmospheric-steam"] }))]);
 
