@@ -124,7 +124,7 @@ internal sealed class AddedSteps(AdaptRules rules, Draft draft, AdaptLog log)
     // "Leave a finger of space", "fill the jars to the brim", "half an inch below the rim": each speaks of the headspace. "Wipe the rims" does not.
     private static bool NamesSpace(DraftStep step) =>
         Says(step, "headspace") || Says(step, "space") || Says(step, "brim") || (Says(step, "rim") && !Says(step, "wipe"))
-        || (Says(step, "jar") && (Says(step, "top") || Says(step, "inch") || Says(step, "cm") || Says(step, "full") || Says(step, "neck")));
+        || (Says(step, "jar") && ((Says(step, "top") && !step.Text.Contains("top up", StringComparison.OrdinalIgnoreCase)) || Says(step, "inch") || Says(step, "cm") || Says(step, "full") || Says(step, "neck")));
 
     private static bool NamesInches(string text, string inches)
     {

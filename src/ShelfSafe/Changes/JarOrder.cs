@@ -23,7 +23,7 @@ internal sealed class JarOrder(AdaptRules rules, Draft draft, List<AdaptChange> 
         "jar", "hot", "clean", "sterilised", "sterilized", "warm", "half", "pint", "quart", "boiling", "preserving", "canning", "glass", "mason", "small", "large",
         "leave", "leaving", "inch", "headspace", "space", "remove", "air", "bubble", "wipe", "clean", "damp", "cloth", "fingertip", "finger", "tight", "tightly", "firmly", "apply", "adjust",
         "water", "bath", "pressure", "minute", "hour", "pound", "psi", "lb", "dial", "weighted", "gauge", "published", "time", "process", "usual", "full", "high",
-        "jam", "jelly", "chutney", "relish", "sauce", "soup", "stew", "broth", "stock", "juice", "syrup", "brine", "liquid", "mixture", "fruit", "vegetable", "food", "content",
+        "jam", "jelly", "chutney", "relish", "sauce", "soup", "stew", "broth", "stock", "juice", "syrup", "brine", "liquid", "mixture", "fruit", "vegetable", "food", "content", "top", "solid", "piece", "drained", "can",
     };
 
     /// <summary>Arranges the steps of the draft.</summary>

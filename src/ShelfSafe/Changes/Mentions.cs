@@ -85,7 +85,10 @@ internal sealed class Mentions
     public bool NamesGone(string sentence) => Phrased(sentence).Any(word => word.Gone || IsGone(word.Word));
 
     /// <summary>Whether the sentence names food that stays, or may; a word of both sides counts.</summary>
-    public bool NamesKept(string sentence) => Phrased(sentence).Any(word => !word.Gone && IsKept(word.Word));
+    public bool NamesKept(string sentence) => Kept(sentence).Any();
+
+    /// <summary>The words of the sentence that name food that stays, or may.</summary>
+    public IEnumerable<string> Kept(string sentence) => Phrased(sentence).Where(word => !word.Gone && IsKept(word.Word)).Select(word => word.Word);
 
     /// <summary>Whether the sentence adds something that is none of the foods that stay: perhaps food that goes, by another name.</summary>
     public bool AddsUnnamed(string sentence)

@@ -37,7 +37,8 @@ internal sealed class StepRewriter(AdaptRules rules, Draft draft, AdaptLog log, 
         }
 
         Mentions mentions = Mentioned();
-        if (!mentions.NamesKept(step.Text) || (row.Treatment == "method" && JarOrder.IsPlain(step, Staying())))
+        string[] kept = [.. mentions.Kept(step.Text)];
+        if (kept.Length == 0 || (row.Treatment == "method" && (JarOrder.IsPlain(step, Staying()) || kept.All(static word => word == "water"))))
         {
             Go(step, row, sources);
         }

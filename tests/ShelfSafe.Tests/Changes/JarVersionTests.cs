@@ -139,6 +139,20 @@ public class JarVersionTests
         Assert.Equal(Outcome.FreezeOrChill, Vet(recipe.Replace("- chilli sauce (optional)", "- 2 kg cabbage, sliced", StringComparison.Ordinal)).Outcome);
     }
 
+    // "Top up" fills a jar and names no headspace; the published filling stands in its place.
+    [Fact]
+    public void Adapt_JarsHalfFilledAndToppedUp_GetThePublishedFilling()
+    {
+        string plain = Floured.Replace("- 1/4 cup flour\n- 2 tbsp oil\n", string.Empty, StringComparison.Ordinal)
+            .Replace("Toss the beef in the flour and brown it in the oil.", "Brown the beef in a dry pan and drain it.", StringComparison.Ordinal)
+            .Replace(" and the gravy has thickened", string.Empty, StringComparison.Ordinal);
+
+        string recipe = Jar($"{plain}\n5. Half-fill the jars with solids, top up with the hot liquid and pressure can.").Recipe;
+
+        Assert.Contains("top it up with the boiling liquid.\n", recipe, StringComparison.Ordinal);
+        Assert.DoesNotContain("Half-fill", recipe, StringComparison.Ordinal);
+    }
+
     // Source: National Center for Home Food Preservation, Using atmospheric steam canners: the time of boiling water, acid food alone.
     [Fact]
     public void Adapt_ForASteamCannerAlone_NamesIt()

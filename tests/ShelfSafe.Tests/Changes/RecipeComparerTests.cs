@@ -46,6 +46,30 @@ public class RecipeComparerTests
         2. Fill hot pint jars.
         """;
 
+    // A cup is no exact part of a litre: nobody says whose cup it is (US 237 ml, metric 250 ml).
+    [Theory]
+    [InlineData("3 litres vegetable broth", "12 cups vegetable broth")]
+    [InlineData("3 litres vegetable broth", "12 3/4 cups vegetable broth")]
+    public void Compare_LitresAndCups_AreComparedAsRanges(string before, string after) =>
+        Assert.Empty(Compare(Soup, Soup.Replace(before, after, StringComparison.Ordinal)).Changes);
+
+    [Fact]
+    public void Compare_FarFewerCupsThanLitres_IsStillACut() =>
+        Assert.Equal("cut", Assert.Single(Compare(Soup, Soup.Replace("3 litres vegetable broth", "8 cups vegetable broth", StringComparison.Ordinal)).Changes).Kind);
+
+    // Two onions weigh anything from small to large: a change could hide, so it is told with its bounds, and is none.
+    [Fact]
+    public void Compare_AChangeThatMayHide_IsToldWithItsBounds()
+    {
+        RecipeComparison comparison = Compare(Soup, Soup.Replace("4 cups sliced carrots", "500 g sliced carrots", StringComparison.Ordinal));
+
+        Assert.True(comparison.IsSame);
+        AmountDoubt doubt = Assert.Single(comparison.Unsure);
+        Assert.Equal(("4 cups sliced carrots", "500 g sliced carrots"), (doubt.Before, doubt.After));
+        Assert.InRange(1, doubt.Factor.Low, doubt.Factor.High);
+        Assert.Empty(Compare(Soup, Soup).Unsure);
+    }
+
     public static TheoryData<string> Samples => [.. SampleNames];
 
     [Theory]

@@ -72,6 +72,16 @@ public class AdaptReportTests
         Assert.All(done.Before.Nearest, near => Assert.Contains($"adapt with --to {near.Id}", page, StringComparison.Ordinal));
     }
 
+    // An address in angle brackets is a link as it stands.
+    [Fact]
+    public void Write_AFreezerVersionAsMarkdown_KeepsItsLinksWhole()
+    {
+        string page = Write("roast-pumpkin-soup.md", "markdown");
+
+        Assert.Contains("<https://nchfp.uga.edu/papers/guide/GUIDE04_HomeCan_rev0715.pdf>", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("\\_", page, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Write_HostileWords_StayText()
     {
