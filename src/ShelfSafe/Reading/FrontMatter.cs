@@ -91,7 +91,8 @@ internal sealed class FrontMatter
             case "servings" or "serves" or "yield" or "yields" or "makes" or "portions" or "serving" or "recipeyield" or "recipe_yield":
                 Yield ??= value.Length > 0 ? $"{key}: {value}" : null;
                 return false;
-            case "description" or "summary" or "notes" or "note" or "tips" or "method" or "directions" or "instructions":
+            case "description" or "summary" or "intro" or "introduction" or "subtitle" or "notes" or "note" or "tips" or "tip" or "variation" or "variations"
+                or "extra" or "extras" or "added" or "addition" or "additions" or "comment" or "comments" or "remark" or "remarks" or "method" or "directions" or "instructions":
                 Blocks++;
                 Add(source, RowKind.Heading, text, from, colon);
                 Add(source, RowKind.Paragraph, text, colon + 1, end);

@@ -7,7 +7,7 @@ using ShelfSafe.Core;
 namespace ShelfSafe.Reading;
 
 /// <summary>Turns the inline tree of a block into cleaned text that knows its places.</summary>
-/// <remarks>Pictures are left out (their words are not printed), footnote marks too; link text and code text are kept.</remarks>
+/// <remarks>Pictures are left out (their words are not printed) unless a line has nothing else, footnote marks too; link text and code text are kept.</remarks>
 internal sealed class InlineReader(SourceText source)
 {
     private readonly MappedTextBuilder _builder = new(source);
@@ -21,6 +21,10 @@ internal sealed class InlineReader(SourceText source)
         if (leaf.Inline is not null)
         {
             AppendLine(leaf.Inline);
+            if (kind == RowKind.Item && _builder.Length == 0)
+            {
+                AppendPictures(leaf.Inline);
+            }
         }
         else
         {
@@ -84,6 +88,18 @@ internal sealed class InlineReader(SourceText source)
         foreach (Inline inline in container)
         {
             AppendOne(inline);
+        }
+    }
+
+    // A line that is only a picture says what its words say.
+    private void AppendPictures(ContainerInline line)
+    {
+        foreach (Inline inline in line)
+        {
+            if (inline is LinkInline { IsImage: true } picture)
+            {
+                Append(picture);
+            }
         }
     }
 

@@ -18,8 +18,14 @@ internal sealed class MappedTextBuilder(SourceText source)
     public List<LineBreak> Breaks { get; } = [];
 
     /// <summary>Adds one character that came from the body units from <paramref name="start"/> to <paramref name="end"/>.</summary>
+    /// <remarks>Marks without width are left out: they would hide a word from every table ("fl" and "our").</remarks>
     public void Add(char c, int start, int end)
     {
+        if (TextMarks.IsInvisible(c))
+        {
+            return;
+        }
+
         if (Length == _chars.Length)
         {
             Array.Resize(ref _chars, Length * 2);

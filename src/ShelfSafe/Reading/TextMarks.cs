@@ -9,6 +9,9 @@ internal static class TextMarks
     /// <summary>Whether a character shows nothing: spaces of every width, line ends, joiners, byte-order marks.</summary>
     public static bool IsBlank(char c) => char.IsWhiteSpace(c) || c is '\u200B' or '\u200C' or '\u2060' or '\uFEFF' or '\uFE0F';
 
+    /// <summary>Whether a character has no width and parts no words: zero-width spaces and joiners, soft hyphens, marks of direction.</summary>
+    public static bool IsInvisible(char c) => c is '\u00AD' or '\u034F' or '\u180E' or '\u2060' or '\uFEFF' or (>= '\u200B' and <= '\u200F') or (>= '\u202A' and <= '\u202E') or (>= '\u2061' and <= '\u2064') or (>= '\u2066' and <= '\u2069');
+
     /// <summary>Whether a character is used as a bullet or a check box by people who write no Markdown.</summary>
     public static bool IsBullet(char c) => c is '•' or '·' or '‣' or '◦' or '▪' or '▫' or '●' or '○' or '■' or '□'
         or '▢' or '☐' or '☑' or '☒' or '✓' or '✔' or '◻' or '◼' or '∙' or '⁃' or '➤' or '►' or '▸';
