@@ -25,6 +25,9 @@ internal sealed class ProcessWords
         Say("pressure ..2 # minute|min|mins|hour|hr", mark => mark with { Method = "pressure" });
         Say("process|reprocess ..8 minute|min|mins|hour|hr|pound|lb|lbs|psi|canner", mark => mark with { Says = true });
         Say("process ..2 jar|pint|quart", mark => mark with { Says = true });
+        Say("psi|psig|kpa", mark => mark with { Says = true });
+        Say("# lb|lbs|pound of? pressure", mark => mark with { Says = true });
+        Say("pressure ..4 # lb|lbs|pound", mark => mark with { Says = true });
         Say("vent|vented|venting|exhaust|exhausted ..8 # minute|min|mins", mark => mark with { Vents = true });
         Say("# minute|min|mins ..4 vent|venting", mark => mark with { Vents = true });
         Say("stand|rest|wait|cool ..3 # minute|min|mins", mark => mark with { Vents = true });
@@ -38,6 +41,7 @@ internal sealed class ProcessWords
         Say("quart|qt", mark => mark with { Jar = "quart" });
         Say("gallon", mark => mark with { Jar = "gallon" });
         Add("# lb|lbs|pound|psi|psig ..1 pressure?", (tokens, at, end) => new(at, end) { Psi = PrintedProcessReader.ToPsi(tokens[at].Number, "psi") });
+        Add("# lb|lbs|pound of pressure", (tokens, at, end) => new(at, end) { Psi = PrintedProcessReader.ToPsi(tokens[at].Number, "psi") });
         Add("# kpa", (tokens, at, end) => new(at, end) { Psi = PrintedProcessReader.ToPsi(tokens[at].Number, "kpa") });
         Add("# bar", (tokens, at, end) => new(at, end) { Psi = PrintedProcessReader.ToPsi(tokens[at].Number, "bar") });
         Add("# ml|cc|millilitre|milliliter ..1 jar|bottle|size", (tokens, at, end) => new(at, end) { Jar = JarOf(tokens[at].Number) });

@@ -5,7 +5,7 @@ namespace ShelfSafe.Steps;
 /// <summary>One row of <c>rules/step-facts.csv</c>; several rows of one fact are alternatives.</summary>
 /// <remarks>
 /// <paramref name="Fact"/> is a fact id, <c>@name</c> (a list of words) or <c>%name</c> (a list of phrases parted by <c>;</c>).
-/// A pattern is a phrase, then conditions: <c>&amp; phrase</c> in the same sentence, <c>~ phrase</c> in the same or a neighbouring one.
+/// A pattern is a phrase, then conditions: <c>&amp; phrase</c> in the same sentence, <c>~ phrase</c> in the same or a neighbouring one, <c>^ phrase</c> anywhere in the recipe.
 /// Exceptions are parted by <c>;</c>: a phrase in the same sentence, <c>&lt; phrase</c> just before the hit, <c>&lt;&lt; phrase</c> right before it,
 /// <c>~ phrase</c> in the same or a neighbouring sentence, <c>^ phrase</c> anywhere in the recipe. The phrases: see <see cref="PhraseCompiler"/>.
 /// </remarks>

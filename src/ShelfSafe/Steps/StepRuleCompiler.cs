@@ -81,7 +81,7 @@ internal sealed class StepRuleCompiler
                 {
                     core = piece;
                 }
-                else if (Condition(alternative[from - 2] == '~' ? PhraseScope.Neighbour : PhraseScope.Sentence, piece, needs) is { } fault)
+                else if (Condition(NeedScope(alternative[from - 2]), piece, needs) is { } fault)
                 {
                     return fault;
                 }
@@ -110,11 +110,18 @@ internal sealed class StepRuleCompiler
         _ => (PhraseScope.Sentence, text),
     };
 
+    private static PhraseScope NeedScope(char sign) => sign switch
+    {
+        '~' => PhraseScope.Neighbour,
+        '^' => PhraseScope.Part,
+        _ => PhraseScope.Sentence,
+    };
+
     private static int NextCondition(string text, int from)
     {
         for (int at = from; at + 2 < text.Length; at++)
         {
-            if (text[at] == ' ' && text[at + 1] is ('&' or '~') && text[at + 2] == ' ')
+            if (text[at] == ' ' && text[at + 1] is ('&' or '~' or '^') && text[at + 2] == ' ')
             {
                 return at;
             }
