@@ -14,6 +14,12 @@ internal sealed class HazardTraits(RuleLists lists)
     /// <summary>Whether a food of the steps counts though no list names it.</summary>
     public bool CountsFromSteps(FoodRow food) => food.Traits.Any(_fromSteps.Contains);
 
-    /// <summary>Whether both foods carry one of the traits by which a food of the steps counts.</summary>
-    public bool Share(FoodRow food, FoodRow other) => (food.TraitMask & other.TraitMask) != 0 && food.Traits.Any(trait => _fromSteps.Contains(trait) && other.Has(trait));
+    /// <summary>Whether a food of the steps counts by more than being fat.</summary>
+    public bool CountsBeyondFat(FoodRow food) => food.Traits.Any(trait => trait != "fat" && _fromSteps.Contains(trait));
+
+    /// <summary>Whether the list brings every hazard by which a food of the steps counts: oil does not stand for cream.</summary>
+    /// <param name="listed">Whether the list has a trait.</param>
+    /// <param name="named">The food of the steps, the title or a note.</param>
+    public bool Covers(Func<string, bool> listed, FoodRow named) =>
+        CountsFromSteps(named) && named.Traits.Where(_fromSteps.Contains).All(listed);
 }

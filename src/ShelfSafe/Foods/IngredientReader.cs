@@ -112,8 +112,19 @@ public sealed class IngredientReader
 
         string[] words = WordFolding.Words(state.Phrase);
         bool vessel = state.Measures is [{ Unit: "jar" or "bottle" }, ..] && words.All(word => char.IsDigit(word[0]) || _words.Is("filler", word) || _words.Is("prep", word));
-        return vessel || words.Any(word => _words.Is("equipment", WordFolding.Singular(word)));
+        return vessel || Array.Exists(words, IsTool) && (IsTool(Head(words)) || _words.Is("jar-word", Head(words)) || _words.Is("serve-verb", words[0]) || words.All(word => IsTool(word) || _words.Is("filler", word) || _words.Is("prep", word) || _words.Is("size", word) || !char.IsLetter(word[0])));
     }
+
+    // "Square of muslin", "string to tie it with", "lids and rings": what the line is about stands before the little word, or behind "of".
+    private static string Head(string[] words)
+    {
+        int of = Array.IndexOf(words, "of");
+        string[] from = of >= 0 && of < words.Length - 1 ? words[(of + 1)..] : words;
+        int end = Array.FindIndex(from, word => word is "with" or "for" or "to" or "in" or "from" or "and" or "or" or "that" or "large" or "big" or "fitted" or "lined");
+        return end > 0 ? from[end - 1] : from[^1];
+    }
+
+    private bool IsTool(string word) => _words.Is("equipment", WordFolding.Singular(word));
 
     private static LineFood Make(IngredientLine line, LineState state, (int Start, int End) at, FoodMatch match, bool notFood, string? shares, ImmutableArray<Alternative> alternatives, string? food = null)
     {

@@ -46,6 +46,9 @@ internal sealed class RuleLists
     /// <summary>Groups of foods whose plain process was set for food in plain pieces.</summary>
     public const string PlainGroups = "plain-groups";
 
+    /// <summary>Groups of foods by which no published process fails where a step adds some.</summary>
+    public const string HarmlessGroups = "harmless-groups";
+
     /// <summary>Words for what thickens, looked for in the steps of a published recipe.</summary>
     public const string ThickenerWords = "thickener-words";
 
@@ -53,7 +56,7 @@ internal sealed class RuleLists
     public static readonly string[] All =
     [
         KeptTraits, StepTraits, BodyTraits, SwellingTraits, WetTraits, WetFacts, AcidKinds, StewKinds, DryKinds, MendingRules,
-        BulkGroups, SolidGroups, ListedGroups, PlainGroups, ThickenerWords,
+        BulkGroups, SolidGroups, ListedGroups, PlainGroups, HarmlessGroups, ThickenerWords,
     ];
 
     private readonly RowTable<Row> _rows;

@@ -16,9 +16,9 @@ internal sealed class Denials(LineWordTable words)
     /// <param name="before">The folded words of the line up to it.</param>
     public bool LeavesOut(ReadOnlySpan<string> before)
     {
-        foreach (string word in before[Math.Max(0, before.Length - BeforeFood)..])
+        for (int i = before.Length - 1; i >= Math.Max(0, before.Length - BeforeFood) && IsOpen(before[i]); i--)
         {
-            if (IsWithout(word))
+            if (IsWithout(before[i]))
             {
                 return true;
             }
@@ -100,6 +100,9 @@ internal sealed class Denials(LineWordTable words)
 
         return false;
     }
+
+    // "Without meat with pesto": a denial does not reach past the word that begins something new.
+    private bool IsOpen(string word) => !words.Is("denial-ends", word);
 
     private bool IsWithout(string word) => Denies(word, "line-without");
 

@@ -16,6 +16,8 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
     private readonly TextFoods _foods = new(catalogue, words, texts, limits, lists);
     private readonly AcidWords _acid = new(words, texts, limits, jarAcid);
     private readonly NamedJars _jars = new(words, jars, limits);
+    private readonly ProcessDoubts _doubts = new(words);
+    private readonly StepAdditions _additions = new(words, texts, lists, new(catalogue, words, texts, lists));
 
     /// <summary>Findings that bar a yes as written.</summary>
     /// <param name="recipe">The recipe, for its title.</param>
@@ -31,7 +33,7 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
     ];
 
     private IEnumerable<RawFinding> InText(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome) =>
-        All("step-food", batch, _foods.InTitle(recipe, part, batch, outcome.Lead?.Kind == "category").Concat(_foods.BesideTheSteps(part, batch)).Concat(_foods.Unserved(part, batch)));
+        All("step-food", batch, _foods.InTitle(recipe, part, batch, outcome.Lead?.Kind == "category").Concat(_foods.BesideTheSteps(part, batch)).Concat(_foods.Unserved(part, batch)).Concat(_additions.Find(recipe, part, batch)));
 
     private IEnumerable<RawFinding> InJars(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome)
     {
@@ -39,6 +41,16 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
         if (batch.Fact(JarSteps.Filled) is { } filled && !canned && !batch.Facts.Any(fact => fact.Id.StartsWith("unsafe-", StringComparison.Ordinal)))
         {
             yield return One("no-canner", batch, (filled.Span, filled.Words));
+        }
+
+        foreach (RawFinding doubt in All("process-in-doubt", batch, outcome.Outcome == Outcome.DryStorage ? [] : _doubts.Find(part, batch)))
+        {
+            yield return doubt;
+        }
+
+        if (batch.Fact("amounts-loose") is { } loose)
+        {
+            yield return One("loose-amounts", batch, (loose.Span, loose.Words));
         }
 
         if (_jars.TooLarge(recipe, part, outcome.Lead?.Processes ?? []) is { } jar)
@@ -59,8 +71,8 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
             yield return other;
         }
 
-        bool pieces = outcome.Lead is { Kind: "category", IsSmooth: false } && outcome.Outcome != Outcome.DryStorage;
-        if (pieces && _tails.Prepared(line, batch) is { } prepared)
+        bool pieces = outcome.Lead is { Kind: "category", IsSmooth: false };
+        if (outcome.Outcome != Outcome.DryStorage && _tails.Prepared(line, batch, pieces) is { } prepared)
         {
             yield return One("prepared-food", batch, prepared);
         }

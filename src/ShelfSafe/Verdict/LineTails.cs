@@ -28,7 +28,7 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, Re
         foreach (FoodMention mention in read.Mentions)
         {
             if (mention.Match.Candidates.Any(food => own.Any(item => item.Food?.Id == food.Id || Kin(item, food)))
-                || mention.Words.Split(' ').Any((named ??= Named(own)).Contains)
+                || IsRead(mention, named ??= Named(own))
                 || words.Is("step-not-food", mention.Words) || words.Is("step-verb", mention.Words) || words.Is("line-not-food", mention.Words)
                 || mention.Match.Candidates.All(food => food.Acidity == FoodAcidity.Dry && !catalogue.Traits.CountsFromSteps(food))
                 || Tool(text, mention.End) || _denials.LeavesOut(read.Before(mention.Start)))
@@ -40,16 +40,27 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, Re
         }
     }
 
-    /// <summary>A word that says the food was prepared in a way for which no plain process was set.</summary>
-    public (SourceSpan Span, string Words)? Prepared(IngredientLine line, Batch batch)
+    // "White sauce" behind white potatoes is another food: a hazard is known by its last word. Fat of a listed animal is its own.
+    private bool IsRead(FoodMention mention, HashSet<string> read)
+    {
+        string[] all = mention.Words.Split(' ');
+        return (mention.Match.Candidates.Any(catalogue.Traits.CountsBeyondFat) ? all[^1..] : all).Any(read.Contains);
+    }
+
+    /// <summary>A word that says the food was prepared in a way for which no process was set.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="batch">The dish.</param>
+    /// <param name="plain">Whether a plain pack leads: then every such state counts, else only what no tested recipe holds ("battered").</param>
+    public (SourceSpan Span, string Words)? Prepared(IngredientLine line, Batch batch, bool plain)
     {
         string text = line.Text.Text;
         List<BatchItem> own = Own(line, batch);
-        if (!own.Any(item => item.InJar && item.Food is { } food && _plain.Contains(food.Group)))
+        if (!own.Any(item => item.InJar && item.Food is { } food && (_plain.Contains(food.Group) || food.Group == "legume-dried")))
         {
             return null;
         }
 
+        bool dried = own.All(item => item.Food is { Group: "legume-dried" });
         HashSet<string> named = [.. own.Where(item => item.Food is not null).SelectMany(item => WordFolding.Words(item.Food!.Name))];
         ReadText read = texts.Of(text);
         string before = string.Empty;
@@ -57,7 +68,8 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, Re
         {
             bool cut = word.Plain == "roast" && words.Is("roast-cut", before); // a chuck roast is raw
             before = word.Plain;
-            if (words.Is("line-state", word.Plain) && !cut && !named.Contains(word.Plain) && !_denials.LeavesOut(read.Before(word.Start)))
+            bool state = words.Is("line-state-any", word.Plain) || (plain && !dried && words.Is("line-state", word.Plain));
+            if (state && !cut && !named.Contains(word.Plain) && !_denials.LeavesOut(read.Before(word.Start)))
             {
                 return (line.Text.Map(word.Start, word.End), text[word.Start..word.End]);
             }

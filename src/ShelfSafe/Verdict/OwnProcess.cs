@@ -20,7 +20,7 @@ internal sealed class OwnProcess(HazardRoom hazards, WordTable table)
     public IEnumerable<RawFinding> Find(Recipe recipe, Batch batch, Candidate? lead, Kitchen kitchen)
     {
         ImmutableArray<ProcessRow> rows = lead is { Judgement: not Judgement.Refuses } ? lead.Processes : [];
-        if (lead?.Kind == "category" && RawInHotOnly(rows, batch) is { } raw)
+        if (RawInHotOnly(rows, batch, lead?.Kind == "category") is { } raw)
         {
             yield return raw;
         }
@@ -52,16 +52,16 @@ internal sealed class OwnProcess(HazardRoom hazards, WordTable table)
     }
 
     // A raw pack where only a hot pack was tested: the food starts colder than the time was set for. Steps that fill jars and
-    // heat nothing before it are a raw pack too, whatever they call it.
-    private RawFinding? RawInHotOnly(ImmutableArray<ProcessRow> rows, Batch batch)
+    // heat nothing before it are a raw pack too, whatever they call it. A text that says both is read at its worse.
+    private RawFinding? RawInHotOnly(ImmutableArray<ProcessRow> rows, Batch batch, bool open)
     {
         if (rows.IsEmpty || !rows.All(row => row.Pack == "hot"))
         {
             return null;
         }
 
-        StepFact? raw = batch.Says("hot-pack") ? null : batch.Fact("raw-pack");
-        raw ??= batch.Says(JarSteps.Heated) ? null : batch.Fact(JarSteps.Filled);
+        StepFact? raw = batch.Fact("raw-pack");
+        raw ??= !open || batch.Says(JarSteps.Heated) ? null : batch.Fact(JarSteps.Filled);
         return raw is null ? null : hazards.Raise("raw-start", null, batch, raw.Span, raw.Words, FindingLevel.Change);
     }
 

@@ -39,8 +39,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
                 if (mention.Match is Identified { Food: { } food }
                     && catalogue.Traits.CountsFromSteps(food)
                     && !words.Is("step-not-food", mention.Words)
-                    && !IsVerb(sentence.Text.Text, mention)
-                    && !_denials.OfFood(read, mention.Start)
+                    && !IsNoFood(read, mention)
                     && !(food.Has("fat") && IsSetAside(sentence)) // "trim off all the tallow"
                     && !Covered(food, mention, listed, IsAdded(read, mention))
                     && seen.Add(food.Id))
@@ -110,8 +109,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
                     && _listed.Contains(food.Group)
                     && !words.Is("step-verb", mention.Words)
                     && !words.Is("step-not-food", mention.Words)
-                    && !IsVerb(sentence.Text.Text, mention)
-                    && !_denials.OfFood(read, mention.Start)
+                    && !IsNoFood(read, mention)
                     && !Covered(food, mention, listed, IsAdded(read, mention))
                     && !IsOwnFerment(food, facts, listed)
                     && !kinds.Contains(WordFolding.Singular(mention.Words)) // "pour over the pickles" in a recipe for pickles
@@ -161,6 +159,9 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
     private static bool Animal(string group) => group is "meat" or "poultry" or "seafood";
 
     private static bool Plant(string group) => group is "vegetable" or "fruit" or "tomato" or "mushroom" or "legume-dried" or "legume-fresh" or "herb-spice-dried";
+
+    /// <summary>Whether a word for a food is a verb or a tool at its place, or is named to be left out.</summary>
+    public bool IsNoFood(ReadText read, FoodMention mention) => IsVerb(read.Text, mention) || _denials.OfFood(read, mention.Start);
 
     // "Butter the tin", "fish out the leaf", "an old yoghurt tub", "across the grain": the word is what is done, a tool, or a way to cut.
     private bool IsVerb(string text, FoodMention mention)
@@ -238,7 +239,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
                 continue;
             }
 
-            if ((item.Food is { } own && (own.Id == food.Id || catalogue.Traits.Share(food, own)))
+            if ((item.Food is { } own && (own.Id == food.Id || catalogue.Traits.Covers(own.Has, food)))
                 || Array.IndexOf(texts.Of(item.Ingredient.Line.Text.Text).Singulars, last) >= 0)
             {
                 return true;

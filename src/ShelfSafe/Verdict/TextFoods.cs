@@ -18,31 +18,30 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Re
     /// <param name="recipe">The recipe.</param>
     /// <param name="part">The dish.</param>
     /// <param name="batch">Its batch.</param>
-    /// <param name="plain">Whether an open category leads: then a state in the title ("creamy") speaks against it too.</param>
+    /// <param name="plain">Whether an open category leads: then every state in the title ("shredded") speaks against it, else only what no tested recipe is ("creamy").</param>
     public IEnumerable<(SourceSpan Span, string Words)> InTitle(Recipe recipe, RecipePart part, Batch batch, bool plain)
     {
-        string? title = part.Name ?? recipe.Title;
-        int at = title is null ? -1 : recipe.Text.IndexOf(title, StringComparison.Ordinal);
-        if (at < 0)
-        {
-            yield break;
-        }
-
-        ReadText read = texts.Of(title!);
+        string title = part.Name ?? recipe.Title ?? string.Empty;
+        int at = recipe.Text.IndexOf(title, StringComparison.Ordinal);
+        // A title with marks in it is not found as it stands; then the first character stands for its place.
+        SourceSpan Place(int start, int end) => at < 0 ? new(0, Math.Min(1, recipe.Text.Length)) : new(at + start, at + end);
+        ReadText read = texts.Of(title);
         foreach (FoodMention mention in read.Mentions)
         {
-            bool product = batch.IsKind("spice-mix") && mention.Match.Candidates is [_, ..] all && all.All(static food => food.Has("dry-spice"));
-            if (!product && !words.Is("title-not-food", mention.Words) && IsForeign(mention, read, part, batch))
+            // "Apple butter" is its own dish; "apples with butter" holds butter. A dry mix is named for its spice.
+            bool own = (words.Is("title-not-food", mention.Words) && read.Before(mention.Start) is not [.., "with"])
+                || (batch.IsKind("spice-mix") && mention.Match.Candidates is [_, ..] all && all.All(static food => food.Has("dry-spice")));
+            if (!own && IsForeign(mention, read, part, batch))
             {
-                yield return (new(at + mention.Start, at + mention.End), title![mention.Start..mention.End]);
+                yield return (Place(mention.Start, mention.End), title[mention.Start..mention.End]);
             }
         }
 
-        foreach (PlacedWord word in plain ? read.Placed : [])
+        foreach (PlacedWord word in read.Placed)
         {
-            if (words.Is("title-state", word.Plain))
+            if (words.Is("title-state-any", word.Plain) || (plain && words.Is("title-state", word.Plain)))
             {
-                yield return (new(at + word.Start, at + word.End), title![word.Start..word.End]);
+                yield return (Place(word.Start, word.End), title[word.Start..word.End]);
             }
         }
     }
@@ -57,7 +56,7 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Re
                 continue;
             }
 
-            foreach (FoodMention mention in read.Has("note-adds") ? read.Mentions : [])
+            foreach (FoodMention mention in read.Has("note-adds") || !read.Has("note-beside") ? read.Mentions : [])
             {
                 if (IsForeign(mention, read, part, batch))
                 {
@@ -177,11 +176,25 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Re
     private bool IsForeign(FoodMention mention, ReadText read, RecipePart part, Batch batch) =>
         mention.Match.Candidates is { IsEmpty: false } candidates
         && candidates.All(food => catalogue.Traits.CountsFromSteps(food) || _bulk.Contains(food.Group) || mention.Words.Split(' ').Any(word => words.Is("dish-word", word)))
-        && !words.Is("step-not-food", mention.Words) && !words.Is("step-verb", mention.Words) && !words.Is("step-generic", mention.Words) && !words.Is("line-not-food", mention.Words)
+        && !words.Is("step-not-food", mention.Words) && !words.Is("step-verb", mention.Words) && !IsGeneric(mention, batch) && !words.Is("line-not-food", mention.Words)
         && !_denials.LeavesOutForGood(read.Before(mention.Start))
-        && !candidates.Any(food => batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || own.Group == food.Group && food.Group is "meat" or "poultry" or "seafood" or "pasta" or "grain" || catalogue.Traits.Share(own, food))))
+        && !candidates.Any(food => catalogue.Traits.Covers(trait => batch.Items.Any(item => item.Has(trait)), food) // "cocoa mix" of listed milk powder and cocoa
+            || batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || (own.Group == food.Group && food.Group is "meat" or "poultry" && !catalogue.Traits.CountsFromSteps(food)))))
         && !IsDish(mention.Words, part)
-        && !mention.Words.Split(' ').Any(word => word.Length > 3 && StepFoods.Known(part).Contains(word));
+        && !IsListed(mention, part);
+
+    // "The meat", "the beans" stand for what is listed; "fish works too" is another food where the list has none.
+    private bool IsGeneric(FoodMention mention, Batch batch) =>
+        words.Is("step-generic", mention.Words) && (mention.Match.Candidates.All(food => food.Group is not ("seafood" or "meat" or "poultry")) || batch.Items.Any(item => item.Food is null || mention.Match.Candidates.Any(food => food.Group == item.Food.Group)));
+
+    // "Garlic oil" is no listed garlic: what a hazard is called by its last word must be listed. "White peaches" are no white vinegar.
+    private bool IsListed(FoodMention mention, RecipePart part)
+    {
+        string[] all = mention.Words.Split(' ');
+        HashSet<string> known = StepFoods.Known(part);
+        bool hazard = mention.Match.Candidates.Any(catalogue.Traits.CountsFromSteps);
+        return (hazard ? all[^1..] : all).Any(word => word.Length > 3 && known.Contains(word) && !words.Is("filler", word) && !words.Is("colour", word));
+    }
 
     // "Tomato salsa" names the dish and its own foods; "corn salsa" names corn too.
     private bool IsDish(string phrase, RecipePart part)
