@@ -1,0 +1,87 @@
+using FsCheck;
+using FsCheck.Xunit;
+using ShelfSafe.Core;
+using ShelfSafe.Pack;
+using ShelfSafe.Verdict;
+using Xunit;
+using Outcome = ShelfSafe.Core.Outcome;
+
+namespace ShelfSafe.Tests.Properties;
+
+/// <summary>The tightening principle where it matters most: over recipes that are permitted, with something more written into them.</summary>
+[Properties(Arbitrary = [typeof(PermittedRecipes)], MaxTest = 250, Replay = "(20261127,1)")]
+public class PermittedRecipeProperties
+{
+    // Findings about shares, amounts and the whole batch may go when a food is added: it thins, dilutes, or makes another dish of it.
+    private static readonly string[] ShareRules = ["too-little-liquid", "proportions", "fat", "dense", "low-sugar", "syrup", "low-acid", "untested-food", "borderline-acid", "sound", "own-process", "raw-start", "jar-too-large", "unmeasured"];
+
+    private readonly RecipeVetter _vetter = RecipeVetter.Create(RulePack.Default);
+
+    [Fact]
+    public void All_AsWritten_ArePermitted() =>
+        Assert.All(PermittedRecipes.All, sketch => Assert.True(IsPermitted(Vet(sketch)), sketch.Title + ": " + string.Join("; ", Vet(sketch).Findings.Where(finding => finding.Level >= FindingLevel.Change).Select(finding => finding.Message))));
+
+    [Fact]
+    public void All_ServedWithABarredFood_ArePermittedStill() =>
+        Assert.All(PermittedRecipes.All, sketch => Assert.True(IsPermitted(Vet(sketch.Markdown() + "\nWhen you open a jar, serve it with bread and butter.\n")), sketch.Title));
+
+    [Property]
+    public bool Vet_BarredFoodInAnyPlace_IsNeverPermittedNow(HiddenFood hidden) => !IsPermitted(Vet(hidden.Markdown()));
+
+    [Property]
+    public bool Vet_ProcessUndone_IsNeverPermittedNow(UndoneProcess undone) => !IsPermitted(Vet(undone.Markdown()));
+
+    [Property]
+    public bool Vet_UnidentifiedBulkFood_IsNeverPermittedNow(PermittedRecipe recipe, PositiveInt grams) =>
+        !IsPermitted(Vet(With(recipe.Sketch, new(300 + grams.Get, 300 + grams.Get, "zorblatt"))));
+
+    [Property]
+    public bool Vet_AmountWidened_PermitsNoMore(PermittedRecipe recipe, PositiveInt which, PositiveInt more)
+    {
+        RecipeSketch sketch = recipe.Sketch;
+        int index = which.Get % sketch.Lines.Count;
+        VettingReport wide = Vet(sketch with { Lines = [.. sketch.Lines.Select((own, i) => i == index ? own with { High = own.High + (more.Get * 50) } : own)] });
+        return !IsPermitted(wide) || wide.Outcome == Vet(sketch).Outcome;
+    }
+
+    [Property]
+    public bool Vet_FoodAdded_RemovesOnlyShareFindings(PermittedRecipe recipe, HiddenFood first, HiddenFood second)
+    {
+        RecipeSketch one = With(recipe.Sketch, new(200, 200, first.Food));
+        RecipeSketch both = With(one, new(150, 150, second.Food));
+        HashSet<(string, string?)> after = [.. Vet(both).Findings.Select(finding => (finding.Rule, finding.Ingredient))];
+        return first.Food == second.Food || Vet(one).Findings.Where(finding => finding.Level >= FindingLevel.Change && finding.Ingredient == first.Food && !ShareRules.Contains(finding.Rule, StringComparer.Ordinal))
+            .All(finding => after.Contains((finding.Rule, finding.Ingredient)));
+    }
+
+    // "Neither names nor counts as its liquid": a food that title and steps do not speak of, and no water, broth or sugar.
+    [Property]
+    public bool Vet_FoodTakenAway_IsPermittedStill(PermittedRecipe recipe, PositiveInt which)
+    {
+        RecipeSketch sketch = recipe.Sketch;
+        SketchLine line = sketch.Lines[which.Get % sketch.Lines.Count];
+        bool named = line.Food.Split(' ', ',').Where(word => word.Length > 3).Any(word => (sketch.Title + " " + sketch.Steps).Contains(word[..Math.Min(5, word.Length)].TrimEnd('s'), StringComparison.OrdinalIgnoreCase));
+        return named || sketch.Lines.Count == 1 || IsPermitted(Vet(sketch with { Lines = [.. sketch.Lines.Where(own => own != line)] }));
+    }
+
+    [Property]
+    public bool Vet_EveryAmountScaled_KeepsTheOutcome(PermittedRecipe recipe, PositiveInt times) =>
+        Vet(recipe.Sketch.Markdown(scale: 1 + (times.Get % 4))).Outcome == Vet(recipe.Sketch).Outcome;
+
+    [Property]
+    public bool Vet_LinesReversedOrRestyled_KeepsTheOutcome(PermittedRecipe recipe)
+    {
+        Outcome plain = Vet(recipe.Sketch).Outcome;
+        return Vet(recipe.Sketch with { Lines = [.. recipe.Sketch.Lines.Reverse()] }).Outcome == plain
+            && Vet(recipe.Sketch.Markdown(bullet: "1. ")).Outcome == plain
+            && Vet(recipe.Sketch.Markdown(bullet: "* ", end: "\r\n")).Outcome == plain;
+    }
+
+    private static RecipeSketch With(RecipeSketch sketch, SketchLine line) => sketch with { Lines = [.. sketch.Lines, line] };
+
+    private static bool IsPermitted(VettingReport report) => report.Outcome is Outcome.BoilingWater or Outcome.Pressure or Outcome.DryStorage;
+
+    private VettingReport Vet(RecipeSketch sketch) => Vet(sketch.Markdown());
+
+    private VettingReport Vet(string text) => _vetter.Vet(text, Kitchen.Unknown);
+}
