@@ -25,7 +25,7 @@ internal sealed class StepAdditions(LineWordTable words, ReadTexts texts, RuleLi
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, batch.Facts))
+            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, batch.Facts, StepWater.AllDry(batch.Items)))
             {
                 continue;
             }
@@ -35,7 +35,7 @@ internal sealed class StepAdditions(LineWordTable words, ReadTexts texts, RuleLi
             foreach (FoodMention mention in read.Mentions)
             {
                 listed |= mention.Words.Split(' ').Any(known.Contains);
-                if (IsNew(mention, batch, known) && !stepFoods.IsNoFood(read, mention) && seen.Add(mention.Words))
+                if (IsNew(mention, batch, known) && !stepFoods.IsNoFood(read, mention) && !stepFoods.IsCutAway(sentence, mention, known) && seen.Add(mention.Words))
                 {
                     yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
                 }

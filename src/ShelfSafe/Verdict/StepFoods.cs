@@ -113,7 +113,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
                     && !Covered(food, mention, listed, IsAdded(read, mention))
                     && !IsOwnFerment(food, facts, listed)
                     && !kinds.Contains(WordFolding.Singular(mention.Words)) // "pour over the pickles" in a recipe for pickles
-                    && !(IsSetAside(sentence) && IsPartOfListed(mention, known.Value))
+                    && !IsCutAway(sentence, mention, known.Value)
                     && !(IsGeneric(mention.Words) && listed.Any(item => item.Food is null || (peppers ? item.Food.Group == food.Group : Kindred(item.Food.Group, food.Group))))
                     && seen.Add(food.Id))
                 {
@@ -225,9 +225,9 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
     private static bool IsOwnFerment(FoodRow food, ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed) =>
         food.Has("fermented") && facts.Any(fact => fact.Id == "fermented") && food.Has("brassica") && listed.Any(item => item.Has("brassica"));
 
-    // "Trim the beet tops", "discard the celery leaves": a part of what the list names, that is cut away.
-    private static bool IsPartOfListed(FoodMention mention, HashSet<string> known) =>
-        mention.Words.Split(' ') is [var whole, _, ..] && known.Contains(WordFolding.Singular(whole));
+    /// <summary>Whether a food is a part of what the list names that is cut away: "trim the beet tops", "discard the celery leaves".</summary>
+    public bool IsCutAway(StepSentence sentence, FoodMention mention, HashSet<string> known) =>
+        IsSetAside(sentence) && mention.Words.Split(' ') is [var whole, _, ..] && known.Contains(WordFolding.Singular(whole));
 
     private bool Covered(FoodRow food, FoodMention mention, ImmutableArray<BatchItem> listed, bool added)
     {
