@@ -48,7 +48,8 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
             yield return doubt;
         }
 
-        if (batch.Fact("amounts-loose") is { } loose)
+        // Dry foods keep in any proportion.
+        if (outcome.Outcome != Outcome.DryStorage && batch.Fact("amounts-loose") is { } loose)
         {
             yield return One("loose-amounts", batch, (loose.Span, loose.Words));
         }
