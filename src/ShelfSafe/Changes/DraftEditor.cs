@@ -13,6 +13,7 @@ internal sealed class DraftEditor
     private readonly HashSet<DraftLine> _ownServing = [];
     private readonly SeasoningLines _seasonings;
     private readonly StepRewriter _steps;
+    private readonly DraftLines _lines;
 
     /// <summary>Prepares an editor of one draft.</summary>
     public DraftEditor(AdaptRules rules, Draft draft)
@@ -20,6 +21,7 @@ internal sealed class DraftEditor
         (_rules, Draft, Log) = (rules, draft, new(rules));
         _steps = new(rules, draft, Log, _entries, _ownServing);
         _seasonings = new(rules, Log, _entries);
+        _lines = new(rules, draft, Log, _entries);
         Added = new(rules, draft, Log);
     }
 
@@ -178,7 +180,7 @@ internal sealed class DraftEditor
                 changed = true;
                 if (!_seasonings.CutDown(line, report))
                 {
-                    MoveLine(line, _rules[finding.Rule], _rules[finding.Rule].Treatment, [.. finding.Sources]);
+                    _lines.Move(line, _rules[finding.Rule], _rules[finding.Rule].Treatment, [.. finding.Sources]);
                 }
             }
         }
@@ -222,57 +224,15 @@ internal sealed class DraftEditor
     /// <summary>Brings the list to the amounts of a published recipe.</summary>
     public void BringTo(FormulaComparison comparison)
     {
-        ImmutableArray<SourceReference> source = [new(string.Empty, comparison.Source, string.Empty, comparison.Url)];
-        foreach (FormulaAmount amount in comparison.Amounts)
+        if (_lines.BringTo(comparison, _steps.Arrived))
         {
-            DraftLine[] own = [.. Draft.Lines.Where(line => amount.Offsets.Contains(line.Offset))];
-            if (own.FirstOrDefault(IsShared) is { } shared)
-            {
-                Log.Ask("@shared-line", shared.Text);
-                return;
-            }
-
-            if (own.Length > 0 || amount.Required)
-            {
-                SetAmount(own, amount.Line, source);
-            }
+            _steps.Follow();
         }
-
-        foreach (DraftLine line in Draft.Lines.Where(line => comparison.Extra.Contains(line.Offset)).ToArray())
-        {
-            MoveLine(line, _rules["@formula-extra"], "leave-out", source);
-        }
-
-        _steps.Follow();
     }
 
     private static string Joined(string[] foods) => foods.Length == 1 ? foods[0] : $"{string.Join(", ", foods[..^1])} and {foods[^1]}";
 
     private AdaptRow RowOf(Finding finding) => finding.Level == FindingLevel.Stop ? _rules["proportions"] : _rules.For(finding);
-
-    // The published amount takes the place of the first line of its food, or is a new line; further lines of that food go.
-    private void SetAmount(DraftLine[] own, string amount, ImmutableArray<SourceReference> source)
-    {
-        string before = string.Join("; ", own.Select(line => line.Text));
-        if (own.Length == 0)
-        {
-            Draft.Lines.Add(new(amount, null, -1));
-            _steps.Arrived.UnionWith(Mentions.Words(amount));
-        }
-        else
-        {
-            own[0].Text = amount;
-            own[0].Place = DraftPlace.Kept;
-            foreach (DraftLine line in own.Skip(1))
-            {
-                line.Place = DraftPlace.Out;
-            }
-        }
-
-        Log.Changes.Add(new("amount", before, amount, _rules["@formula"].Text, source));
-    }
-
-    private bool IsShared(DraftLine line) => _entries.TryGetValue(line, out ImmutableArray<IngredientReport> entries) && entries.Length != 1;
 
     private void Move(VettingReport report, Finding finding, AdaptRow row, DraftLine? line, DraftStep? step)
     {
@@ -280,7 +240,7 @@ internal sealed class DraftEditor
         {
             if (!_seasonings.MayStay(finding, line, report))
             {
-                MoveLine(line, row, row.Treatment, [.. finding.Sources]);
+                _lines.Move(line, row, row.Treatment, [.. finding.Sources]);
             }
         }
         else if (step is { Place: DraftPlace.Kept, Added: false } && finding.Ingredient is null or { Length: > 0 })
@@ -290,24 +250,6 @@ internal sealed class DraftEditor
         else if (line is null && step is null)
         {
             Log.Give(finding);
-        }
-    }
-
-    // A line with more than one food, or with one that was not read, is never split or dropped by guess.
-    private void MoveLine(DraftLine line, AdaptRow row, string treatment, ImmutableArray<SourceReference> sources)
-    {
-        if (!_entries.TryGetValue(line, out ImmutableArray<IngredientReport> entries) || entries.Length != 1)
-        {
-            Log.Ask("@shared-line", line.Text);
-        }
-        else if (!entries[0].Identified || entries[0].Alternatives.Any(other => other.FoodId is null && other.Traits.IsEmpty))
-        {
-            Log.Ask("unidentified", line.Text);
-        }
-        else
-        {
-            line.Place = treatment == "leave-out" ? DraftPlace.Out : DraftPlace.Serving;
-            Log.Changes.Add(new(treatment, line.Text, string.Empty, row.Text, sources));
         }
     }
 }

@@ -63,7 +63,7 @@ public sealed class RecipeAdapter
 
         DraftEditor editor = new(_rules, DraftReader.Read(_reader.Read(text), Untitled));
         VettingReport copy = _vetter.Vet(editor.Draft.Print(), kitchen);
-        if (!IsAlike(report, copy))
+        if (!AdaptPromise.IsAlike(report, copy))
         {
             return Freezer(report, [Note("@copy")], []);
         }
@@ -99,7 +99,7 @@ public sealed class RecipeAdapter
         else
         {
             VettingReport first = _vetter.Vet(editor.Draft.Print(), kitchen);
-            bool covered = first.Category?.Id == formula && Method(first.Outcome).Length > 0;
+            bool covered = first.Category?.Id == formula && AdaptPromise.Method(first.Outcome).Length > 0;
             VettingReport? after = covered ? Work(editor, first, kitchen, first) : null;
             done = after is null ? Freezer(report, [.. editor.Log.Questions], [.. editor.Log.Reasons, Note("@no-promise")]) : Finish(editor, first with { Title = report.Title }, kitchen) with { Before = report };
         }
@@ -122,7 +122,7 @@ public sealed class RecipeAdapter
         VettingReport current = _vetter.Vet(editor.Draft.Print(), kitchen);
         for (int round = 0; round < 6 && !editor.Log.IsStuck; round++)
         {
-            if (Method(current.Outcome).Length == 0)
+            if (AdaptPromise.Method(current.Outcome).Length == 0)
             {
                 return Failed(editor, current);
             }
@@ -146,13 +146,13 @@ public sealed class RecipeAdapter
             return null;
         }
 
-        current = Thin(editor, _vetter.Vet(editor.Draft.Print(), kitchen), kitchen);
+        current = new HalfLiquid(_vetter, kitchen).Reach(editor, _vetter.Vet(editor.Draft.Print(), kitchen));
         for (int round = 0; round < 6 && editor.Season(current); round++)
         {
             current = _vetter.Vet(editor.Draft.Print(), kitchen);
         }
 
-        return editor.Log.IsStuck || editor.TooMuchOut(promised) ? null : Keeps(promised, current) ? current : Failed(editor, current);
+        return editor.Log.IsStuck || editor.TooMuchOut(promised) ? null : AdaptPromise.Keeps(promised, current) ? current : Failed(editor, current);
     }
 
     // What still stands in the way is the reason; where nothing does, only the promise is missing.
@@ -167,45 +167,6 @@ public sealed class RecipeAdapter
         return null;
     }
 
-    // The least liquid, in quarter litres, with which the jars are half liquid: its own where nothing speaks against it, else water.
-    private VettingReport Thin(DraftEditor editor, VettingReport current, Kitchen kitchen)
-    {
-        if (!IsTooThick(current) || current.Measures.TotalMillilitres is not { IsBounded: true } total)
-        {
-            return current;
-        }
-
-        VettingReport thin = current;
-        foreach (string liquid in editor.Liquids)
-        {
-            thin = Thin(editor, liquid, (int)Math.Ceiling(total.High / 250) + 4, kitchen);
-            if (!IsTooThick(thin) && Counting(thin).IsSubsetOf(Counting(current)))
-            {
-                break;
-            }
-        }
-
-        return thin;
-    }
-
-    private VettingReport Thin(DraftEditor editor, string liquid, int most, Kitchen kitchen)
-    {
-        int low = 0;
-        int high = most;
-        while (high - low > 1)
-        {
-            int middle = (low + high) / 2;
-            editor.Added.SetLiquid(middle, liquid);
-            (low, high) = IsTooThick(_vetter.Vet(editor.Draft.Print(), kitchen)) ? (middle, high) : (low, middle);
-        }
-
-        editor.Added.SetLiquid(high, liquid);
-        return _vetter.Vet(editor.Draft.Print(), kitchen);
-    }
-
-    private static bool IsTooThick(VettingReport report) =>
-        report.Category is { Id: "soup" } soup && soup.Differences.Any(row => row.What == "solids share" && !row.Allowed);
-
     // The last word has the whole text as the cook gets it.
     private Adaptation Finish(DraftEditor editor, VettingReport promised, Kitchen kitchen)
     {
@@ -213,7 +174,7 @@ public sealed class RecipeAdapter
         foreach (DraftStep step in editor.Draft.Steps.Where(step => step.Place == DraftPlace.Serving))
         {
             shown.Add(step);
-            if (!Keeps(promised, _vetter.Vet(editor.Draft.Print(shown.Contains), kitchen)))
+            if (!AdaptPromise.Keeps(promised, _vetter.Vet(editor.Draft.Print(shown.Contains), kitchen)))
             {
                 shown.Remove(step);
             }
@@ -234,7 +195,7 @@ public sealed class RecipeAdapter
 
         string recipe = editor.Draft.Print(shown.Contains);
         VettingReport after = _vetter.Vet(recipe, kitchen);
-        if (!Keeps(promised, after))
+        if (!AdaptPromise.Keeps(promised, after))
         {
             return Freezer(promised, [], [Note("@no-promise")]);
         }
@@ -246,7 +207,7 @@ public sealed class RecipeAdapter
         bool Holds(ImmutableArray<DraftStep> steps)
         {
             editor.Draft.Steps.AddRange(steps);
-            bool holds = Keeps(promised, _vetter.Vet(editor.Draft.Print(shown.Contains), kitchen));
+            bool holds = AdaptPromise.Keeps(promised, _vetter.Vet(editor.Draft.Print(shown.Contains), kitchen));
             if (!holds)
             {
                 editor.Draft.Steps.RemoveAll(steps.Contains);
@@ -255,37 +216,6 @@ public sealed class RecipeAdapter
             return holds;
         }
     }
-
-    // As promised: the same way of canning, covered as written, and only by rows that the first report named.
-    private static bool Keeps(VettingReport promised, VettingReport after)
-    {
-        Outcome wanted = Method(promised.Outcome) == "pressure" ? Outcome.Pressure : Outcome.BoilingWater;
-        HashSet<string> rows = [.. promised.ProcessAfterChanges.Concat(promised.Process).Select(line => line.RowId)];
-        return after.Outcome == wanted
-            && !after.Process.IsEmpty
-            && after.Process.All(line => rows.Contains(line.RowId))
-            && after.Findings.All(finding => finding.Level < FindingLevel.Change)
-            && after.Ingredients.All(entry => entry.Identified);
-    }
-
-    private static string Method(Outcome outcome) => outcome switch
-    {
-        Outcome.Pressure or Outcome.PressureAfterChanges => "pressure",
-        Outcome.BoilingWater or Outcome.BoilingWaterAfterChanges => "boiling-water",
-        Outcome.TestedRecipeOnly or Outcome.FreezeOrChill or Outcome.DryStorage or Outcome.NotAJarFood or Outcome.CannotTell => string.Empty,
-    };
-
-    // The copy must be read as the original was: same verdict, same foods, same findings that count.
-    private static bool IsAlike(VettingReport report, VettingReport copy) =>
-        report.Outcome == copy.Outcome
-        && report.Acidity == copy.Acidity
-        && report.Category?.Id == copy.Category?.Id
-        && copy.Parts.IsEmpty
-        && report.Ingredients.Select(entry => entry.FoodId ?? entry.Food).SequenceEqual(copy.Ingredients.Select(entry => entry.FoodId ?? entry.Food), StringComparer.Ordinal)
-        && Counting(report).SetEquals(Counting(copy));
-
-    private static HashSet<(string, FindingLevel)> Counting(VettingReport report) =>
-        [.. report.Findings.Where(finding => finding.Level >= FindingLevel.Change).Select(finding => (finding.Rule, finding.Level))];
 
     private AdaptNote Note(string rule) => new(string.Empty, _rules[rule].Text, _rules.Sources(_rules[rule]));
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ShelfSafe.Reading.Amounts;
 
 namespace ShelfSafe.Steps;
 
@@ -71,28 +72,7 @@ internal static class Tokenizer
         return new(start, end, stem, exact, prefix, NumberWord(buffer[..length]), broken);
     }
 
-    private static double NumberWord(ReadOnlySpan<char> word) => word switch
-    {
-        "one" => 1,
-        "two" => 2,
-        "three" => 3,
-        "four" => 4,
-        "five" => 5,
-        "six" => 6,
-        "seven" => 7,
-        "eight" => 8,
-        "nine" => 9,
-        "ten" => 10,
-        "twelve" => 12,
-        "fifteen" => 15,
-        "twenty" => 20,
-        "thirty" => 30,
-        "forty" => 40,
-        "fifty" => 50,
-        "sixty" => 60,
-        "ninety" => 90,
-        _ => double.NaN,
-    };
+    private static double NumberWord(ReadOnlySpan<char> word) => NumberWords.Of(word) is var number and > 0 ? number : double.NaN;
 
     private static int Number(string text, int at, out double value)
     {

@@ -37,25 +37,11 @@ internal static class SpelledNumber
     // What a lower-case word counts, or 0.
     private static double Value(ReadOnlySpan<char> word) => word switch
     {
-        "one" => 1,
-        "two" => 2,
-        "three" => 3,
-        "four" => 4,
-        "five" => 5,
-        "six" => 6,
-        "seven" => 7,
-        "eight" => 8,
-        "nine" => 9,
-        "ten" => 10,
-        "eleven" => 11,
-        "twelve" or "dozen" => 12,
-        "fifteen" => 15,
-        "sixteen" => 16,
-        "twenty" => 20,
+        "dozen" => 12,
         "half" => 0.5,
         "quarter" => 0.25,
         "couple" => 2,
-        _ => 0,
+        _ => NumberWords.Of(word),
     };
 
     // "half a dozen", "half a teaspoon", "a quarter of a pound", "half dozen".
