@@ -1,3 +1,4 @@
+using System.Text;
 using ShelfSafe.Reports;
 
 namespace ShelfSafe.Cli;
@@ -104,7 +105,7 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
             if (piece.Text.Length > 0 || piece.Large is not null)
             {
                 output.Write(_needsBetween ? format.Between : string.Empty);
-                output.Write(piece.Text);
+                Write(output, piece.Text);
                 if (piece.Large is { } large)
                 {
                     format.Write(output, large);
@@ -115,6 +116,20 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
         }
 
         progress.Show(++_written);
+    }
+
+    // Text that is UTF-8 already goes by the writer that would make it so.
+    private static void Write(TextWriter output, byte[] text)
+    {
+        if (output is StreamWriter { Encoding: UTF8Encoding } writer)
+        {
+            writer.Flush();
+            writer.BaseStream.Write(text);
+        }
+        else
+        {
+            output.Write(Encoding.UTF8.GetString(text));
+        }
     }
 
     private void Trouble(TextWriter error, string message)

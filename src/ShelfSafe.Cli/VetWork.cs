@@ -11,9 +11,9 @@ namespace ShelfSafe.Cli;
 internal sealed record VetWork(string Path, string Kind, string? Line = null, int? Record = null, string Wrong = "");
 
 /// <summary>One report: written out, or still to be written where it would be long.</summary>
-/// <param name="Text">The report written out.</param>
+/// <param name="Text">The report written out, UTF-8.</param>
 /// <param name="Large">The recipe whose report is written as it comes, or <see langword="null"/>.</param>
-internal readonly record struct VetPiece(string Text, ReportItem? Large = null);
+internal readonly record struct VetPiece(byte[] Text, ReportItem? Large = null);
 
 /// <summary>What came of one input: finished pieces of the report, and what to say and count.</summary>
 /// <param name="Pieces">Its reports.</param>

@@ -1,3 +1,4 @@
+using System.Text;
 using ShelfSafe.Reading;
 using ShelfSafe.Reports;
 using ShelfSafe.Verdict;
@@ -25,7 +26,7 @@ internal sealed class VetWorker(VetSetup setup, ReportFormat format, Func<Stream
             foreach (ReportItem item in items)
             {
                 first ??= item;
-                pieces.Add(item.Text.Length > LargeText ? new(string.Empty, item) : new(format.One(item)));
+                pieces.Add(item.Text.Length > LargeText ? Large(item) : new(format.Utf8(item)));
                 counts.Add(VetCount.Of(item.Report));
             }
 
@@ -48,9 +49,16 @@ internal sealed class VetWorker(VetSetup setup, ReportFormat format, Func<Stream
             troubles.Add($"{name}: {wrong}");
             if (work.Record is { } record && format.Broken(file, record, wrong) is { Length: > 0 } broken)
             {
-                pieces.Add(new(broken));
+                pieces.Add(new(Encoding.UTF8.GetBytes(broken)));
             }
         }
+    }
+
+    // Written once to nowhere: a fault in it shows here, before the output has half of it. The same report is written the same way again.
+    private VetPiece Large(ReportItem item)
+    {
+        format.Write(TextWriter.Null, item);
+        return new([], item);
     }
 
     private List<ReportItem> Items(VetWork work, string file, out string wrong)

@@ -20,8 +20,8 @@ public sealed class JsonLinesReport
 
     private const string SchemaResource = "schema/report.schema.json";
 
-    /// <summary>No indenting; marks that turn or hide text come out as escapes.</summary>
-    internal static readonly JsonWriterOptions Options = new() { Encoder = Encoder(), Indented = false };
+    /// <summary>No indenting; marks that turn or hide text come out as escapes. The order of calls is held by tests against the schema, not at run time.</summary>
+    internal static readonly JsonWriterOptions Options = new() { Encoder = Encoder(), Indented = false, SkipValidation = true };
 
     private readonly ArrayBufferWriter<byte> _buffer = new(16_384);
 
@@ -60,17 +60,16 @@ public sealed class JsonLinesReport
 
     /// <summary>One object and a line feed.</summary>
     /// <param name="item">The recipe; <c>record</c> is left out for a file of one recipe, <c>textRead</c> unless the text was made of structured data.</param>
-    public string Line(ReportItem item)
-    {
-        ArgumentNullException.ThrowIfNull(item);
-        return Written(json => WriteReport(json, item));
-    }
+    public string Line(ReportItem item) => Encoding.UTF8.GetString(Written(item));
+
+    /// <summary>The same line as UTF-8.</summary>
+    internal byte[] Utf8(ReportItem item) => Written(item).ToArray();
 
     /// <summary>One object for a record that could not be read, and a line feed, so that records in and lines out stay in step.</summary>
     /// <param name="file">Path of the file.</param>
     /// <param name="record">Number of the record.</param>
     /// <param name="wrong">What is wrong with it.</param>
-    public string Broken(string file, int record, string wrong) => Written(json =>
+    public string Broken(string file, int record, string wrong) => Encoding.UTF8.GetString(Written(json =>
     {
         json.WriteStartObject();
         json.WriteNumber("schemaVersion"u8, SchemaVersion);
@@ -78,9 +77,16 @@ public sealed class JsonLinesReport
         json.WriteNumber("record"u8, record);
         json.WriteText("error"u8, wrong);
         json.WriteEndObject();
-    });
+    }));
 
-    private string Written(Action<Utf8JsonWriter> write)
+    private ReadOnlySpan<byte> Written(ReportItem item)
+    {
+        ArgumentNullException.ThrowIfNull(item);
+        return Written(json => WriteReport(json, item));
+    }
+
+    // What stands in the buffer until the next line is written.
+    private ReadOnlySpan<byte> Written(Action<Utf8JsonWriter> write)
     {
         _buffer.ResetWrittenCount();
         using (Utf8JsonWriter json = new(_buffer, Options))
@@ -89,7 +95,7 @@ public sealed class JsonLinesReport
         }
 
         _buffer.Write("\n"u8);
-        return Encoding.UTF8.GetString(_buffer.WrittenSpan);
+        return _buffer.WrittenSpan;
     }
 
     private static void WriteReport(Utf8JsonWriter json, ReportItem item)

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Text;
 using ShelfSafe.Pack;
 
 namespace ShelfSafe.Reports;
@@ -43,6 +44,9 @@ public abstract class ReportFormat
 
     /// <summary>One recipe.</summary>
     public abstract string One(ReportItem item);
+
+    /// <summary>One recipe as UTF-8, for an output that takes bytes.</summary>
+    public virtual byte[] Utf8(ReportItem item) => Encoding.UTF8.GetBytes(One(item));
 
     /// <summary>Writes one recipe; a format whose reports grow long writes them as they come.</summary>
     /// <param name="output">Receives the report.</param>
@@ -94,12 +98,14 @@ public abstract class ReportFormat
 
         public override string One(ReportItem item) => Written(json => json.Line(item));
 
+        public override byte[] Utf8(ReportItem item) => Written(json => json.Utf8(item));
+
         public override string Broken(string file, int record, string wrong) => Written(json => json.Broken(file, record, wrong));
 
-        private string Written(Func<JsonLinesReport, string> write)
+        private T Written<T>(Func<JsonLinesReport, T> write)
         {
             JsonLinesReport json = _idle.TryPop(out JsonLinesReport? idle) ? idle : new();
-            string line = write(json);
+            T line = write(json);
             _idle.Push(json);
             return line;
         }
