@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShelfSafe.Core;
 using ShelfSafe.Pack;
 
 namespace ShelfSafe.Foods;

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
-using ShelfSafe.Reading;
+using ShelfSafe.Core;
 using ShelfSafe.Reading.Amounts;
+using ShelfSafe.Reading;
 
 namespace ShelfSafe.Foods;
 

@@ -1,8 +1,9 @@
 namespace ShelfSafe.Foods;
 
 /// <summary>A sentence or line as several rooms look at it: its words and the foods that it names, each worked out once.</summary>
-internal sealed class ReadText(string text, FoodCatalogue catalogue, LineWordTable words)
+internal sealed class ReadText(string text, FoodCatalogue catalogue, LineWordTable words, int notes = 0)
 {
+    private readonly object?[] _notes = new object?[notes];
     private IReadOnlyList<FoodMention>? _mentions;
     private IReadOnlyList<PlacedWord>? _placed;
     private (int Start, int End)[] _places = [];
@@ -42,6 +43,12 @@ internal sealed class ReadText(string text, FoodCatalogue catalogue, LineWordTab
         ReadOnlySpan<string> before = Before(offset, out bool cut);
         return (cut || Has(kind)) && words.HasAny(kind, before[Math.Max(0, before.Length - within)..]);
     }
+
+    /// <summary>A note by its place, or <see langword="null"/>.</summary>
+    public object? Note(int number) => _notes[number];
+
+    /// <summary>Keeps a note.</summary>
+    public void Note(int number, object note) => _notes[number] = note;
 
     private ReadOnlySpan<string> Before(int offset, out bool cut)
     {

@@ -1,10 +1,17 @@
+using ShelfSafe.Core;
+
 namespace ShelfSafe.Foods;
 
 /// <summary>Keeps sentences and lines that were looked at, within a bound, since room after room asks for the same ones.</summary>
 internal sealed class ReadTexts(FoodCatalogue catalogue, LineWordTable words)
 {
-    private readonly Memo<string, ReadText> _known = new(1_024);
+    private readonly Memo<string, ReadText> _known = new(4_096);
+
+    private int _notes;
+
+    /// <summary>Makes room in every text for what a room works out of it. Asked for before the first text is read.</summary>
+    public TextNote<T> Note<T>(Func<ReadText, T> work) => new(_notes++, work);
 
     /// <summary>The text as it is looked at.</summary>
-    public ReadText Of(string text) => _known.TryGet(text, out ReadText? known) ? known : _known.Keep(text, text.Length, new(text, catalogue, words));
+    public ReadText Of(string text) => _known.TryGet(text, out ReadText? known) ? known : _known.Keep(text, text.Length, new(text, catalogue, words, _notes));
 }

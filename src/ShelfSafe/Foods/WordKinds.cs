@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using ShelfSafe.Pack;
 
 namespace ShelfSafe.Foods;
@@ -6,9 +7,8 @@ namespace ShelfSafe.Foods;
 internal sealed class WordKinds
 {
     private const int Most = 128; // bits of a set
-    private readonly Dictionary<string, UInt128> _words = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, UInt128>.AlternateLookup<ReadOnlySpan<char>> _lookup;
-    private readonly Dictionary<string, UInt128> _kinds = new(StringComparer.Ordinal);
+    private readonly FrozenDictionary<string, UInt128>.AlternateLookup<ReadOnlySpan<char>> _lookup;
+    private readonly FrozenDictionary<string, UInt128> _kinds;
 
     /// <summary>Gathers the words of all kinds.</summary>
     public WordKinds(IReadOnlyDictionary<string, PackWords> kinds)
@@ -18,16 +18,20 @@ internal sealed class WordKinds
             throw new InvalidDataException($"line-words.csv: more than {Most} kinds of words");
         }
 
-        _lookup = _words.GetAlternateLookup<ReadOnlySpan<char>>();
+        Dictionary<string, UInt128> bits = new(StringComparer.Ordinal);
+        Dictionary<string, UInt128> all = new(StringComparer.Ordinal);
         foreach ((string kind, PackWords words) in kinds)
         {
-            UInt128 bit = UInt128.One << _kinds.Count;
-            _kinds.Add(kind, bit);
+            UInt128 bit = UInt128.One << bits.Count;
+            bits.Add(kind, bit);
             foreach (string word in words.All)
             {
-                _words[word] = _words.GetValueOrDefault(word) | bit;
+                all[word] = all.GetValueOrDefault(word) | bit;
             }
         }
+
+        _kinds = bits.ToFrozenDictionary(StringComparer.Ordinal);
+        _lookup = all.ToFrozenDictionary(StringComparer.Ordinal).GetAlternateLookup<ReadOnlySpan<char>>();
     }
 
     /// <summary>Whether a word is of a kind.</summary>

@@ -5,14 +5,20 @@ namespace ShelfSafe.Reading;
 /// <summary>One row of the file after Markdown, HTML or plain lines were flattened into reading order.</summary>
 internal sealed class Row
 {
-    private HeadingKind? _announces;
-    private LineShape? _shape;
+    private RowLook? _look;
 
-    /// <summary>What its words announce, were it a heading; worked out once.</summary>
-    public HeadingKind Announces => _announces ??= HeadingWords.Classify(Text.Text);
+    /// <summary>What its words look like by themselves; the reader sets it where it has seen the words before.</summary>
+    public RowLook Look
+    {
+        get => _look ??= new(Text.Text);
+        set => _look = value;
+    }
 
-    /// <summary>What its words look like as one line; worked out once.</summary>
-    public LineShape Shape => _shape ??= LineShape.Of(Text.Text);
+    /// <summary>What its words announce, were it a heading.</summary>
+    public HeadingKind Announces => Look.Announces;
+
+    /// <summary>What its words look like as one line.</summary>
+    public LineShape Shape => Look.Shape;
 
     /// <summary>What it is.</summary>
     public required RowKind Kind { get; init; }

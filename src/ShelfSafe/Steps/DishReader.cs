@@ -111,18 +111,11 @@ internal sealed class DishReader
         Dictionary<int, string> hits = []; // by the line of the row, which is its fact
         for (int text = 0; text < texts.Length; text++)
         {
-            List<Token> tokens = reading[text];
-            for (int at = 0; at < tokens.Count; at++)
+            foreach (SentenceHit hit in reading.Of(text))
             {
-                StartingRules starting = _rules.Starting(tokens[at]);
-                for (int i = 0; i < starting.Count; i++)
+                if (int.TryParse(_rules.Facts[hit.Fact], NumberStyles.None, CultureInfo.InvariantCulture, out int line))
                 {
-                    StepRule rule = starting[i];
-                    if (reading.MatchAt(rule, text, at) is int end and >= 0 && reading.Holds(rule, text, at)
-                        && int.TryParse(_rules.Facts[rule.Fact], NumberStyles.None, CultureInfo.InvariantCulture, out int line))
-                    {
-                        hits.TryAdd(line, texts[text][tokens[at].Start..tokens[end - 1].End]);
-                    }
+                    hits.TryAdd(line, texts[text][hit.Start..hit.End]);
                 }
             }
         }

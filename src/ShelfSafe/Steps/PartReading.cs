@@ -1,50 +1,51 @@
 namespace ShelfSafe.Steps;
 
-/// <summary>The sentences of one dish cut into tokens, and what was already looked up in them.</summary>
-/// <remarks>Each condition is searched once a sentence, so a sentence full of hits still costs linear time.</remarks>
+/// <summary>The sentences of one dish as the rules of a table see them, each by itself and beside the others.</summary>
 internal sealed class PartReading
 {
-    private const int BeforeWindow = 6;
-    private readonly List<Token>[] _tokens;
-    private readonly TokenMask[] _masks;
-    private readonly sbyte[]?[] _known;
-    private readonly StepRuleSet _rules;
+    private readonly SentenceHits[] _sentences;
 
-    /// <summary>Cuts every sentence.</summary>
-    public PartReading(IReadOnlyList<string> sentences, StepRuleSet rules)
+    /// <summary>Reads every sentence.</summary>
+    public PartReading(ReadOnlySpan<string> sentences, StepRuleSet rules)
     {
-        _rules = rules;
-        _tokens = new List<Token>[sentences.Count];
-        _masks = new TokenMask[sentences.Count];
-        for (int i = 0; i < _tokens.Length; i++)
+        _sentences = new SentenceHits[sentences.Length];
+        for (int i = 0; i < _sentences.Length; i++)
         {
-            _tokens[i] = Tokenizer.Cut(sentences[i], rules.Words);
-            _masks[i] = TokenMask.Of(_tokens[i]);
+            _sentences[i] = rules.Read(sentences[i]);
         }
-
-        _known = new sbyte[rules.ConditionCount][];
     }
 
-    /// <summary>The tokens of a sentence.</summary>
-    public List<Token> this[int sentence] => _tokens[sentence];
-
-    /// <summary>Index after the last token of a rule's words that begin at a token of a sentence, or -1.</summary>
-    public int MatchAt(StepRule rule, int sentence, int at) => rule.Core.MayMatch(_masks[sentence]) ? rule.Core.MatchAt(_tokens[sentence], at) : -1;
-
-    /// <summary>Whether all needs of a rule hold around a hit and none of its exceptions does.</summary>
-    public bool Holds(StepRule rule, int sentence, int hit)
+    /// <summary>The facts that a sentence says, each at the first words that say it.</summary>
+    public IEnumerable<SentenceHit> Of(int sentence)
     {
-        foreach (int need in rule.Needs)
+        HashSet<int>? said = null;
+        foreach (SentenceHit hit in _sentences[sentence].All)
         {
-            if (!Holds(_rules.Condition(need), sentence, hit))
+            if (said?.Contains(hit.Fact) is not true && Holds(hit, sentence))
+            {
+                if (hit.IsOpen)
+                {
+                    (said ??= []).Add(hit.Fact); // another hit of the fact may follow
+                }
+
+                yield return hit;
+            }
+        }
+    }
+
+    private bool Holds(in SentenceHit hit, int sentence)
+    {
+        foreach (PhraseCondition need in hit.Needs)
+        {
+            if (!Elsewhere(need, sentence))
             {
                 return false;
             }
         }
 
-        foreach (int exception in rule.Unless)
+        foreach (PhraseCondition exception in hit.Unless)
         {
-            if (Holds(_rules.Condition(exception), sentence, hit))
+            if (Elsewhere(exception, sentence))
             {
                 return false;
             }
@@ -53,66 +54,23 @@ internal sealed class PartReading
         return true;
     }
 
-    private bool Holds(PhraseCondition condition, int sentence, int hit)
+    private bool Elsewhere(PhraseCondition condition, int sentence)
     {
-        switch (condition.Scope)
+        if (condition.Scope == PhraseScope.Neighbour)
         {
-            case PhraseScope.Sentence:
-                return In(condition, sentence);
-            case PhraseScope.Neighbour:
-                return In(condition, sentence) || In(condition, sentence - 1) || In(condition, sentence + 1);
-            case PhraseScope.Before:
-                return Before(condition, _tokens[sentence], hit, touching: false);
-            case PhraseScope.Adjacent:
-                return Before(condition, _tokens[sentence], hit, touching: true);
-            default:
-                for (int i = 0; i < _tokens.Length; i++)
-                {
-                    if (In(condition, i))
-                    {
-                        return true;
-                    }
-                }
-
-                return false;
+            return Has(condition, sentence - 1) || Has(condition, sentence + 1);
         }
-    }
 
-    private static bool Before(PhraseCondition condition, List<Token> tokens, int hit, bool touching)
-    {
-        for (int at = hit - 1; at >= 0 && at >= hit - BeforeWindow && !tokens[at + 1].Break; at--)
+        for (int i = 0; i < _sentences.Length; i++)
         {
-            foreach (Phrase phrase in condition.Any)
+            if (_sentences[i].Has(condition))
             {
-                if (phrase.MatchAt(tokens, at) is int end and >= 0 && (touching ? end == hit : end <= hit))
-                {
-                    return true;
-                }
+                return true;
             }
         }
 
         return false;
     }
 
-    private bool In(PhraseCondition condition, int sentence)
-    {
-        if (sentence < 0 || sentence >= _tokens.Length)
-        {
-            return false;
-        }
-
-        sbyte[] known = _known[condition.Number] ??= new sbyte[_tokens.Length];
-        if (known[sentence] == 0)
-        {
-            bool found = false;
-            foreach (Phrase phrase in condition.Any)
-            {
-                found = found || (phrase.MayMatch(_masks[sentence]) && phrase.Find(_tokens[sentence]).Start >= 0);
-            }
-
-            known[sentence] = found ? (sbyte)1 : (sbyte)-1;
-        }
-
-        return known[sentence] > 0;
-    }
+    private bool Has(PhraseCondition condition, int sentence) => sentence >= 0 && sentence < _sentences.Length && _sentences[sentence].Has(condition);
 }

@@ -11,7 +11,7 @@ namespace ShelfSafe.Steps;
 /// Several jar sizes in a sentence ("pints 75, quarts 90 minutes") give one entry each.
 /// Known gap: a time and its jar must stand in one sentence.
 /// </remarks>
-internal static class PrintedProcessReader
+internal sealed class PrintedProcessReader
 {
     private const double PsiPerKilopascal = 0.1450377;
     private const double PsiPerBar = 14.50377;
@@ -19,67 +19,73 @@ internal static class PrintedProcessReader
     private static readonly SearchValues<string> Signs = SearchValues.Create(
         ["process", "cann", "pressure", "bath", "psi", "jar", "sterili", "steam", "pint", "quart"], StringComparison.OrdinalIgnoreCase);
 
-    // Compiled at the first sentence that needs them, once for all recipes; never changed after.
-    private static readonly Lazy<ProcessWords> Compiled = new(static () => new ProcessWords());
+    private readonly Lazy<ProcessWords> _words = new(static () => new ProcessWords()); // at the first sentence that needs them
+    private readonly Memo<string, ImmutableArray<Printed>> _known = new(4_096);
+
+    // What a sentence prints, with its place there.
+    private readonly record struct Printed(Interval? Minutes, double? Psi, string? Jar, string? Method, int Start, int End);
 
     /// <summary>Every process printed in the sentences.</summary>
-    public static ImmutableArray<PrintedProcess> Read(RecipePart part)
+    public ImmutableArray<PrintedProcess> Read(RecipePart part)
     {
         ImmutableArray<PrintedProcess>.Builder found = ImmutableArray.CreateBuilder<PrintedProcess>();
         foreach (StepSentence sentence in part.Steps)
         {
-            string text = sentence.Text.Text;
-            if (text.AsSpan().ContainsAny(Signs))
+            foreach (Printed printed in In(sentence.Text.Text))
             {
-                Add(found, sentence, Tokenizer.Cut(text, Compiled.Value.Words), Compiled.Value);
+                found.Add(new(printed.Minutes, printed.Psi, printed.Jar, printed.Method, sentence, sentence.Text.Map(printed.Start, printed.End)));
             }
         }
 
         return found.ToImmutable();
     }
 
-    private static void Add(ImmutableArray<PrintedProcess>.Builder found, StepSentence sentence, List<Token> tokens, ProcessWords words)
+    private ImmutableArray<Printed> In(string sentence)
+    {
+        if (!_known.TryGet(sentence, out ImmutableArray<Printed> known))
+        {
+            known = sentence.AsSpan().ContainsAny(Signs) ? In(Tokenizer.Cut(sentence, _words.Value.Words), _words.Value) : [];
+            _ = _known.Keep(sentence, sentence.Length, known);
+        }
+
+        return known;
+    }
+
+    private static ImmutableArray<Printed> In(List<Token> tokens, ProcessWords words)
     {
         List<ProcessMark> marks = words.Marks(tokens);
         string? method = marks.Find(mark => mark.Method is not null)?.Method;
         bool about = method is not null || marks.Exists(mark => mark.Says);
         if (!about && marks.Exists(mark => mark.Fills) && marks.FindLast(mark => mark.Jar is not null) is { Jar: { } filled })
         {
-            found.Add(new(null, null, filled, null, sentence, Whole(sentence, marks, tokens)));
-            return;
+            return [At(marks, tokens, null, null, filled, null)];
         }
 
         double? psi = marks.Find(mark => mark.Psi is not null)?.Psi;
         if (!about || marks.Exists(mark => mark.Cooking))
         {
-            return;
+            return [];
         }
 
         List<ProcessMark> times = marks.FindAll(mark => mark.Minutes is not null);
         List<ProcessMark> jars = marks.FindAll(mark => mark.Jar is not null);
         if (times.Count == 0 && psi is null)
         {
-            return;
+            return [];
         }
 
-        SourceSpan whole = Whole(sentence, marks, tokens);
         if (times.Count == 0 || jars.Count == 0)
         {
             Interval? all = times.Count == 0 ? null : times.Select(mark => mark.Minutes!.Value).Aggregate((left, right) => left.Hull(right));
-            found.Add(new(all, psi, jars.Count == 0 ? null : jars[^1].Jar, method, sentence, whole));
-            return;
+            return [At(marks, tokens, all, psi, jars.Count == 0 ? null : jars[^1].Jar, method)];
         }
 
-        foreach (ProcessMark jar in jars)
-        {
-            // The nearest time; of two equally near the later, as in "pints 75 minutes".
-            ProcessMark time = times.MinBy(mark => Math.Abs(mark.At - jar.At) * 2 - (mark.At > jar.At ? 1 : 0))!;
-            found.Add(new(time.Minutes, psi, jar.Jar, method, sentence, whole));
-        }
+        // Of each jar the nearest time; of two equally near the later, as in "pints 75 minutes".
+        return [.. jars.Select(jar => At(marks, tokens, times.MinBy(mark => Math.Abs(mark.At - jar.At) * 2 - (mark.At > jar.At ? 1 : 0))!.Minutes, psi, jar.Jar, method))];
     }
 
-    private static SourceSpan Whole(StepSentence sentence, List<ProcessMark> marks, List<Token> tokens) =>
-        sentence.Text.Map(tokens[marks.Min(mark => mark.At)].Start, tokens[marks.Max(mark => mark.End) - 1].End);
+    private static Printed At(List<ProcessMark> marks, List<Token> tokens, Interval? minutes, double? psi, string? jar, string? method) =>
+        new(minutes, psi, jar, method, tokens[marks.Min(mark => mark.At)].Start, tokens[marks.Max(mark => mark.End) - 1].End);
 
     /// <summary>Pounds a square inch of a number with its unit word.</summary>
     internal static double? ToPsi(double value, string unit) => unit switch

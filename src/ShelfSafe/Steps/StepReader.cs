@@ -12,6 +12,7 @@ namespace ShelfSafe.Steps;
 internal sealed class StepReader
 {
     private readonly StepRuleSet _rules;
+    private readonly PrintedProcessReader _processes = new();
 
     /// <summary>Compiles the rows.</summary>
     /// <param name="rows">Rows of the table in order.</param>
@@ -42,22 +43,12 @@ internal sealed class StepReader
     {
         PartReading reading = new([.. part.Steps.Select(step => step.Text.Text)], _rules);
         ImmutableArray<StepFact>.Builder found = ImmutableArray.CreateBuilder<StepFact>();
-        int[] seen = new int[_rules.Facts.Length];
-        for (int sentence = 0; sentence < part.Steps.Length; sentence++)
+        for (int i = 0; i < part.Steps.Length; i++)
         {
-            List<Token> tokens = reading[sentence];
-            for (int at = 0; at < tokens.Count; at++)
+            Core.MappedText text = part.Steps[i].Text;
+            foreach (SentenceHit hit in reading.Of(i))
             {
-                StartingRules starting = _rules.Starting(tokens[at]);
-                for (int i = 0; i < starting.Count; i++)
-                {
-                    StepRule rule = starting[i];
-                    if (seen[rule.Fact] <= sentence && reading.MatchAt(rule, sentence, at) is int end and >= 0 && reading.Holds(rule, sentence, at))
-                    {
-                        seen[rule.Fact] = sentence + 1;
-                        found.Add(Fact(_rules.Facts[rule.Fact], part.Steps[sentence], tokens, at, end));
-                    }
-                }
+                found.Add(new(_rules.Facts[hit.Fact], part.Steps[i], text.Map(hit.Start, hit.End), text.Text[hit.Start..hit.End]));
             }
         }
 
@@ -65,14 +56,8 @@ internal sealed class StepReader
     }
 
     /// <summary>Every processing time, pressure and jar that the sentences print.</summary>
-    public static ImmutableArray<PrintedProcess> PrintedProcesses(RecipePart part) => PrintedProcessReader.Read(part);
+    public ImmutableArray<PrintedProcess> PrintedProcesses(RecipePart part) => _processes.Read(part);
 
     /// <summary>Every pH that the sentences print, with its place.</summary>
     public static ImmutableArray<PrintedPh> PrintedPhs(RecipePart part) => PrintedPhReader.Read(part);
-
-    private static StepFact Fact(string id, StepSentence sentence, List<Token> tokens, int at, int end)
-    {
-        (int from, int to) = (tokens[at].Start, tokens[end - 1].End);
-        return new(id, sentence, sentence.Text.Map(from, to), sentence.Text.Text[from..to]);
-    }
 }

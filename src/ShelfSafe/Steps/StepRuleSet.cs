@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
+using ShelfSafe.Core;
 using ShelfSafe.Pack;
 
 namespace ShelfSafe.Steps;
@@ -14,6 +15,7 @@ internal sealed class StepRuleSet
     private readonly StepRule[]?[] _byWord;
     private readonly StepRule?[] _rules;
     private readonly PhraseCondition?[] _conditions;
+    private readonly Memo<string, SentenceHits> _sentences = new(4_096);
 
     /// <summary>Opens rules that were compiled before.</summary>
     /// <param name="image">The image.</param>
@@ -54,6 +56,9 @@ internal sealed class StepRuleSet
     {
         return new(PackImage.Of(writer => StepRuleWriter.Write(new StepRuleCompiler(rows, faults), StepFactRow.File, writer)), StepFactRow.File);
     }
+
+    /// <summary>What the rules find in a sentence by itself.</summary>
+    public SentenceHits Read(string sentence) => _sentences.TryGet(sentence, out SentenceHits? known) ? known : _sentences.Keep(sentence, sentence.Length, new(sentence, this));
 
     /// <summary>The rules that may begin at a token, in four runs: by its stem, by the word as it stands, by its beginning, and by a number.</summary>
     public StartingRules Starting(in Token token) =>

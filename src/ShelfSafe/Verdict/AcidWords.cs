@@ -9,7 +9,7 @@ namespace ShelfSafe.Verdict;
 
 /// <summary>Words and amounts by which less acid may go into the jar than the list says: "half the lemon juice", "let down with water".</summary>
 /// <remarks>A yes that rests on acid rests on the whole listed amount, so any doubt about it is asked.</remarks>
-internal sealed class AcidWords(LineWordTable words, ReadTexts texts, Limits limits, JarAcid jarAcid)
+internal sealed class AcidWords(LineWordTable words, ReadTexts texts, StepMeasures measures, Limits limits, JarAcid jarAcid)
 {
     private const int Near = 40;
     private readonly Denials _denials = new(words);
@@ -66,9 +66,8 @@ internal sealed class AcidWords(LineWordTable words, ReadTexts texts, Limits lim
         {
             string text = sentence.Text.Text;
             ReadText read = texts.Of(text);
-            IReadOnlyList<FoodMention> mentions = ServingSteps.Outside(sentence, batch.Facts) ? [] : read.Mentions;
             bool each = read.Has("jar-word") || read.Has("jar-size") || read.Folded.Any(word => word is "each" or "per");
-            foreach ((Interval value, string unit, FoodMention mention) in StepMeasures.Of(text, mentions, words))
+            foreach ((Interval value, string unit, FoodMention mention) in ServingSteps.Outside(sentence, batch.Facts) ? [] : measures.Of(read))
             {
                 // What a row of the jar acids prints for a pint, and twice that for a quart.
                 double pints = text.Contains("quart", StringComparison.OrdinalIgnoreCase) && !text.Contains("pint", StringComparison.OrdinalIgnoreCase) ? 2 : 1;

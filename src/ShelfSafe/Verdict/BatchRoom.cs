@@ -38,6 +38,9 @@ internal sealed class BatchRoom
         }
     }
 
+    /// <summary>Foods that only the steps name.</summary>
+    public StepFoods StepFoods => _stepFoods;
+
     /// <summary>The bottled acid that each jar of a plain pack takes.</summary>
     public JarAcid JarAcid => _jarAcid;
 
@@ -72,7 +75,7 @@ internal sealed class BatchRoom
             Noun(kinds),
             part.Steps.Any(step => step.Role == StepRole.Step),
             printed.IsEmpty ? null : printed.Max(ph => ph.Ph),
-            StepReader.PrintedProcesses(part),
+            _steps.PrintedProcesses(part),
             _jarAcid.IsEnough(items, facts));
     }
 

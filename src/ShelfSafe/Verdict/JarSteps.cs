@@ -11,7 +11,7 @@ namespace ShelfSafe.Verdict;
 /// Only a canner is published for filled jars, so any other heat that a step gives them is a finding, whatever it is called.
 /// A food whose process was set for a hot pack must be said to be heated before it is packed. Source: USDA AIB 539 (2015) Guide 1 p. 1-8 to 1-23.
 /// </remarks>
-internal sealed class JarSteps(LineWordTable words, ReadTexts texts)
+internal sealed class JarSteps
 {
     /// <summary>Fact: filled jars get heat that is no canner's.</summary>
     public const string OtherHeat = "unsafe-other-heat";
@@ -28,8 +28,23 @@ internal sealed class JarSteps(LineWordTable words, ReadTexts texts)
     /// <summary>Fact: after the jars are filled pressure is named.</summary>
     public const string Pressure = "pressure-named";
 
-    private readonly Denials _denials = new(words);
-    private readonly SearchValues<string> _jars = SearchValues.Create([.. words.Of("jar-word"), .. words.Of("jar-size")], StringComparison.OrdinalIgnoreCase);
+    private readonly LineWordTable _words;
+    private readonly ReadTexts _texts;
+    private readonly Denials _denials;
+    private readonly TextNote<bool> _namesJar;
+    private readonly TextNote<Signs> _signs;
+
+    /// <summary>Prepares the notes that it takes of sentences.</summary>
+    public JarSteps(LineWordTable words, ReadTexts texts)
+    {
+        (_words, _texts, _denials) = (words, texts, new(words));
+        SearchValues<string> jars = SearchValues.Create([.. words.Of("jar-word"), .. words.Of("jar-size")], StringComparison.OrdinalIgnoreCase);
+        _namesJar = texts.Note(text => text.Text.AsSpan().ContainsAny(jars));
+        _signs = texts.Note(SignsOf);
+    }
+
+    // What a sentence says by itself: jars that it fills, heat up to there, other heat from there and from its start, a canner, pressure.
+    private sealed record Signs(PlacedWord? Fill, PlacedWord? Heat, PlacedWord? OtherAfterFill, PlacedWord? Other, PlacedWord? Canner, PlacedWord? Pressure);
 
     /// <summary>The facts of a part, each at most once.</summary>
     /// <param name="part">The part.</param>
@@ -37,7 +52,7 @@ internal sealed class JarSteps(LineWordTable words, ReadTexts texts)
     public IEnumerable<StepFact> Find(RecipePart part, ImmutableArray<StepFact> facts)
     {
         // Most dishes never come near a jar.
-        if (!part.Steps.Any(step => step.Text.Text.AsSpan().ContainsAny(_jars)))
+        if (!part.Steps.Any(step => _namesJar.Of(_texts.Of(step.Text.Text))))
         {
             return [];
         }
@@ -56,23 +71,36 @@ internal sealed class JarSteps(LineWordTable words, ReadTexts texts)
                 break; // what is done with the jar some other day
             }
 
-            IReadOnlyList<PlacedWord> all = texts.Of(sentence.Text.Text).Placed;
-            int fill = filled is null ? FillAt(all) : -1;
-            if (filled is null)
+            Signs signs = _signs.Of(_texts.Of(sentence.Text.Text));
+            bool fills = filled is null;
+            if (fills)
             {
-                found[0] ??= Fact(Heated, sentence, HeatIn(all, 0, fill < 0 ? all.Count : fill));
-                filled = Fact(Filled, sentence, fill < 0 ? null : all[fill]);
+                found[0] ??= Fact(Heated, sentence, signs.Heat);
+                filled = Fact(Filled, sentence, signs.Fill);
             }
 
             if (filled is not null)
             {
-                found[1] ??= Fact(OtherHeat, sentence, OtherIn(all, Math.Max(fill, 0)));
-                found[2] ??= Fact(Canner, sentence, Named(all, "heat-named"));
-                found[3] ??= Fact(Pressure, sentence, Named(all, "heat-pressure"));
+                found[1] ??= Fact(OtherHeat, sentence, fills ? signs.OtherAfterFill : signs.Other);
+                found[2] ??= Fact(Canner, sentence, signs.Canner);
+                found[3] ??= Fact(Pressure, sentence, signs.Pressure);
             }
         }
 
         return [.. found.Prepend(filled).OfType<StepFact>()];
+    }
+
+    private Signs SignsOf(ReadText text)
+    {
+        IReadOnlyList<PlacedWord> all = text.Placed;
+        int fill = FillAt(all);
+        return new(
+            fill < 0 ? null : all[fill],
+            HeatIn(all, 0, fill < 0 ? all.Count : fill),
+            OtherIn(all, Math.Max(fill, 0)),
+            OtherIn(all, 0),
+            Named(all, "heat-named"),
+            Named(all, "heat-pressure"));
     }
 
     private static StepFact? Fact(string id, StepSentence sentence, PlacedWord? word) => word is { } at
@@ -99,14 +127,14 @@ internal sealed class JarSteps(LineWordTable words, ReadTexts texts)
 
     // One pot, can or tin is a pan or a shop's tin, unless it was made ready as a jar is: "fill the pot with water", but "into hot tins".
     private bool IsLedJar(string lead, string word) =>
-        words.Is("jar-size", word) && words.Is(words.Is("jar-or-pan", word) ? "jar-made-ready" : "jar-lead", lead);
+        _words.Is("jar-size", word) && _words.Is(_words.Is("jar-or-pan", word) ? "jar-made-ready" : "jar-lead", lead);
 
     // Heat for the food: not for the water, the jars or the lids, and not the heat it already has ("boiling water").
     private PlacedWord? HeatIn(IReadOnlyList<PlacedWord> all, int from, int to)
     {
         for (int i = from; i < to; i++)
         {
-            if (words.Is("heat-food", all[i].Plain) && !IsOfTheMedium(all, i) && !_denials.OfHeat(all, i))
+            if (_words.Is("heat-food", all[i].Plain) && !IsOfTheMedium(all, i) && !_denials.OfHeat(all, i))
             {
                 return all[i];
             }
@@ -117,8 +145,8 @@ internal sealed class JarSteps(LineWordTable words, ReadTexts texts)
 
     private bool IsOfTheMedium(IReadOnlyList<PlacedWord> all, int heat)
     {
-        bool adjective = all[heat].Plain.EndsWith("ing", StringComparison.Ordinal) && heat + 1 < all.Count && words.Is("heat-medium", all[heat + 1].Plain);
-        return adjective || (all.Skip(heat + 1).Take(3).FirstOrDefault(one => !words.Is("step-article", one.Plain)).Plain is { } next && words.Is("heat-medium", next));
+        bool adjective = all[heat].Plain.EndsWith("ing", StringComparison.Ordinal) && heat + 1 < all.Count && _words.Is("heat-medium", all[heat + 1].Plain);
+        return adjective || (all.Skip(heat + 1).Take(3).FirstOrDefault(one => !_words.Is("step-article", one.Plain)).Plain is { } next && _words.Is("heat-medium", next));
     }
 
     // A device that is no canner, or a verb of heat in a sentence that names no canner.
@@ -132,9 +160,9 @@ internal sealed class JarSteps(LineWordTable words, ReadTexts texts)
         bool canner = First(all, "heat-canner") >= 0;
         for (int i = from; i < all.Count; i++)
         {
-            bool device = words.Is("heat-device", all[i].Plain) && !(canner && words.Is("heat-beside-canner", all[i].Plain));
-            bool adjective = i + 1 < all.Count && words.Is("heat-liquid", all[i + 1].Plain);
-            bool verb = words.Is("heat-verb", all[i].Plain) && !canner && !adjective;
+            bool device = _words.Is("heat-device", all[i].Plain) && !(canner && _words.Is("heat-beside-canner", all[i].Plain));
+            bool adjective = i + 1 < all.Count && _words.Is("heat-liquid", all[i + 1].Plain);
+            bool verb = _words.Is("heat-verb", all[i].Plain) && !canner && !adjective;
             if ((device || verb) && !_denials.OfHeat(all, i))
             {
                 return all[i];
@@ -154,7 +182,7 @@ internal sealed class JarSteps(LineWordTable words, ReadTexts texts)
     {
         for (int i = 0; i < all.Count; i++)
         {
-            if (words.Is(kind, all[i].Plain))
+            if (_words.Is(kind, all[i].Plain))
             {
                 return i;
             }

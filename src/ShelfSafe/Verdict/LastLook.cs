@@ -9,31 +9,35 @@ namespace ShelfSafe.Verdict;
 
 /// <summary>Before a yes is given, everything in the text is looked at once more, and whatever was not understood is asked.</summary>
 /// <remarks>It can only take a yes back: words that nobody knows, foods that stand outside the list, a food that is already prepared, more of a food than listed.</remarks>
-internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, PlainWords plain, HazardRoom hazards, JarYield jars, Limits limits, RuleLists lists, JarAcid jarAcid)
+internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, PlainWords plain, HazardRoom hazards, JarYield jars, Limits limits, RuleLists lists, JarAcid jarAcid, StepFoods stepFoods, StepMeasures measures)
 {
     private readonly UnreadWords _unread = new(words, texts, plain);
     private readonly LineTails _tails = new(catalogue, words, texts, lists);
-    private readonly TextFoods _foods = new(catalogue, words, texts, limits, lists);
-    private readonly AcidWords _acid = new(words, texts, limits, jarAcid);
+    private readonly TextFoods _foods = new(catalogue, words, texts, measures, limits, lists);
+    private readonly AcidWords _acid = new(words, texts, measures, limits, jarAcid);
     private readonly NamedJars _jars = new(words, jars, limits);
-    private readonly ProcessDoubts _doubts = new(words);
-    private readonly StepAdditions _additions = new(words, texts, lists, new(catalogue, words, texts, lists));
+    private readonly ProcessDoubts _doubts = new(words, texts);
+    private readonly StepAdditions _additions = new(words, texts, lists, stepFoods);
 
     /// <summary>Findings that bar a yes as written.</summary>
     /// <param name="recipe">The recipe, for its title.</param>
     /// <param name="part">The dish.</param>
     /// <param name="batch">Its batch.</param>
     /// <param name="outcome">What would be permitted.</param>
-    public IEnumerable<RawFinding> Find(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome) =>
-    [
-        .. InText(recipe, part, batch, outcome),
-        .. InJars(recipe, part, batch, outcome),
-        .. part.Ingredients.SelectMany(line => InLine(line, batch, outcome)),
-        .. InSteps(part, batch, outcome),
-    ];
+    public IEnumerable<RawFinding> Find(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome)
+    {
+        Lazy<HashSet<string>> listed = new(() => stepFoods.Known(part));
+        return
+        [
+            .. InText(recipe, part, batch, outcome, listed),
+            .. InJars(recipe, part, batch, outcome),
+            .. part.Ingredients.SelectMany(line => InLine(line, batch, outcome)),
+            .. InSteps(part, batch, outcome, listed),
+        ];
+    }
 
-    private IEnumerable<RawFinding> InText(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome) =>
-        All("step-food", batch, _foods.InTitle(recipe, part, batch, outcome.Lead?.Kind == "category").Concat(_foods.BesideTheSteps(part, batch)).Concat(_foods.Unserved(part, batch)).Concat(_additions.Find(recipe, part, batch)));
+    private IEnumerable<RawFinding> InText(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome, Lazy<HashSet<string>> listed) =>
+        All("step-food", batch, _foods.InTitle(recipe, part, batch, outcome.Lead?.Kind == "category", listed).Concat(_foods.BesideTheSteps(part, batch, listed)).Concat(_foods.Unserved(part, batch)).Concat(_additions.Find(recipe, part, batch, listed)));
 
     private IEnumerable<RawFinding> InJars(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome)
     {
@@ -79,13 +83,13 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
         }
     }
 
-    private IEnumerable<RawFinding> InSteps(RecipePart part, Batch batch, DishOutcome outcome)
+    private IEnumerable<RawFinding> InSteps(RecipePart part, Batch batch, DishOutcome outcome, Lazy<HashSet<string>> listed)
     {
         bool acid = outcome.Outcome is Outcome.BoilingWater or Outcome.BoilingWaterAfterChanges && outcome.Lead?.Method == "boiling-water";
         bool now = outcome.Outcome is Outcome.Pressure or Outcome.BoilingWater;
         return All("acid-in-doubt", batch, acid ? _acid.Find(part, batch, outcome.Lead!.Kind == "formula") : [])
             .Concat(All("more-in-steps", batch, outcome.Outcome == Outcome.DryStorage ? [] : _foods.More(part, batch)))
-            .Concat(All("unread", batch, now ? _unread.Find(part, batch) : []));
+            .Concat(All("unread", batch, now ? _unread.Find(part, batch, listed) : []));
     }
 
     private IEnumerable<RawFinding> All(string rule, Batch batch, IEnumerable<(SourceSpan, string)> places) => places.Select(place => One(rule, batch, place));

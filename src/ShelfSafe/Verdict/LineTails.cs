@@ -8,10 +8,29 @@ using ShelfSafe.Reading.Amounts;
 namespace ShelfSafe.Verdict;
 
 /// <summary>What an ingredient line says behind or around its food: other foods, and states that change the food.</summary>
-internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, RuleLists lists)
+internal sealed class LineTails
 {
-    private readonly RuleList _plain = lists.Of(RuleLists.PlainGroups);
-    private readonly Denials _denials = new(words);
+    private readonly FoodCatalogue _catalogue;
+    private readonly LineWordTable _words;
+    private readonly ReadTexts _texts;
+    private readonly RuleList _plain;
+    private readonly Denials _denials;
+    private readonly TextNote<State[]> _states;
+    private readonly TextNote<(int Start, int End)?> _doubt;
+    private readonly TextNote<(int Start, int End)?> _second;
+
+    /// <summary>Prepares the notes that it takes of lines.</summary>
+    public LineTails(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, RuleLists lists)
+    {
+        (_catalogue, _words, _texts, _denials) = (catalogue, words, texts, new(words));
+        _plain = lists.Of(RuleLists.PlainGroups);
+        _states = texts.Note<State[]>(text => [.. States(text)]);
+        _doubt = texts.Note(DoubtIn);
+        _second = texts.Note(text => SecondIn(text.Text));
+    }
+
+    // A word for a state, and whether it counts of any food or only of a plain pack.
+    private sealed record State(PlacedWord Word, bool OfAny);
 
     /// <summary>Foods that the line names beside those that were read from it.</summary>
     public IEnumerable<(SourceSpan Span, string Words)> OtherFoods(IngredientLine line, Batch batch)
@@ -23,14 +42,14 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, Re
             yield break;
         }
 
-        ReadText read = texts.Of(text);
+        ReadText read = _texts.Of(text);
         HashSet<string>? named = null;
         foreach (FoodMention mention in read.Mentions)
         {
             if (mention.Match.Candidates.Any(food => own.Any(item => item.Food?.Id == food.Id || Kin(item, food)))
                 || IsRead(mention, named ??= Named(own))
-                || words.Is("step-not-food", mention.Words) || words.Is("step-verb", mention.Words) || words.Is("line-not-food", mention.Words)
-                || mention.Match.Candidates.All(food => food.Acidity == FoodAcidity.Dry && !catalogue.Traits.CountsFromSteps(food))
+                || _words.Is("step-not-food", mention.Words) || _words.Is("step-verb", mention.Words) || _words.Is("line-not-food", mention.Words)
+                || mention.Match.Candidates.All(food => food.Acidity == FoodAcidity.Dry && !_catalogue.Traits.CountsFromSteps(food))
                 || Tool(text, mention.End) || _denials.LeavesOut(read.Before(mention.Start)))
             {
                 continue;
@@ -44,7 +63,7 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, Re
     private bool IsRead(FoodMention mention, HashSet<string> read)
     {
         string[] all = mention.Words.Split(' ');
-        return (mention.Match.Candidates.Any(catalogue.Traits.CountsBeyondFat) ? all[^1..] : all).Any(read.Contains);
+        return (mention.Match.Candidates.Any(_catalogue.Traits.CountsBeyondFat) ? all[^1..] : all).Any(read.Contains);
     }
 
     /// <summary>A word that says the food was prepared in a way for which no process was set.</summary>
@@ -53,7 +72,12 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, Re
     /// <param name="plain">Whether a plain pack leads: then every such state counts, else only what no tested recipe holds ("battered").</param>
     public (SourceSpan Span, string Words)? Prepared(IngredientLine line, Batch batch, bool plain)
     {
-        string text = line.Text.Text;
+        State[] states = _states.Of(_texts.Of(line.Text.Text));
+        if (states.Length == 0)
+        {
+            return null;
+        }
+
         List<BatchItem> own = Own(line, batch);
         if (!own.Any(item => item.InJar && item.Food is { } food && (_plain.Contains(food.Group) || food.Group == "legume-dried")))
         {
@@ -62,38 +86,39 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, Re
 
         bool dried = own.All(item => item.Food is { Group: "legume-dried" });
         HashSet<string> named = [.. own.Where(item => item.Food is not null).SelectMany(item => WordFolding.Words(item.Food!.Name))];
-        ReadText read = texts.Of(text);
+        return Array.Find(states, state => (state.OfAny || (plain && !dried)) && !named.Contains(state.Word.Plain)) is { Word: var word }
+            ? At(line, (word.Start, word.End))
+            : null;
+    }
+
+    private IEnumerable<State> States(ReadText read)
+    {
         string before = string.Empty;
         foreach (PlacedWord word in read.Placed)
         {
-            bool cut = word.Plain == "roast" && words.Is("roast-cut", before); // a chuck roast is raw
+            bool cut = word.Plain == "roast" && _words.Is("roast-cut", before); // a chuck roast is raw
             before = word.Plain;
-            bool state = words.Is("line-state-any", word.Plain) || (plain && !dried && words.Is("line-state", word.Plain));
-            if (state && !cut && !named.Contains(word.Plain) && !_denials.LeavesOut(read.Before(word.Start)))
+            bool any = _words.Is("line-state-any", word.Plain);
+            if ((any || _words.Is("line-state", word.Plain)) && !cut && !_denials.LeavesOut(read.Before(word.Start)))
             {
-                return (line.Text.Map(word.Start, word.End), text[word.Start..word.End]);
+                yield return new(word, any);
             }
         }
-
-        return null;
     }
 
     /// <summary>A word by which the line takes its own amount or food back: "(we use 3/4)", "but half will do".</summary>
-    public (SourceSpan Span, string Words)? Doubt(IngredientLine line, Batch batch)
-    {
-        string text = line.Text.Text;
-        if (!Own(line, batch).Any(item => item.InJar))
-        {
-            return null;
-        }
+    public (SourceSpan Span, string Words)? Doubt(IngredientLine line, Batch batch) =>
+        _doubt.Of(_texts.Of(line.Text.Text)) is { } doubt && Own(line, batch).Any(item => item.InJar) ? At(line, doubt) : null;
 
-        IReadOnlyList<PlacedWord> all = texts.Of(text).Placed;
+    private (int Start, int End)? DoubtIn(ReadText read)
+    {
+        IReadOnlyList<PlacedWord> all = read.Placed;
         for (int i = 1; i < all.Count; i++)
         {
             string next = i + 1 < all.Count ? all[i + 1].Plain : string.Empty;
-            if (words.Is("line-doubt", all[i].Plain) && !words.Is("line-doubt-not", next))
+            if (_words.Is("line-doubt", all[i].Plain) && !_words.Is("line-doubt-not", next))
             {
-                return (line.Text.Map(all[i].Start, all[i].End), text[all[i].Start..all[i].End]);
+                return (all[i].Start, all[i].End);
             }
         }
 
@@ -101,17 +126,18 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, Re
     }
 
     /// <summary>Two amounts of one kind side by side: columns for several batches, of which one cannot be told.</summary>
-    public (SourceSpan Span, string Words)? SecondAmount(IngredientLine line)
+    public (SourceSpan Span, string Words)? SecondAmount(IngredientLine line) => _second.Of(_texts.Of(line.Text.Text)) is { } second ? At(line, second) : null;
+
+    private (int Start, int End)? SecondIn(string text)
     {
-        string text = line.Text.Text;
         (int Start, int End, bool Volume)? before = null;
         foreach (PrintedNumber number in NumberWalk.In(text))
         {
-            if (words.Unit(text, number.Next(text), out int unitEnd) is { } unit && StepMeasures.Plain(number.Value, unit) is { } plain)
+            if (_words.Unit(text, number.Next(text), out int unitEnd) is { } unit && StepMeasures.Plain(number.Value, unit) is { } plain)
             {
                 if (before is { } first && first.Volume == plain.Volume && text.AsSpan(first.End, number.Start - first.End).IsWhiteSpace())
                 {
-                    return (line.Text.Map(first.Start, unitEnd), text[first.Start..unitEnd]);
+                    return (first.Start, unitEnd);
                 }
 
                 before = (number.Start, unitEnd, plain.Volume);
@@ -120,6 +146,9 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, Re
 
         return null;
     }
+
+    private static (SourceSpan Span, string Words) At(IngredientLine line, (int Start, int End) place) =>
+        (line.Text.Map(place.Start, place.End), line.Text.Text[place.Start..place.End]);
 
     // Words of the foods that were read from a line.
     private static HashSet<string> Named(List<BatchItem> own) =>
@@ -135,6 +164,6 @@ internal sealed class LineTails(FoodCatalogue catalogue, LineWordTable words, Re
     {
         string after = text[end..].TrimStart();
         string next = new([.. after.TakeWhile(char.IsLetter)]);
-        return next.Length > 0 && (words.Is("step-tool", next.ToLowerInvariant()) || words.Is("equipment", next.ToLowerInvariant()));
+        return next.Length > 0 && (_words.Is("step-tool", next.ToLowerInvariant()) || _words.Is("equipment", next.ToLowerInvariant()));
     }
 }

@@ -17,11 +17,11 @@ internal sealed class StepAdditions(LineWordTable words, ReadTexts texts, RuleLi
     private readonly RuleList _left = lists.Of(RuleLists.HarmlessGroups);
 
     /// <summary>Each such food once, with its place.</summary>
-    public IEnumerable<(SourceSpan Span, string Words)> Find(Recipe recipe, RecipePart part, Batch batch)
+    public IEnumerable<(SourceSpan Span, string Words)> Find(Recipe recipe, RecipePart part, Batch batch, Lazy<HashSet<string>> list)
     {
         HashSet<string> seen = new(StringComparer.Ordinal);
-        HashSet<string> known = StepFoods.Known(part);
-        known.UnionWith(WordFolding.Words(part.Name ?? recipe.Title ?? string.Empty).Select(WordFolding.Singular));
+        HashSet<string> known = new(list.Value, StringComparer.Ordinal);
+        known.UnionWith(texts.Of(part.Name ?? recipe.Title ?? string.Empty).Singulars);
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
@@ -35,7 +35,7 @@ internal sealed class StepAdditions(LineWordTable words, ReadTexts texts, RuleLi
             foreach (FoodMention mention in read.Mentions)
             {
                 listed |= mention.Words.Split(' ').Any(known.Contains);
-                if (IsNew(mention, batch, known) && !stepFoods.IsNoFood(read, mention) && !stepFoods.IsCutAway(sentence, mention, known) && seen.Add(mention.Words))
+                if (IsNew(mention, batch, known) && !stepFoods.IsNoFood(read, mention) && !StepFoods.IsCutAway(read, mention, known) && seen.Add(mention.Words))
                 {
                     yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
                 }

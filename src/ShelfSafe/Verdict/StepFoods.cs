@@ -9,12 +9,29 @@ using ShelfSafe.Steps;
 namespace ShelfSafe.Verdict;
 
 /// <summary>Foods with a hazard that the steps name and the ingredient list does not.</summary>
-internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, RuleLists lists)
+internal sealed class StepFoods
 {
-    private readonly RuleList _solid = lists.Of(RuleLists.SolidGroups);
-    private readonly RuleList _listed = lists.Of(RuleLists.ListedGroups);
-    private readonly Denials _denials = new(words);
-    private readonly StepThings _things = new(words);
+    private readonly FoodCatalogue _catalogue;
+    private readonly LineWordTable _words;
+    private readonly ReadTexts _texts;
+    private readonly RuleList _solid;
+    private readonly Denials _denials;
+    private readonly StepThings _things;
+    private readonly TextNote<NamedFood[]> _hazards;
+    private readonly TextNote<NamedFood[]> _bulky;
+
+    /// <summary>Prepares the notes that it takes of sentences.</summary>
+    public StepFoods(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, RuleLists lists)
+    {
+        (_catalogue, _words, _texts, _denials, _things) = (catalogue, words, texts, new(words), new(words, texts));
+        _solid = lists.Of(RuleLists.SolidGroups);
+        RuleList listed = lists.Of(RuleLists.ListedGroups);
+        _hazards = texts.Note<NamedFood[]>(text => [.. Named(text, peppersToo: false, food => catalogue.Traits.CountsFromSteps(food) && !(food.Has("fat") && IsSetAside(text)))]); // "trim off all the tallow"
+        _bulky = texts.Note<NamedFood[]>(text => [.. Named(text, peppersToo: true, food => listed.Contains(food.Group)).Where(named => !words.Is("step-verb", named.Mention.Words))]);
+    }
+
+    // A food that a sentence names, and what its words say of it by themselves.
+    private sealed record NamedFood(FoodRow Food, FoodMention Mention, bool Peppers, bool Added, bool Generic, string Singular);
 
     /// <summary>One item for each such food, in the jar and of unknown amount.</summary>
     public IEnumerable<BatchItem> Find(RecipePart part, ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed)
@@ -23,7 +40,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
         HashSet<string> seen = new(StringComparer.Ordinal);
         if (StepWater.Find(facts, listed) is { } water)
         {
-            yield return Item(water.Sentence, new(water.Start, water.End, "water", catalogue.Find("water")), line++) with { Weighed = true };
+            yield return Item(water.Sentence, new(water.Start, water.End, "water", _catalogue.Find("water")), line++) with { Weighed = true };
         }
 
         foreach (StepSentence sentence in part.Steps)
@@ -33,19 +50,29 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
                 continue;
             }
 
-            ReadText read = texts.Of(sentence.Text.Text);
-            foreach (FoodMention mention in read.Mentions)
+            foreach (NamedFood named in _hazards.Of(_texts.Of(sentence.Text.Text)))
             {
-                if (mention.Match is Identified { Food: { } food }
-                    && catalogue.Traits.CountsFromSteps(food)
-                    && !words.Is("step-not-food", mention.Words)
-                    && !IsNoFood(read, mention)
-                    && !(food.Has("fat") && IsSetAside(sentence)) // "trim off all the tallow"
-                    && !Covered(food, mention, listed, IsAdded(read, mention))
-                    && seen.Add(food.Id))
+                if (!Covered(named, listed) && seen.Add(named.Food.Id))
                 {
-                    yield return Item(sentence, mention, line++);
+                    yield return Item(sentence, named.Mention, line++);
                 }
+            }
+        }
+    }
+
+    // Foods that the sentence neither leaves out nor names as a verb or tool.
+    private IEnumerable<NamedFood> Named(ReadText read, bool peppersToo, Func<FoodRow, bool> counts)
+    {
+        foreach (FoodMention mention in read.Mentions)
+        {
+            // Several peppers are the vegetable, whatever one pepper is.
+            bool peppers = peppersToo && mention.Words.EndsWith("pepper", StringComparison.Ordinal) && !mention.Match.Candidates.Any(food => food.Group == "vegetable") && read.Text[mention.Start..mention.End].EndsWith('s');
+            if ((peppers ? _catalogue.Find("bell pepper") : mention.Match) is Identified { Food: { } food }
+                && counts(food)
+                && !_words.Is("step-not-food", mention.Words)
+                && !IsNoFood(read, mention))
+            {
+                yield return new(food, mention, peppers, IsAdded(read, mention), IsGeneric(mention.Words), WordFolding.Singular(mention.Words));
             }
         }
     }
@@ -63,15 +90,15 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
                 continue;
             }
 
-            if (!after || sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts) || IsSetAside(sentence))
+            if (!after || sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts) || IsSetAside(_texts.Of(sentence.Text.Text)))
             {
                 continue;
             }
 
-            foreach (FoodMention mention in texts.Of(sentence.Text.Text).Mentions)
+            foreach (FoodMention mention in _texts.Of(sentence.Text.Text).Mentions)
             {
                 if (mention.Match.Candidates.Any(food => _solid.Contains(food.Group))
-                    && !words.Is("step-verb", mention.Words) && !words.Is("step-not-food", mention.Words) && !IsVerb(sentence.Text.Text, mention))
+                    && !_words.Is("step-verb", mention.Words) && !_words.Is("step-not-food", mention.Words) && !IsVerb(sentence.Text.Text, mention))
                 {
                     return new("solids-returned", sentence, sentence.Text.Map(mention.Start, mention.End), sentence.Text.Text[mention.Start..mention.End]);
                 }
@@ -82,11 +109,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
     }
 
     // "Eat the chicken, compost the vegetables"; but "discard the bones and return the meat" puts something back.
-    private bool IsSetAside(StepSentence sentence)
-    {
-        ReadText read = texts.Of(sentence.Text.Text);
-        return read.Has("step-discard") && !read.Has("step-return");
-    }
+    private static bool IsSetAside(ReadText read) => read.Has("step-discard") && !read.Has("step-return");
 
     /// <summary>Foods of some bulk, and things nobody knows, that the steps put in and the list does not name, with their places.</summary>
     public IEnumerable<(SourceSpan Span, string Words)> Unlisted(RecipePart part, ImmutableArray<StepFact> facts, ImmutableArray<string> kinds, ImmutableArray<BatchItem> listed)
@@ -100,28 +123,22 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
                 continue;
             }
 
-            ReadText read = texts.Of(sentence.Text.Text);
-            foreach (FoodMention mention in read.Mentions)
+            ReadText read = _texts.Of(sentence.Text.Text);
+            foreach (NamedFood named in _bulky.Of(read))
             {
-                // Several peppers are the vegetable, whatever one pepper is.
-                bool peppers = mention.Words.EndsWith("pepper", StringComparison.Ordinal) && !mention.Match.Candidates.Any(food => food.Group == "vegetable") && sentence.Text.Text[mention.Start..mention.End].EndsWith('s');
-                if ((peppers ? catalogue.Find("bell pepper") : mention.Match) is Identified { Food: { } food }
-                    && _listed.Contains(food.Group)
-                    && !words.Is("step-verb", mention.Words)
-                    && !words.Is("step-not-food", mention.Words)
-                    && !IsNoFood(read, mention)
-                    && !Covered(food, mention, listed, IsAdded(read, mention))
+                (FoodRow food, FoodMention mention) = (named.Food, named.Mention);
+                if (!Covered(named, listed)
                     && !IsOwnFerment(food, facts, listed)
-                    && !kinds.Contains(WordFolding.Singular(mention.Words)) // "pour over the pickles" in a recipe for pickles
-                    && !IsCutAway(sentence, mention, known.Value)
-                    && !(IsGeneric(mention.Words) && listed.Any(item => item.Food is null || (peppers ? item.Food.Group == food.Group : Kindred(item.Food.Group, food.Group))))
+                    && !kinds.Contains(named.Singular) // "pour over the pickles" in a recipe for pickles
+                    && !IsCutAway(read, mention, known.Value)
+                    && !(named.Generic && listed.Any(item => item.Food is null || (named.Peppers ? item.Food.Group == food.Group : Kindred(item.Food.Group, food.Group))))
                     && seen.Add(food.Id))
                 {
                     yield return (sentence.Text.Map(mention.Start, mention.End), sentence.Text.Text[mention.Start..mention.End]);
                 }
             }
 
-            foreach ((int start, int end) in IsSetAside(sentence) ? [] : _things.Find(read, known))
+            foreach ((int start, int end) in IsSetAside(read) ? [] : _things.Find(read, known))
             {
                 if (seen.Add(sentence.Text.Text[start..end]))
                 {
@@ -132,15 +149,19 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
     }
 
     // What the recipe names itself: "add the roux" where a group of the list is the roux.
-    internal static HashSet<string> Known(RecipePart part)
+    internal HashSet<string> Known(RecipePart part)
     {
         HashSet<string> known = new(StringComparer.Ordinal);
-        foreach (string? text in part.Ingredients.SelectMany(line => new[] { line.Text.Text, line.Group }))
+        string? last = null;
+        foreach (IngredientLine line in part.Ingredients)
         {
-            foreach (string word in text is null ? [] : WordFolding.Words(text))
+            known.UnionWith(_texts.Of(line.Text.Text).Singulars);
+            if (line.Group is { } group && !ReferenceEquals(group, last))
             {
-                known.Add(WordFolding.Singular(word));
+                known.UnionWith(_texts.Of(group).Singulars);
             }
+
+            last = line.Group;
         }
 
         return known;
@@ -150,7 +171,7 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
     private bool IsGeneric(string phrase)
     {
         string[] parts = phrase.Split(' ');
-        return words.Is("step-generic", parts[^1]) && parts.SkipLast(1).All(part => words.Is("filler", part) || words.Is("prep", part) || words.Is("size", part));
+        return _words.Is("step-generic", parts[^1]) && parts.SkipLast(1).All(part => _words.Is("filler", part) || _words.Is("prep", part) || _words.Is("size", part));
     }
 
     private static bool Kindred(string left, string right) =>
@@ -179,18 +200,18 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
         }
 
         string next = FirstWord(after.TrimStart());
-        if (words.Is("step-tool", next))
+        if (_words.Is("step-tool", next))
         {
             return true;
         }
 
-        if (words.Is("step-throw", mention.Words) && next == "in" && (before.Length == 0 || words.Is("step-then", LastWord(before))))
+        if (_words.Is("step-throw", mention.Words) && next == "in" && (before.Length == 0 || _words.Is("step-then", LastWord(before))))
         {
             return true; // "Chuck in the onions", but not "brown the chuck in the oil"
         }
 
         // What is stirred in is a food, whatever stands behind it.
-        return words.Is("step-object", next) && !words.Is("step-lead", LastWord(before));
+        return _words.Is("step-object", next) && !_words.Is("step-lead", LastWord(before));
     }
 
     private static bool EndsIn(ReadOnlySpan<char> text, string words) => text.EndsWith(words, StringComparison.OrdinalIgnoreCase);
@@ -226,11 +247,12 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
         food.Has("fermented") && facts.Any(fact => fact.Id == "fermented") && food.Has("brassica") && listed.Any(item => item.Has("brassica"));
 
     /// <summary>Whether a food is a part of what the list names that is cut away: "trim the beet tops", "discard the celery leaves".</summary>
-    public bool IsCutAway(StepSentence sentence, FoodMention mention, HashSet<string> known) =>
-        IsSetAside(sentence) && mention.Words.Split(' ') is [var whole, _, ..] && known.Contains(WordFolding.Singular(whole));
+    public static bool IsCutAway(ReadText read, FoodMention mention, HashSet<string> known) =>
+        IsSetAside(read) && mention.Words.Split(' ') is [var whole, _, ..] && known.Contains(WordFolding.Singular(whole));
 
-    private bool Covered(FoodRow food, FoodMention mention, ImmutableArray<BatchItem> listed, bool added)
+    private bool Covered(NamedFood named, ImmutableArray<BatchItem> listed)
     {
+        (FoodRow food, FoodMention mention, bool added) = (named.Food, named.Mention, named.Added);
         string last = mention.Words[(mention.Words.LastIndexOf(' ') + 1)..];
         foreach (BatchItem item in listed)
         {
@@ -239,8 +261,8 @@ internal sealed class StepFoods(FoodCatalogue catalogue, LineWordTable words, Re
                 continue;
             }
 
-            if ((item.Food is { } own && (own.Id == food.Id || catalogue.Traits.Covers(own.Has, food)))
-                || Array.IndexOf(texts.Of(item.Ingredient.Line.Text.Text).Singulars, last) >= 0)
+            if ((item.Food is { } own && (own.Id == food.Id || _catalogue.Traits.Covers(own.Has, food)))
+                || Array.IndexOf(_texts.Of(item.Ingredient.Line.Text.Text).Singulars, last) >= 0)
             {
                 return true;
             }

@@ -8,14 +8,37 @@ namespace ShelfSafe.Verdict;
 /// A thing counts as put in where an amount with a unit stands before it, or where it is the object of a verb of adding.
 /// It is traced where one of its words stands in a line or group heading of the list, or names a food or a plain thing of the kitchen.
 /// </remarks>
-internal sealed class StepThings(LineWordTable words)
+internal sealed class StepThings
 {
-    private readonly Denials _denials = new(words);
+    private readonly LineWordTable _words;
+    private readonly Denials _denials;
+    private readonly TextNote<Thing[]> _things;
+
+    /// <summary>Prepares the notes that it takes of sentences.</summary>
+    public StepThings(LineWordTable words, ReadTexts texts)
+    {
+        (_words, _denials) = (words, new(words));
+        _things = texts.Note<Thing[]>(text => [.. In(text)]);
+    }
+
+    // A thing that no table knows, with the words by which the list may name it.
+    private sealed record Thing(int Start, int End, string[] Words);
 
     /// <summary>The places of untraced things in a sentence, as offsets in its text.</summary>
     /// <param name="sentence">The sentence.</param>
     /// <param name="known">Made when first asked for: folded singular words that the ingredient list itself names, its group headings included.</param>
     public IEnumerable<(int Start, int End)> Find(ReadText sentence, Lazy<HashSet<string>> known)
+    {
+        foreach (Thing thing in _things.Of(sentence))
+        {
+            if (!Array.Exists(thing.Words, known.Value.Contains))
+            {
+                yield return (thing.Start, thing.End);
+            }
+        }
+    }
+
+    private IEnumerable<Thing> In(ReadText sentence)
     {
         string text = sentence.Text;
         int covered = 0;
@@ -31,9 +54,9 @@ internal sealed class StepThings(LineWordTable words)
             int thing = at < covered ? -1 : Opened(sentence, at);
             if (thing >= 0 && Phrase(text, thing) is { } phrase)
             {
-                if (Untraced(text, phrase, known, sentence.Mentions))
+                if (Untraced(text, phrase, sentence.Mentions) is { } untraced)
                 {
-                    yield return phrase;
+                    yield return untraced;
                 }
 
                 covered = phrase.End;
@@ -48,7 +71,7 @@ internal sealed class StepThings(LineWordTable words)
     {
         string text = sentence.Text;
         ReadOnlySpan<char> word = WordLook.At(text, at, out int end);
-        bool puts = words.Is("step-puts", word);
+        bool puts = _words.Is("step-puts", word);
         int measured = puts ? -1 : AfterMeasure(text, at);
         if (measured >= 0)
         {
@@ -78,7 +101,7 @@ internal sealed class StepThings(LineWordTable words)
         {
             ReadOnlySpan<char> word = WordLook.At(text, next, out int end);
             int number = NumberAt(text, next);
-            if (!words.Is("step-article", word) && number == next)
+            if (!_words.Is("step-article", word) && number == next)
             {
                 break;
             }
@@ -106,8 +129,8 @@ internal sealed class StepThings(LineWordTable words)
 
         next = NumberScan.Skip(text, next);
         next = WordLook.At(text, next, out int inner) is "a" or "an" or "good" or "small" or "large" or "big" or "heaped" ? NumberScan.Skip(text, inner) : next;
-        string? unit = words.Unit(text, next, out int after);
-        if (unit is null || words.Is("step-no-measure", unit))
+        string? unit = _words.Unit(text, next, out int after);
+        if (unit is null || _words.Is("step-no-measure", unit))
         {
             return -1;
         }
@@ -126,7 +149,7 @@ internal sealed class StepThings(LineWordTable words)
         for (int count = 0; count < 6; count++)
         {
             string word = NumberScan.Word(text, at, out int after);
-            if (word.Length == 0 || words.Is("step-ends", word) || (word.Length > 4 && word.EndsWith("ly", StringComparison.Ordinal)))
+            if (word.Length == 0 || _words.Is("step-ends", word) || (word.Length > 4 && word.EndsWith("ly", StringComparison.Ordinal)))
             {
                 break;
             }
@@ -144,11 +167,11 @@ internal sealed class StepThings(LineWordTable words)
         return end > start ? (start, end) : null;
     }
 
-    private bool Untraced(string text, (int Start, int End) phrase, Lazy<HashSet<string>> known, IReadOnlyList<FoodMention> mentions)
+    private Thing? Untraced(string text, (int Start, int End) phrase, IReadOnlyList<FoodMention> mentions)
     {
         if (mentions.Any(mention => mention.Start < phrase.End && mention.End > phrase.Start))
         {
-            return false;
+            return null;
         }
 
         string[] all = [.. WordFolding.Words(text[phrase.Start..phrase.End]).Select(WordFolding.Singular)];
@@ -158,17 +181,17 @@ internal sealed class StepThings(LineWordTable words)
             head--;
         }
 
-        return !IsEmpty(all[head]) && all[head].Length > 2 && char.IsLetter(all[head][0])
-            && !all.Any(word => known.Value.Contains(word) && !IsEmpty(word))
+        bool thing = !IsEmpty(all[head]) && all[head].Length > 2 && char.IsLetter(all[head][0])
             && !IsPlain(all[head])
-            && words.Unit(all[head], 0, out _) is null;
+            && _words.Unit(all[head], 0, out _) is null;
+        return thing ? new(phrase.Start, phrase.End, Array.FindAll(all, word => !IsEmpty(word))) : null;
     }
 
     // A plain thing of the kitchen, or a word for what is in the pot.
-    private bool IsPlain(string word) => words.Is("step-thing", word) || words.Is("equipment", word) || words.Is("step-tool", word);
+    private bool IsPlain(string word) => _words.Is("step-thing", word) || _words.Is("equipment", word) || _words.Is("step-tool", word);
 
     // A word that says what something is like, and not what it is.
-    private bool IsEmpty(string word) => words.Is("filler", word) || words.Is("size", word) || words.Is("prep", word) || words.Is("step-article", word);
+    private bool IsEmpty(string word) => _words.Is("filler", word) || _words.Is("size", word) || _words.Is("prep", word) || _words.Is("step-article", word);
 
     private static int NumberAt(string text, int at) => !char.IsWhiteSpace(text[at]) && NumberScan.TryRange(text, at, out int end, out _) ? end : at;
 

@@ -7,31 +7,48 @@ using ShelfSafe.Reading;
 namespace ShelfSafe.Verdict;
 
 /// <summary>Foods that the title, an introduction or a note names and the list does not, and more of a listed food.</summary>
-internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, Limits limits, RuleLists lists)
+internal sealed class TextFoods
 {
     private const int Near = 5; // words
 
-    private readonly RuleList _bulk = lists.Of(RuleLists.BulkGroups);
-    private readonly Denials _denials = new(words);
+    private readonly FoodCatalogue _catalogue;
+    private readonly LineWordTable _words;
+    private readonly ReadTexts _texts;
+    private readonly StepMeasures _measures;
+    private readonly Limits _limits;
+    private readonly RuleList _bulk;
+    private readonly Denials _denials;
+    private readonly TextNote<Additions> _additions;
+
+    /// <summary>Prepares the note that it takes of sentences.</summary>
+    public TextFoods(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, StepMeasures measures, Limits limits, RuleLists lists)
+    {
+        (_catalogue, _words, _texts, _measures, _limits, _denials) = (catalogue, words, texts, measures, limits, new(words));
+        _bulk = lists.Of(RuleLists.BulkGroups);
+        _additions = texts.Note(AdditionsOf);
+    }
+
+    // Whether a sentence speaks of a share of the batch ("half the recipe"), and else the foods of which it says more.
+    private sealed record Additions(bool OfBatch, FoodMention[] Foods);
 
     /// <summary>A "beef noodle soup" whose list has no noodles: where are they?</summary>
     /// <param name="recipe">The recipe.</param>
     /// <param name="part">The dish.</param>
     /// <param name="batch">Its batch.</param>
     /// <param name="plain">Whether an open category leads: then every state in the title ("shredded") speaks against it, else only what no tested recipe is ("creamy").</param>
-    public IEnumerable<(SourceSpan Span, string Words)> InTitle(Recipe recipe, RecipePart part, Batch batch, bool plain)
+    public IEnumerable<(SourceSpan Span, string Words)> InTitle(Recipe recipe, RecipePart part, Batch batch, bool plain, Lazy<HashSet<string>> listed)
     {
         string title = part.Name ?? recipe.Title ?? string.Empty;
         int at = recipe.Text.IndexOf(title, StringComparison.Ordinal);
         // A title with marks in it is not found as it stands; then the first character stands for its place.
         SourceSpan Place(int start, int end) => at < 0 ? new(0, Math.Min(1, recipe.Text.Length)) : new(at + start, at + end);
-        ReadText read = texts.Of(title);
+        ReadText read = _texts.Of(title);
         foreach (FoodMention mention in read.Mentions)
         {
             // "Apple butter" is its own dish; "apples with butter" holds butter. A dry mix is named for its spice.
-            bool own = (words.Is("title-not-food", mention.Words) && read.Before(mention.Start) is not [.., "with"])
+            bool own = (_words.Is("title-not-food", mention.Words) && read.Before(mention.Start) is not [.., "with"])
                 || (batch.IsKind("spice-mix") && mention.Match.Candidates is [_, ..] all && all.All(static food => food.Has("dry-spice")));
-            if (!own && IsForeign(mention, read, part, batch))
+            if (!own && IsForeign(mention, read, batch, listed))
             {
                 yield return (Place(mention.Start, mention.End), title[mention.Start..mention.End]);
             }
@@ -39,7 +56,7 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Re
 
         foreach (PlacedWord word in read.Placed)
         {
-            if (words.Is("title-state-any", word.Plain) || (plain && words.Is("title-state", word.Plain)))
+            if (_words.Is("title-state-any", word.Plain) || (plain && _words.Is("title-state", word.Plain)))
             {
                 yield return (Place(word.Start, word.End), title[word.Start..word.End]);
             }
@@ -47,18 +64,18 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Re
     }
 
     /// <summary>Foods of the introduction and the notes, unless they are served beside.</summary>
-    public IEnumerable<(SourceSpan Span, string Words)> BesideTheSteps(RecipePart part, Batch batch)
+    public IEnumerable<(SourceSpan Span, string Words)> BesideTheSteps(RecipePart part, Batch batch, Lazy<HashSet<string>> listed)
     {
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Role is StepRole.Step or StepRole.Serving || ServingSteps.Outside(sentence, batch.Facts) || texts.Of(sentence.Text.Text) is not { } read || read.Has("serve-later"))
+            if (sentence.Role is StepRole.Step or StepRole.Serving || ServingSteps.Outside(sentence, batch.Facts) || _texts.Of(sentence.Text.Text) is not { } read || read.Has("serve-later"))
             {
                 continue;
             }
 
             foreach (FoodMention mention in read.Has("note-adds") || !read.Has("note-beside") ? read.Mentions : [])
             {
-                if (IsForeign(mention, read, part, batch))
+                if (IsForeign(mention, read, batch, listed))
                 {
                     yield return (sentence.Text.Map(mention.Start, mention.End), read.Text[mention.Start..mention.End]);
                 }
@@ -73,7 +90,7 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Re
         StepSentence? filled = batch.Fact(JarSteps.Filled)?.Sentence;
         foreach (StepSentence sentence in kept.Length == 0 || filled is null ? [] : part.Steps)
         {
-            ReadText read = texts.Of(sentence.Text.Text);
+            ReadText read = _texts.Of(sentence.Text.Text);
             if (sentence.Role == StepRole.Step && !ServingSteps.Outside(sentence, batch.Facts) && !read.Has("serve-later"))
             {
                 foreach (FoodMention mention in read.Mentions)
@@ -99,27 +116,22 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Re
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            ReadText read = texts.Of(text);
+            ReadText read = _texts.Of(text);
             if (ServingSteps.Outside(sentence, batch.Facts) || read.Has("serve-later"))
             {
                 continue;
             }
 
-            string[] all = read.Folded;
-            int share = Array.FindIndex(all, word => words.Is("batch-share", word));
-            if (share >= 0 && all.Skip(share + 1).Take(2).Any(word => word is "batch" or "recipe" or "quantity" or "quantities" or "amounts"))
+            Additions additions = _additions.Of(read);
+            if (additions.OfBatch)
             {
                 yield return (sentence.Text.Map(0, text.Length), text);
                 continue;
             }
 
-            foreach (FoodMention mention in read.Mentions)
+            foreach (FoodMention mention in additions.Foods)
             {
-                if (IsMore(read, mention.Start) && mention.Match.Candidates.Any(food => _bulk.Contains(food.Group) || food.Group is "tomato" or "thickener" or "fat-oil")
-                    && mention.Match.Candidates.All(food => !food.Has("water") && !food.Has("broth") && !food.Has("dry-spice")) && !read.Has("step-return-word"))
-                {
-                    yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
-                }
+                yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
             }
 
             foreach (FoodMention mention in AboveTheList(read, batch))
@@ -128,6 +140,18 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Re
             }
         }
     }
+
+    private Additions AdditionsOf(ReadText read)
+    {
+        string[] all = read.Folded;
+        int share = Array.FindIndex(all, word => _words.Is("batch-share", word));
+        bool ofBatch = share >= 0 && all.Skip(share + 1).Take(2).Any(word => word is "batch" or "recipe" or "quantity" or "quantities" or "amounts");
+        return new(ofBatch, ofBatch || read.Has("step-return-word") ? [] : [.. read.Mentions.Where(mention => IsMore(read, mention.Start) && IsBulk(mention))]);
+    }
+
+    private bool IsBulk(FoodMention mention) =>
+        mention.Match.Candidates.Any(food => _bulk.Contains(food.Group) || food.Group is "tomato" or "thickener" or "fat-oil")
+        && mention.Match.Candidates.All(food => !food.Has("water") && !food.Has("broth") && !food.Has("dry-spice"));
 
     // A brine for soaking meat is salt that the list need not hold; only a ferment and a cure rest on their salt.
     private static bool IsFreeSalt(FoodMention mention, Batch batch) =>
@@ -145,7 +169,7 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Re
         before = before[Math.Max(0, before.Length - Near)..];
         for (int i = before.Length - 1; i >= 0 && !(before[i].StartsWith("minute", StringComparison.Ordinal) || before[i].StartsWith("hour", StringComparison.Ordinal) || before[i] is "min" or "mins"); i--)
         {
-            if (words.Is("step-more", before[i]))
+            if (_words.Is("step-more", before[i]))
             {
                 return true;
             }
@@ -157,7 +181,7 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Re
     // "4 quarts water" where the list has two: no step can take more than there is.
     private IEnumerable<FoodMention> AboveTheList(ReadText sentence, Batch batch)
     {
-        foreach ((Interval value, string unit, FoodMention mention) in StepMeasures.Of(sentence.Text, sentence.Mentions, words))
+        foreach ((Interval value, string unit, FoodMention mention) in _measures.Of(sentence))
         {
             BatchItem[] own = [.. batch.InJar.Where(item => item.Food is { } food && mention.Match.Candidates.Any(other => other.Id == food.Id))];
             if (own.Length == 0 || StepMeasures.Plain(value, unit) is not { } used || mention.Match.Candidates.Any(food => food.Has("dry-spice") || food.Group == "acid") || IsFreeSalt(mention, batch))
@@ -166,42 +190,40 @@ internal sealed class TextFoods(FoodCatalogue catalogue, LineWordTable words, Re
             }
 
             (bool Volume, double Low, double High)?[] listed = [.. own.SelectMany(item => item.Ingredient.Measures.IsEmpty ? [item.Ingredient.Amount] : item.Ingredient.Measures.Select(measure => (Amount?)measure)).Select(measure => measure is { } one ? StepMeasures.Plain(one.Value, one.Unit) : null)];
-            if (listed.All(one => one is { } known && known.Volume == used.Volume) && used.High > (1 + limits["formula-rounding"]) * listed.Sum(one => one!.Value.High))
+            if (listed.All(one => one is { } known && known.Volume == used.Volume) && used.High > (1 + _limits["formula-rounding"]) * listed.Sum(one => one!.Value.High))
             {
                 yield return mention;
             }
         }
     }
 
-    private bool IsForeign(FoodMention mention, ReadText read, RecipePart part, Batch batch) =>
+    private bool IsForeign(FoodMention mention, ReadText read, Batch batch, Lazy<HashSet<string>> listed) =>
         mention.Match.Candidates is { IsEmpty: false } candidates
-        && candidates.All(food => catalogue.Traits.CountsFromSteps(food) || _bulk.Contains(food.Group) || mention.Words.Split(' ').Any(word => words.Is("dish-word", word)))
-        && !words.Is("step-not-food", mention.Words) && !words.Is("step-verb", mention.Words) && !IsGeneric(mention, batch) && !words.Is("line-not-food", mention.Words)
+        && candidates.All(food => _catalogue.Traits.CountsFromSteps(food) || _bulk.Contains(food.Group) || mention.Words.Split(' ').Any(word => _words.Is("dish-word", word)))
+        && !_words.Is("step-not-food", mention.Words) && !_words.Is("step-verb", mention.Words) && !IsGeneric(mention, batch) && !_words.Is("line-not-food", mention.Words)
         && !_denials.LeavesOutForGood(read.Before(mention.Start))
-        && !candidates.Any(food => catalogue.Traits.Covers(trait => batch.Items.Any(item => item.Has(trait)), food) // "cocoa mix" of listed milk powder and cocoa
-            || batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || (own.Group == food.Group && food.Group is "meat" or "poultry" && !catalogue.Traits.CountsFromSteps(food)))))
-        && !IsDish(mention.Words, part)
-        && !IsListed(mention, part);
+        && !candidates.Any(food => _catalogue.Traits.Covers(trait => batch.Items.Any(item => item.Has(trait)), food) // "cocoa mix" of listed milk powder and cocoa
+            || batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || (own.Group == food.Group && food.Group is "meat" or "poultry" && !_catalogue.Traits.CountsFromSteps(food)))))
+        && !IsDish(mention.Words, listed.Value)
+        && !IsListed(mention, listed.Value);
 
     // "The meat", "the beans" stand for what is listed; "fish works too" is another food where the list has none.
     private bool IsGeneric(FoodMention mention, Batch batch) =>
-        words.Is("step-generic", mention.Words) && (mention.Match.Candidates.All(food => food.Group is not ("seafood" or "meat" or "poultry")) || batch.Items.Any(item => item.Food is null || mention.Match.Candidates.Any(food => food.Group == item.Food.Group)));
+        _words.Is("step-generic", mention.Words) && (mention.Match.Candidates.All(food => food.Group is not ("seafood" or "meat" or "poultry")) || batch.Items.Any(item => item.Food is null || mention.Match.Candidates.Any(food => food.Group == item.Food.Group)));
 
     // "Garlic oil" is no listed garlic: what a hazard is called by its last word must be listed. "White peaches" are no white vinegar.
-    private bool IsListed(FoodMention mention, RecipePart part)
+    private bool IsListed(FoodMention mention, HashSet<string> known)
     {
         string[] all = mention.Words.Split(' ');
-        HashSet<string> known = StepFoods.Known(part);
-        bool hazard = mention.Match.Candidates.Any(catalogue.Traits.CountsFromSteps);
-        return (hazard ? all[^1..] : all).Any(word => word.Length > 3 && known.Contains(word) && !words.Is("filler", word) && !words.Is("colour", word));
+        bool hazard = mention.Match.Candidates.Any(_catalogue.Traits.CountsFromSteps);
+        return (hazard ? all[^1..] : all).Any(word => word.Length > 3 && known.Contains(word) && !_words.Is("filler", word) && !_words.Is("colour", word));
     }
 
     // "Tomato salsa" names the dish and its own foods; "corn salsa" names corn too.
-    private bool IsDish(string phrase, RecipePart part)
+    private bool IsDish(string phrase, HashSet<string> known)
     {
         string[] all = phrase.Split(' ');
-        HashSet<string> known = StepFoods.Known(part);
-        return all.Any(word => words.Is("dish-word", word))
-            && all.All(word => words.Is("dish-word", word) || words.Is("title-not-food", word) || words.Is("dish-adjective", word) || words.Is("filler", word) || known.Contains(word));
+        return all.Any(word => _words.Is("dish-word", word))
+            && all.All(word => _words.Is("dish-word", word) || _words.Is("title-not-food", word) || _words.Is("dish-adjective", word) || _words.Is("filler", word) || known.Contains(word));
     }
 }

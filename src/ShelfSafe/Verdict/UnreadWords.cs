@@ -7,13 +7,27 @@ using ShelfSafe.Reading;
 namespace ShelfSafe.Verdict;
 
 /// <summary>Words of the steps that no table knows, in sentences that do something to the food.</summary>
-internal sealed class UnreadWords(LineWordTable words, ReadTexts texts, PlainWords plain)
+internal sealed class UnreadWords
 {
+    private readonly LineWordTable _words;
+    private readonly ReadTexts _texts;
+    private readonly PlainWords _plain;
+    private readonly TextNote<Unread[]> _unread;
+
+    /// <summary>Prepares the note that it takes of sentences.</summary>
+    public UnreadWords(LineWordTable words, ReadTexts texts, PlainWords plain)
+    {
+        (_words, _texts, _plain) = (words, texts, plain);
+        _unread = texts.Note<Unread[]>(text => [.. In(text)]);
+    }
+
+    // A word that no table knows, with the word by which the list may know it; null where it may not.
+    private sealed record Unread(PlacedWord Word, string? Listed);
+
     /// <summary>Each unknown word once, with its place.</summary>
-    public IEnumerable<(SourceSpan Span, string Words)> Find(RecipePart part, Batch batch)
+    public IEnumerable<(SourceSpan Span, string Words)> Find(RecipePart part, Batch batch, Lazy<HashSet<string>> listed)
     {
         HashSet<string> seen = new(StringComparer.Ordinal);
-        HashSet<string> listed = StepFoods.Known(part);
         foreach (StepSentence sentence in part.Steps)
         {
             if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, batch.Facts))
@@ -21,35 +35,36 @@ internal sealed class UnreadWords(LineWordTable words, ReadTexts texts, PlainWor
                 continue;
             }
 
-            string text = sentence.Text.Text;
-            ReadText read = texts.Of(text);
-            if (!read.Placed.Any(word => words.Is("step-acts", word.Plain)))
+            foreach (((int start, int end, string word), string? known) in _unread.Of(_texts.Of(sentence.Text.Text)))
             {
-                continue;
-            }
-
-            foreach ((int start, int end, string word) in read.Placed)
-            {
-                bool mentioned = read.Mentions.Any(mention => mention.Start < end && mention.End > start);
-                if (!mentioned && !IsKnown(word, listed) && seen.Add(word))
+                if (!(known is not null && listed.Value.Contains(known)) && seen.Add(word))
                 {
-                    yield return (sentence.Text.Map(start, end), text[start..end]);
+                    yield return (sentence.Text.Map(start, end), sentence.Text.Text[start..end]);
                 }
             }
         }
     }
 
-    private bool IsKnown(string word, HashSet<string> listed)
+    private IEnumerable<Unread> In(ReadText read)
     {
-        if (word.Length < 3 || !char.IsLetter(word[0]) || word.Any(char.IsAsciiDigit))
+        foreach (PlacedWord word in read.Placed.Any(word => _words.Is("step-acts", word.Plain)) ? read.Placed : [])
         {
-            return true;
+            bool mentioned = read.Mentions.Any(mention => mention.Start < word.End && mention.End > word.Start);
+            if (!mentioned && word.Plain.Length >= 3 && char.IsLetter(word.Plain[0]) && !word.Plain.Any(char.IsAsciiDigit) && Look(word) is { } unread)
+            {
+                yield return unread;
+            }
         }
-
-        string singular = WordFolding.Singular(WordFolding.Words(word) is [var folded, ..] ? folded : word);
-        return !words.Is("not-plain", word) && (IsPlain(word) || IsPlain(singular) || listed.Contains(singular)
-            || words.Unit(word, 0, out int end) is not null && end == word.Length);
     }
 
-    private bool IsPlain(string word) => plain.Has(word) || words.Is("equipment", word) || words.Is("step-tool", word) || words.Is("step-thing", word) || words.Is("step-ends", word);
+    private Unread? Look(PlacedWord place)
+    {
+        string word = place.Plain;
+        string singular = WordFolding.Singular(WordFolding.Words(word) is [var folded, ..] ? folded : word);
+        return _words.Is("not-plain", word) ? new(place, null)
+            : IsPlain(word) || IsPlain(singular) || (_words.Unit(word, 0, out int end) is not null && end == word.Length) ? null
+            : new(place, singular);
+    }
+
+    private bool IsPlain(string word) => _plain.Has(word) || _words.Is("equipment", word) || _words.Is("step-tool", word) || _words.Is("step-thing", word) || _words.Is("step-ends", word);
 }

@@ -73,7 +73,7 @@ public sealed class StepReaderTests
     [InlineData("Process quarts for 25 to 30 minutes.", 25, 30, null, "quart", null)]
     public void PrintedProcesses_OneSentence_GivesWhatItPrints(string text, double low, double high, int? psi, string? jar, string? method)
     {
-        PrintedProcess printed = Assert.Single(StepReader.PrintedProcesses(StepParts.Of(text)));
+        PrintedProcess printed = Assert.Single(Reader.PrintedProcesses(StepParts.Of(text)));
         Assert.Equal(new Interval(low, high), printed.Minutes);
         Assert.Equal(psi, printed.PressurePsi);
         Assert.Equal(jar, printed.Jar);
@@ -83,7 +83,7 @@ public sealed class StepReaderTests
     [Fact]
     public void PrintedProcesses_TwoJarSizes_KeepTheirOwnTimes()
     {
-        ImmutableArray<PrintedProcess> printed = StepReader.PrintedProcesses(StepParts.Of("Process pints 75 minutes and quarts 90 minutes in a pressure canner."));
+        ImmutableArray<PrintedProcess> printed = Reader.PrintedProcesses(StepParts.Of("Process pints 75 minutes and quarts 90 minutes in a pressure canner."));
         Assert.Equal([("pint", 75), ("quart", 90)], printed.Select(one => (one.Jar!, one.Minutes!.Value.High)));
     }
 
@@ -92,7 +92,7 @@ public sealed class StepReaderTests
     [InlineData("Pulse in a food processor for 2 minutes.")]
     [InlineData("Add a jar of capers and cook 10 minutes.")]
     public void PrintedProcesses_KitchenTimes_AreNone(string text) =>
-        Assert.Empty(StepReader.PrintedProcesses(StepParts.Of(text)));
+        Assert.Empty(Reader.PrintedProcesses(StepParts.Of(text)));
 
     [Theory]
     [InlineData("It has a pH of about 4.9.", 4.9)]

@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
 using System.Diagnostics.CodeAnalysis;
 
-namespace ShelfSafe.Foods;
+namespace ShelfSafe.Core;
 
 /// <summary>Remembers what a pure function gave for a text, within a fixed bound, so that memory stays flat over many recipes.</summary>
 /// <remarks>It changes no answer, only how often one is worked out: cooks write "1 tsp salt" in every other recipe.</remarks>

@@ -1,0 +1,27 @@
+namespace ShelfSafe.Reading;
+
+/// <summary>What the words of a row look like by themselves, each worked out when first asked for.</summary>
+/// <remarks>It hangs on the words alone, so it may be kept for all recipes that have the row.</remarks>
+internal sealed class RowLook(string text)
+{
+    private const int Unknown = -1;
+    private volatile int _announces = Unknown;
+    private object? _shape; // boxed, so that threads see it whole or not at all
+
+    /// <summary>What the words announce, were they a heading.</summary>
+    public HeadingKind Announces
+    {
+        get
+        {
+            if (_announces == Unknown)
+            {
+                _announces = (int)HeadingWords.Classify(text);
+            }
+
+            return (HeadingKind)_announces;
+        }
+    }
+
+    /// <summary>What they look like as one line.</summary>
+    public LineShape Shape => (LineShape)(_shape ??= LineShape.Of(text));
+}
