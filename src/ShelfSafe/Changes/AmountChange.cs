@@ -22,7 +22,38 @@ internal sealed class AmountChange(double tolerance)
 
         Interval left = before.Grams;
         Interval right = after.Grams;
+        if (Lines(before, after) is { } lines)
+        {
+            return lines;
+        }
+
         return left.High > 0 && Differs(left, right, overlap: false) ? Factor(left, right) : null;
+    }
+
+    // The same lines and one besides: it is more, however wide the others are. "Flour" to roll out in and four spoons of flour besides may be any
+    // amount more.
+    private Interval? Lines(FoodGroup before, FoodGroup after)
+    {
+        string[] left = [.. before.Entries.Select(entry => WordFolding.Key(entry.Text)).Order(StringComparer.Ordinal)];
+        string[] right = [.. after.Entries.Select(entry => WordFolding.Key(entry.Text)).Order(StringComparer.Ordinal)];
+        bool more = left.Length < right.Length && left.All(right.Contains);
+        bool less = right.Length < left.Length && right.All(left.Contains);
+        if (!more && !less)
+        {
+            return null;
+        }
+
+        (FoodGroup small, FoodGroup large) = more ? (before, after) : (after, before);
+        string[] own = more ? left : right;
+        Interval rest = small.Grams;
+        Interval extra = large.Entries.Where(entry => !own.Contains(WordFolding.Key(entry.Text))).Aggregate(Interval.Zero, (sum, entry) => sum + (entry.Grams ?? Interval.Unknown));
+        if (!rest.IsBounded || !extra.IsBounded || rest.Low <= 0)
+        {
+            return more ? new(1, double.PositiveInfinity) : new(0, 1);
+        }
+
+        Interval raised = new(1 + (extra.Low / rest.High), 1 + (extra.High / rest.Low));
+        return raised.High - 1 <= tolerance ? null : more ? raised : new(1 / raised.High, 1 / raised.Low);
     }
 
     /// <summary>

@@ -55,22 +55,26 @@ public sealed class RecipeComparer
             }
         }
 
+        gone.RemoveAll(group => come.RemoveAll(other => other.Entries.Select(entry => entry.Text).SequenceEqual(group.Entries.Select(entry => entry.Text), StringComparer.Ordinal)) > 0); // the same words, read otherwise beside other foods
         Pair(gone, come, found);
         found.AddRange(gone.Select(group => new RawChange("left-out", group, null, null)));
         found.AddRange(come.Select(group => new RawChange("added", null, group, null)));
-        return new(
+        RecipeComparison comparison = new(
             before,
             after,
             [.. found.Select(change => Judged(change, before, after)).OrderByDescending(change => change.Matters).ThenBy(change => change.AfterLine ?? change.BeforeLine)],
             Shares(before, after),
             Only(after, before),
-            Only(before, after),
+            [.. Only(before, after).Where(finding => found.Any(change => change.Before is { } changed && IsAbout(finding, changed)) || !Keys(finding, before).Any(key => Left(after).Contains((key.Item1, key.Item3))))],
             !Rows(before).SetEquals(Rows(after)))
         {
             Unsure = [.. old.SelectMany(group => fresh.Where(other => other.Key == group.Key && !group.AtServing), (group, other) => (group, other, _amounts.Doubt(group, other)))
                 .Where(doubt => doubt.Item3 is not null)
                 .Select(doubt => new AmountDoubt(doubt.group.First.Text, doubt.other.First.Text, doubt.Item3!.Value))],
         };
+        return comparison is { Changes.IsEmpty: true, Shares.IsEmpty: true, VerdictDiffers: false, ProcessDiffers: false, Unsure.IsEmpty: false }
+            ? comparison with { NewFindings = [], GoneFindings = [], UnsureFindings = [.. comparison.NewFindings, .. comparison.GoneFindings] }
+            : comparison;
     }
 
     private IEnumerable<RawChange> Same(FoodGroup before, FoodGroup after)
@@ -164,12 +168,16 @@ public sealed class RecipeComparer
         return [.. all.Where(one => one is (_, { } left, { } right) && _amounts.Differs(left, right, overlap: false)).Select(one => new ShareChange(one.Item1, one.Item2!.Value, one.Item3!.Value))];
     }
 
-    // Findings are the same where rule, level and food are; words and places may differ.
+    // Findings are the same where rule and food are, and the other is at least as grave; words and places may differ.
     private static ImmutableArray<Finding> Only(VettingReport report, VettingReport other)
     {
         HashSet<(string, FindingLevel, string)> known = [.. other.Findings.SelectMany(finding => Keys(finding, other))];
-        return [.. report.Findings.Where(finding => finding.Level >= FindingLevel.Caution && !Keys(finding, report).Any(known.Contains))];
+        return [.. report.Findings.Where(finding => finding.Level >= FindingLevel.Caution && !Keys(finding, report).Any(key => known.Any(one => one.Item1 == key.Item1 && one.Item2 >= key.Item2 && one.Item3 == key.Item3)))];
     }
+
+    // A warning that is only milder, because more of another food lies beside, is not gone.
+    private static HashSet<(string, string)> Left(VettingReport report) =>
+        [.. report.Findings.Where(finding => finding.Level > FindingLevel.Note).SelectMany(finding => Keys(finding, report)).Select(key => (key.Item1, key.Item3))];
 
     private static IEnumerable<(string, FindingLevel, string)> Keys(Finding finding, VettingReport report)
     {

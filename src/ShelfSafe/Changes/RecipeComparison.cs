@@ -22,6 +22,9 @@ public sealed record RecipeComparison(
     /// <summary>Foods that were measured in another way, so that a change may hide: no change was found in them.</summary>
     public ImmutableArray<AmountDoubt> Unsure { get; init; } = [];
 
+    /// <summary>Warnings of either recipe that hang on how <see cref="Unsure"/> foods are measured, while foods, verdict and process are the same.</summary>
+    public ImmutableArray<Finding> UnsureFindings { get; init; } = [];
+
     /// <summary>Whether the two are the same for the jar: nothing was found at all.</summary>
     public bool IsSame => Changes.IsEmpty && Shares.IsEmpty && NewFindings.IsEmpty && GoneFindings.IsEmpty && !VerdictDiffers && !ProcessDiffers;
 

@@ -42,6 +42,7 @@ public static class CompareJson
             });
             json.WriteList("newFindings"u8, comparison.NewFindings, FindingOf);
             json.WriteList("goneFindings"u8, comparison.GoneFindings, FindingOf);
+            json.WriteList("unsureFindings"u8, comparison.UnsureFindings, FindingOf);
         });
     }
 

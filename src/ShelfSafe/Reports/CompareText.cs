@@ -28,6 +28,7 @@ public sealed class CompareText(Words words, TextStyle style)
             page.Gap();
             page.Paragraph(words["compare.same"]);
             WriteUnsure(page, comparison.Unsure);
+            WriteFindings(page, sources, comparison.UnsureFindings, "compare.unsure-findings");
         }
         else
         {

@@ -207,4 +207,49 @@ public class RecipeComparerTests
         Assert.NotEmpty(change.Sources);
         Assert.True(comparison.Matters);
     }
+
+    // The amount of the first line is not told, so nobody knows how much more it is; but it is more.
+    [Fact]
+    public void Compare_MoreOfAFoodWithoutAnAmount_IsRaised()
+    {
+        string before = Soup.Replace("- 1 tsp salt\n", "- 1 tsp salt\n- wheat flour\n", StringComparison.Ordinal);
+
+        IngredientChange change = Assert.Single(Compare(before, before.Replace("- wheat flour\n", "- wheat flour\n- 4 tbsp wheat flour\n", StringComparison.Ordinal)).Changes);
+
+        Assert.Equal(("raised", true), (change.Kind, change.Matters));
+    }
+
+    [Fact]
+    public void Compare_ALineBesideALineOfItsFood_IsRaisedThoughTheRangesMeet() =>
+        Assert.Equal("raised", Assert.Single(Compare(Soup, Soup.Replace("- 1 tsp salt\n", "- 1 tsp salt\n- 150 g sliced carrots\n", StringComparison.Ordinal)).Changes).Kind);
+
+    // "1-½" is the mixed number that "1-1/2" is.
+    [Theory]
+    [InlineData("1-1/2 cups cooked kidney beans", "1-½ cups cooked kidney beans")]
+    [InlineData("1 1/2 cups cooked kidney beans", "1-½ cups cooked kidney beans")]
+    public void Compare_OneNumberInTwoSpellings_FindsNothing(string before, string after) =>
+        Assert.True(Compare(Soup.Replace("2 cups cooked kidney beans", before, StringComparison.Ordinal), Soup.Replace("2 cups cooked kidney beans", after, StringComparison.Ordinal)).IsSame);
+
+    // More broth makes the oil a smaller share; the warning about the oil is milder then, and not gone.
+    [Fact]
+    public void Compare_AWarningThatIsOnlyMilder_IsNotCalledGone()
+    {
+        string before = Soup.Replace("- 1 tsp salt\n", "- 1 tsp salt\n- 60 ml olive oil\n", StringComparison.Ordinal).Replace("3 litres", "2 litres", StringComparison.Ordinal);
+        RecipeComparison thinner = Compare(before, before.Replace("2 litres", "12 litres", StringComparison.Ordinal));
+        RecipeComparison leaner = Compare(before, before.Replace("60 ml olive oil", "5 ml olive oil", StringComparison.Ordinal));
+
+        Assert.DoesNotContain(thinner.GoneFindings, finding => finding.Rule == "fat");
+        Assert.Contains(leaner.GoneFindings, finding => finding.Rule == "fat");
+    }
+
+    // Coriander among dry spices is the seed, beside fresh food the leaf: the words are the same, and no food was swapped.
+    [Fact]
+    public void Compare_TheSameLineReadOtherwiseBesideNewFood_IsNoChange()
+    {
+        const string Rub = "# Spice rub\n\n- 1 tbsp coriander\n- 1 tbsp cumin\n- 1 tsp cloves\n\n1. Mix everything and keep it dry.\n";
+
+        IngredientChange change = Assert.Single(Compare(Rub, Rub.Replace("- 1 tsp cloves\n", "- 1 tsp cloves\n- 1 cup heavy cream\n", StringComparison.Ordinal)).Changes);
+
+        Assert.Equal("1 cup heavy cream", change.After);
+    }
 }

@@ -210,7 +210,7 @@ internal static class NumberScan
         }
 
         if (next < text.Length && VulgarAt(text[next]) is int index and >= 0
-            && (next == end || text[next - 1] is not ('-' or '\u2013')))
+            && (next == end || text[next - 1] is not ('-' or '\u2013') || value >= 1)) // "1-½" is no range down to a half
         {
             value += VulgarValues[index];
             end = next + 1;
