@@ -17,14 +17,15 @@ internal sealed class CategoryLoss(Limits limits)
         int count = 0;
         foreach (BatchItem item in batch.InJar)
         {
-            if (item.Grams.IsBounded && IsMain(item))
+            if (item.Grams.IsBounded && item.Ingredient.Amount is not null && IsMain(item))
             {
                 known += Middle(item);
                 count++;
             }
         }
 
-        double usual = count == 0 ? 1 : known / count;
+        // Where no main food has an amount, each counts as much as the heaviest of the others: a seasoning is never the dish.
+        double usual = count == 0 ? batch.InJar.Where(item => item.Grams.IsBounded && !item.Has("water") && !item.Has("broth")).Select(Middle).DefaultIfEmpty(1).Max() : known / count;
         double kilograms = batch.InJar.Where(item => item.Grams.IsBounded).Sum(item => item.Grams.Low) / 1000;
         double all = 0;
         double lost = 0;

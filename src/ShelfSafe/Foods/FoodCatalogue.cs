@@ -27,11 +27,11 @@ public sealed class FoodCatalogue
     /// <param name="cuts">Words for cuts of any animal: what stands before them names the food.</param>
     /// <param name="region">Country code that settles words with regional meanings, or empty.</param>
     public FoodCatalogue(IReadOnlyList<FoodRow> foods, IReadOnlyList<AliasRow> aliases, IReadOnlyList<AliasRow> ownWords, IEnumerable<string> fillers, IEnumerable<string> cuts, string region)
-        : this(FoodIndex.Of(foods ?? throw new ArgumentNullException(nameof(foods)), aliases ?? throw new ArgumentNullException(nameof(aliases)), region), () => foods, ownWords, Keys(fillers), Keys(cuts), new(RulePack.Default.Tables.Lists))
+        : this(FoodIndex.Of(foods ?? throw new ArgumentNullException(nameof(foods)), aliases ?? throw new ArgumentNullException(nameof(aliases)), region), () => foods, ownWords, Keys(fillers), Keys(cuts), static _ => false, new(RulePack.Default.Tables.Lists))
     {
     }
 
-    private FoodCatalogue(FoodIndex index, Func<IReadOnlyList<FoodRow>> foods, IReadOnlyList<AliasRow> ownWords, Func<string, bool> isFiller, Func<string, bool> isCut, HazardTraits traits)
+    private FoodCatalogue(FoodIndex index, Func<IReadOnlyList<FoodRow>> foods, IReadOnlyList<AliasRow> ownWords, Func<string, bool> isFiller, Func<string, bool> isCut, Func<string, bool> isPlain, HazardTraits traits)
     {
         ArgumentNullException.ThrowIfNull(ownWords);
         (_index, _isFiller, _isCut, Traits) = (index, isFiller, isCut, traits);
@@ -52,7 +52,7 @@ public sealed class FoodCatalogue
         }
 
         _ownLookup = _own.GetAlternateLookup<ReadOnlySpan<char>>();
-        _spelling = new(index, _own.Keys);
+        _spelling = new(index, _own.Keys, isPlain);
     }
 
     private static Func<string, bool> Keys(IEnumerable<string> words) => new HashSet<string>(words.Select(WordFolding.Key), StringComparer.Ordinal).Contains;
@@ -62,7 +62,8 @@ public sealed class FoodCatalogue
     {
         PackTables tables = pack.Tables;
         FoodIndex index = pack.Image is { } image ? new(image, tables.Food, region) : FoodIndex.Of(tables.Foods, tables.Aliases, region);
-        return new(index, () => tables.Foods, ownWords, word => words.Fillers.Has(word), word => words.Cuts.Has(word), new(tables.Lists));
+        Lazy<PlainWords> plain = new(() => new(pack.Text("plain-words.csv")));
+        return new(index, () => tables.Foods, ownWords, word => words.Fillers.Has(word), word => words.Cuts.Has(word), word => plain.Value.Has(word), new(tables.Lists));
     }
 
     /// <summary>Traits that reading must not lose.</summary>

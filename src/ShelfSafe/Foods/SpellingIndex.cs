@@ -7,7 +7,7 @@ namespace ShelfSafe.Foods;
 /// An edit is a letter left out, added, changed or swapped with its neighbour (Damerau 1964). Short words are never corrected.
 /// The index sorts keys by length and letters, which rules out most of them before any distance is worked out.
 /// </remarks>
-internal sealed class SpellingIndex(FoodIndex index, IReadOnlyCollection<string> own)
+internal sealed class SpellingIndex(FoodIndex index, IReadOnlyCollection<string> own, Func<string, bool> isPlain)
 {
     private const int ShortestCorrected = 5;
     private const int LongWord = 9;
@@ -70,7 +70,8 @@ internal sealed class SpellingIndex(FoodIndex index, IReadOnlyCollection<string>
         return true;
     }
 
-    private bool Knows(string word) => index.Knows(word) || _ownWords.Contains(word);
+    // "Close to 2 kg" is no clove: an ordinary word is no slip.
+    private bool Knows(string word) => index.Knows(word) || _ownWords.Contains(word) || isPlain(word);
 
     private IEnumerable<string> Alike(string key, int edits) =>
         index.Alike(key, edits).Concat(own.Where(word => Math.Abs(word.Length - key.Length) <= edits && word.Length is >= FoodIndexWriter.Shortest and <= FoodIndexWriter.Longest));
