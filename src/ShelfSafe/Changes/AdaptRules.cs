@@ -7,6 +7,13 @@ namespace ShelfSafe.Changes;
 /// <summary>What the pack says about changing a recipe: treatments, freezing, limits, foods and sources.</summary>
 internal sealed class AdaptRules
 {
+    private static readonly (string Word, string[] Groups)[] GroupWords =
+    [
+        ("meat", ["meat", "poultry"]),
+        ("bean", ["legume-dried", "legume-fresh"]),
+        ("fish", ["seafood"]),
+    ];
+
     private readonly Dictionary<string, AdaptRow> _rows;
     private readonly FreezerPlan _freezing;
     private readonly Dictionary<string, SourceRow> _sources;
@@ -73,6 +80,19 @@ internal sealed class AdaptRules
             .SelectMany(food => _names[food.Id])
             .Concat(groups.SelectMany(group => group.Split('-')).Where(word => word is not ("fresh" or "dried" or "other")))
             .Except(stays.SelectMany(entry => Mentions.Words(entry.Food)), StringComparer.Ordinal);
+    }
+
+    /// <summary>Words for several foods at once of which none stays: "the beans" where no bean is left.</summary>
+    public IEnumerable<string> NoneOf(IReadOnlyList<IngredientReport> stays)
+    {
+        if (stays.Any(entry => entry.FoodId is null))
+        {
+            return []; // what was not read may be any of them
+        }
+
+        HashSet<string> groups = [.. Rows(stays).Concat(stays.SelectMany(entry => entry.Alternatives).Select(other => other.FoodId is { } id ? _foods.GetValueOrDefault(id) : null).OfType<FoodRow>()).Select(food => food.Group)];
+        HashSet<string> words = [.. stays.SelectMany(entry => Mentions.Words(entry.Food))];
+        return GroupWords.Where(pair => !words.Contains(pair.Word) && !groups.Overlaps(pair.Groups)).Select(pair => pair.Word);
     }
 
     private IEnumerable<FoodRow> Rows(IEnumerable<IngredientReport> entries) =>

@@ -61,7 +61,7 @@ internal sealed class AddedSteps(AdaptRules rules, Draft draft, AdaptLog log)
     public void SetLiquid(int quarters, string food)
     {
         double litres = quarters * 0.25;
-        string text = string.Create(CultureInfo.InvariantCulture, $"{litres:0.##} litres ({litres / LitresPerQuart:0.#} quarts) {food}");
+        string text = string.Create(CultureInfo.InvariantCulture, $"{Counted(Math.Round(litres, 2), "litre")} ({Counted(Math.Round(litres / LitresPerQuart, 1), "quart")}) {food}");
         if (_liquid is null)
         {
             _liquid = new(text, null, -1);
@@ -125,6 +125,8 @@ internal sealed class AddedSteps(AdaptRules rules, Draft draft, AdaptLog log)
     private static bool NamesSpace(DraftStep step) =>
         Says(step, "headspace") || Says(step, "space") || Says(step, "brim") || (Says(step, "rim") && !Says(step, "wipe"))
         || (Says(step, "jar") && ((Says(step, "top") && !step.Text.Contains("top up", StringComparison.OrdinalIgnoreCase)) || Says(step, "inch") || Says(step, "cm") || Says(step, "full") || Says(step, "neck")));
+
+    private static string Counted(double amount, string unit) => string.Create(CultureInfo.InvariantCulture, $"{amount} {unit}{(amount > 1 ? "s" : string.Empty)}");
 
     private static bool NamesInches(string text, string inches)
     {

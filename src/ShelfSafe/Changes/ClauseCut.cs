@@ -66,6 +66,33 @@ internal static class ClauseCut
         return kept.Count == clauses.Count ? null : Joined(kept, sentence);
     }
 
+    /// <summary>Whether a sentence does nothing but coat food that stays with food that goes: "toss the beef in the flour".</summary>
+    public static bool IsCoating(string sentence, Mentions mentions)
+    {
+        List<WordToken> tokens = WordToken.Cut(sentence);
+        bool coats = false;
+        foreach (Clause clause in Clauses(sentence, tokens))
+        {
+            List<WordToken> own = tokens[clause.First..clause.End];
+            bool coated = own.Exists(token => mentions.IsGone(token.Word)) && Coated(sentence, own, mentions) is not null;
+            coats |= coated;
+            if (!coated && own.Exists(token => mentions.IsKept(token.Word) || Pronouns.Contains(token.Plain)))
+            {
+                return false;
+            }
+        }
+
+        return coats;
+    }
+
+    /// <summary>Whether a word such as "it" stands for something that a sentence before names.</summary>
+    public static bool PointsBack(string sentence, Mentions mentions)
+    {
+        List<WordToken> tokens = WordToken.Cut(sentence);
+        int pronoun = tokens.FindIndex(token => Pronouns.Contains(token.Plain));
+        return pronoun >= 0 && !tokens[..pronoun].Exists(token => mentions.IsKept(token.Word));
+    }
+
     private static List<Clause> Clauses(string text, List<WordToken> tokens)
     {
         List<Clause> clauses = [];

@@ -89,6 +89,9 @@ internal sealed class Draft(string title)
     private readonly StringBuilder _text = new();
     private int _line;
 
+    /// <summary>The title as it is printed now.</summary>
+    public string Title { get; set; } = title;
+
     /// <summary>The ingredient lines in order.</summary>
     public List<DraftLine> Lines { get; } = [];
 
@@ -109,7 +112,7 @@ internal sealed class Draft(string title)
         _line = 0;
         LineAt.Clear();
         StepAt.Clear();
-        Write($"# {title}");
+        Write($"# {Title}");
         Write(string.Empty);
         foreach (DraftStep step in Steps.Where(step => step is { Section: DraftSection.Introduction, Place: DraftPlace.Kept }))
         {

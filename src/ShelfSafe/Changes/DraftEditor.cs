@@ -72,6 +72,20 @@ internal sealed class DraftEditor
         }
     }
 
+    /// <summary>Moves to serving day what the recipe's own steps bring to the table alone.</summary>
+    /// <returns>Whether anything was moved.</returns>
+    public bool KeepForTable(VettingReport copy)
+    {
+        ImmutableArray<DraftLine> lines = TableFoods.Of(Draft, copy);
+        foreach (DraftLine line in lines)
+        {
+            line.Place = DraftPlace.Serving;
+            Log.Change("serve", line.Text, string.Empty, "@table");
+        }
+
+        return lines.Length > 0;
+    }
+
     /// <summary>Adds the steps that every jar version gets; asks where the recipe names another headspace.</summary>
     public void AddSteps(VettingReport report)
     {
@@ -91,10 +105,10 @@ internal sealed class DraftEditor
     public ImmutableArray<DraftStep> ServingSteps(IReadOnlySet<DraftStep> shown)
     {
         HashSet<string> named = [.. Draft.Steps.Where(step => shown.Contains(step) || step is { Section: DraftSection.Serving, Place: DraftPlace.Kept }).SelectMany(step => Mentions.Words(step.Text))];
-        string[] foods = [.. _entries.Where(pair => pair.Key.Place == DraftPlace.Serving).SelectMany(pair => pair.Value).Select(entry => entry.Food).Distinct(StringComparer.Ordinal).Where(food => !Mentions.Words(food).Any(named.Contains))];
+        string[] foods = [.. _entries.Where(pair => pair.Key.Place == DraftPlace.Serving).SelectMany(pair => pair.Value).Select(FoodWords.Of).Distinct(StringComparer.Ordinal).Where(food => !Mentions.Words(food).Any(named.Contains))];
         return foods.Length == 0
             ? []
-            : [new(_rules["@serving-step"].Step.Replace("{food}", Joined(foods), StringComparison.Ordinal), DraftSection.Serving, added: true), new(_rules["@serving-list"].Step, DraftSection.Serving, added: true)];
+            : [new(_rules["@serving-step"].Step.Replace("{food}", FoodWords.Joined(foods), StringComparison.Ordinal), DraftSection.Serving, added: true), new(_rules["@serving-list"].Step, DraftSection.Serving, added: true)];
     }
 
     /// <summary>Treats every finding that asks for a change; what only the cook can decide waits until nothing else is left to change.</summary>
@@ -229,8 +243,6 @@ internal sealed class DraftEditor
             _steps.Follow();
         }
     }
-
-    private static string Joined(string[] foods) => foods.Length == 1 ? foods[0] : $"{string.Join(", ", foods[..^1])} and {foods[^1]}";
 
     private AdaptRow RowOf(Finding finding) => finding.Level == FindingLevel.Stop ? _rules["proportions"] : _rules.For(finding);
 

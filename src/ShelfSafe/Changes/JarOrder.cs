@@ -13,6 +13,7 @@ internal sealed class JarOrder(AdaptRules rules, Draft draft, List<AdaptChange> 
     private static readonly HashSet<string> Filling = new(StringComparer.Ordinal) { "fill", "ladle", "pack", "spoon", "pour", "put", "transfer", "divide", "funnel", "pot" };
     private static readonly HashSet<string> Closing = new(StringComparer.Ordinal) { "lid", "cap", "rim", "ring", "band", "screw", "seal", "close" };
     private static readonly HashSet<string> Processing = new(StringComparer.Ordinal) { "canner", "process", "processing", "canning" };
+    private static readonly HashSet<string> Heating = new(StringComparer.Ordinal) { "boil", "boiled", "simmer" };
     private static readonly HashSet<string> Readying = new(StringComparer.Ordinal) { "sterilise", "sterilize", "wash", "warm", "prepare", "ready", "scald", "rinse" };
     private static readonly HashSet<string> Following = new(StringComparer.Ordinal) { "cool", "cooling", "label", "store", "keep", "check", "remove", "lift", "take", "rest", "stand" };
 
@@ -72,8 +73,22 @@ internal sealed class JarOrder(AdaptRules rules, Draft draft, List<AdaptChange> 
         && (Fills(step) || Says(step, Processing) || (Says(step, Closing) && (AddedSteps.Says(step, "jar") || AddedSteps.Says(step, "rim"))));
 
     /// <summary>Whether the sentence speaks of nothing but the jars and food that stays, so that the published steps can stand in its place.</summary>
-    public static bool IsPlain(DraftStep step, IReadOnlySet<string> stays) => Mentions.Words(step.Text).All(word =>
-        Plain.Contains(word) || Filling.Contains(word) || Closing.Contains(word) || Processing.Contains(word) || stays.Contains(word) || word.All(char.IsDigit));
+    public static bool IsPlain(DraftStep step, IReadOnlySet<string> stays)
+    {
+        bool closed = false;
+        foreach (string word in Mentions.Words(step.Text))
+        {
+            closed |= Closing.Contains(word);
+            bool plain = Plain.Contains(word) || Filling.Contains(word) || Closing.Contains(word) || Processing.Contains(word) || stays.Contains(word) || word.All(char.IsDigit)
+                || (closed && Heating.Contains(word)); // "put on the lids and boil them" heats the jars; "boil it and put on the lids" the food
+            if (!plain)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     private static bool Fills(DraftStep step) => AddedSteps.Says(step, "jar") && Says(step, Filling);
 

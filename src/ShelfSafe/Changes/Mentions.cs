@@ -14,6 +14,7 @@ internal sealed class Mentions
         "fat", "grease", "dripping", "liquid", "skin", "foam", "scum",
     };
 
+    private static readonly HashSet<string> Rendered = new(StringComparer.Ordinal) { "fat", "grease", "dripping" };
     private static readonly HashSet<string> Adding = new(StringComparer.Ordinal) { "add", "tip", "drop", "fold", "sprinkle", "scatter" };
     private static readonly HashSet<string> AddingIn = new(StringComparer.Ordinal) { "stir", "whisk", "mix", "beat", "pour", "put" };
 
@@ -26,6 +27,7 @@ internal sealed class Mentions
     private readonly HashSet<string> _gone = new(StringComparer.Ordinal);
     private readonly HashSet<string> _stays = new(StringComparer.Ordinal);
     private readonly HashSet<(string, string)> _phrases = [];
+    private readonly HashSet<string> _several = new(Several, StringComparer.Ordinal);
 
     /// <summary>Collects the words of both sides.</summary>
     /// <param name="gone">Plain food words of what goes.</param>
@@ -43,8 +45,8 @@ internal sealed class Mentions
 
         foreach (string[] food in gone.Select(food => Words(food).ToArray()).Where(words => words.Length > 0))
         {
-            // With plain pepper in the jar, "pepper" means that, and only "cayenne pepper" what goes.
-            _ = food.Length > 1 && plain.Contains(food[^1]) ? _phrases.Add((food[^2], food[^1])) : _gone.Add(food[^1]);
+            // With plain pepper in the jar, "pepper" means that, and only "cayenne pepper" what goes. "Bacon grease" is not all grease.
+            _ = food.Length > 1 && (plain.Contains(food[^1]) || Rendered.Contains(food[^1])) ? _phrases.Add((food[^2], food[^1])) : _gone.Add(food[^1]);
         }
 
         // "Beef" may be short for the "beef chuck" that stays, but not where beef itself goes.
@@ -61,7 +63,9 @@ internal sealed class Mentions
         KeyValuePair<DraftLine, ImmutableArray<IngredientReport>>[] gone = [.. entries.Where(pair => !ownServing.Contains(pair.Key) && (only is null ? pair.Key.Place != DraftPlace.Kept : pair.Key.Place == only))];
         KeyValuePair<DraftLine, ImmutableArray<IngredientReport>>[] stays = [.. entries.Where(pair => pair.Key.Place == DraftPlace.Kept)];
         string[] kin = [.. rules.Kin(gone.SelectMany(pair => pair.Value), [.. stays.SelectMany(pair => pair.Value)])];
-        return new(gone.SelectMany(Foods).Concat(kin), stays.SelectMany(Foods));
+        Mentions mentions = new(gone.SelectMany(Foods).Concat(kin), stays.SelectMany(Foods));
+        mentions._several.ExceptWith(rules.NoneOf([.. stays.SelectMany(pair => pair.Value)]));
+        return mentions;
     }
 
     /// <summary>All foods that a line may mean.</summary>
@@ -79,7 +83,10 @@ internal sealed class Mentions
     public bool IsGone(string word) => _gone.Contains(word);
 
     /// <summary>Whether the word names food that stays, or may.</summary>
-    public bool IsKept(string word) => _stays.Contains(word) || Several.Contains(word);
+    public bool IsKept(string word) => _stays.Contains(word) || _several.Contains(word);
+
+    /// <summary>Whether two words together name food that goes, where the second alone may stay.</summary>
+    public bool IsGone(string first, string second) => _phrases.Contains((first, second));
 
     /// <summary>Whether the sentence names food that goes; a word of both sides counts.</summary>
     public bool NamesGone(string sentence) => Phrased(sentence).Any(word => word.Gone || IsGone(word.Word));

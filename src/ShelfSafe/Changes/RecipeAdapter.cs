@@ -53,7 +53,7 @@ public sealed class RecipeAdapter
             case Outcome.PressureAfterChanges or Outcome.BoilingWaterAfterChanges:
                 break;
             default:
-                return NoProcess(report);
+                return WithTableFoods(text, report, kitchen) ?? NoProcess(report);
         }
 
         if (!report.Parts.IsEmpty)
@@ -71,6 +71,32 @@ public sealed class RecipeAdapter
         editor.Start(copy);
         VettingReport? after = Work(editor, copy, kitchen);
         return after is null ? Freezer(report, [.. editor.Log.Questions], [.. editor.Log.Reasons]) : Finish(editor, report, kitchen);
+    }
+
+    // What only the table sees may be all that bars a dish: "serve with avocado and lemons".
+    private Adaptation? WithTableFoods(string text, VettingReport report, Kitchen kitchen)
+    {
+        if (!report.Parts.IsEmpty)
+        {
+            return null;
+        }
+
+        DraftEditor editor = new(_rules, DraftReader.Read(_reader.Read(text), Untitled));
+        VettingReport copy = _vetter.Vet(editor.Draft.Print(), kitchen);
+        if (!AdaptPromise.IsAlike(report, copy) || !editor.KeepForTable(copy))
+        {
+            return null;
+        }
+
+        copy = _vetter.Vet(editor.Draft.Print(), kitchen);
+        if (AdaptPromise.Method(copy.Outcome).Length == 0)
+        {
+            return null;
+        }
+
+        editor.Start(copy);
+        VettingReport? after = Work(editor, copy, kitchen);
+        return (after is null ? Freezer(report, [.. editor.Log.Questions], [.. editor.Log.Reasons]) : Finish(editor, copy, kitchen)) with { Before = report };
     }
 
     /// <summary>Brings a recipe to the proportions of a published one.</summary>

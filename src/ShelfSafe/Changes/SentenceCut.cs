@@ -23,14 +23,16 @@ internal static class SentenceCut
         for (int i = 0; i < 12; i++)
         {
             List<WordToken> tokens = WordToken.Cut(text);
+            int phrase = Enumerable.Range(1, Math.Max(0, tokens.Count - 1)).FirstOrDefault(one => mentions.IsGone(tokens[one - 1].Word, tokens[one].Word), -1);
             int at = tokens.FindIndex(token => mentions.IsGone(token.Word));
+            at = phrase >= 0 && (at < 0 || phrase <= at + 1) ? phrase : at; // the whole name, not its first word
             if (at < 0)
             {
                 return mentions.NamesKept(text) ? text : null;
             }
 
             // A word that stands for both sides cannot be cut.
-            if (mentions.IsKept(tokens[at].Word) || Once(text, tokens, at, mentions) is not { } shorter)
+            if ((at != phrase && mentions.IsKept(tokens[at].Word)) || Once(text, tokens, at == phrase ? at - 1 : at, at, mentions) is not { } shorter)
             {
                 return null;
             }
@@ -41,9 +43,8 @@ internal static class SentenceCut
         return null;
     }
 
-    private static string? Once(string text, List<WordToken> tokens, int at, Mentions mentions)
+    private static string? Once(string text, List<WordToken> tokens, int first, int at, Mentions mentions)
     {
-        int first = at;
         while (first > 0 && WordToken.Gap(text, tokens, first) == " " && Describing.Contains(tokens[first - 1].Word))
         {
             first--;

@@ -22,7 +22,7 @@ internal sealed class StepRewriter(AdaptRules rules, Draft draft, AdaptLog log, 
     public void MoveOwnServing()
     {
         Mentions own = new(entries.Where(pair => ownServing.Contains(pair.Key)).SelectMany(Mentions.Foods), entries.Where(pair => pair.Key.Place == DraftPlace.Kept).SelectMany(Mentions.Foods));
-        foreach (DraftStep step in draft.Steps.Where(step => step.Section == DraftSection.Method && own.NamesGone(step.Text) && !own.NamesKept(step.Text)))
+        foreach (DraftStep step in draft.Steps.Where(step => step.Section == DraftSection.Method && (own.NamesGone(step.Text) || Serving.Contains(Mentions.Words(step.Text).FirstOrDefault(string.Empty))) && !own.NamesKept(step.Text)))
         {
             step.Place = DraftPlace.Serving;
         }
@@ -66,6 +66,10 @@ internal sealed class StepRewriter(AdaptRules rules, Draft draft, AdaptLog log, 
             {
                 Go(step, rules["@sentence"], rules.Sources(rules["@sentence"]));
             }
+            else if (ClauseCut.IsCoating(step.Text, mentions) && !(Next(step) is { } next && ClauseCut.PointsBack(next.Text, mentions)))
+            {
+                Go(step, rules["@sentence-out"], rules.Sources(rules["@sentence-out"]));
+            }
             else if (Shorter(step.Text, mentions) is { } shorter)
             {
                 Reword(step, shorter, "@reworded");
@@ -76,8 +80,21 @@ internal sealed class StepRewriter(AdaptRules rules, Draft draft, AdaptLog log, 
             }
         }
 
+        Retitle(mentions);
         draft.Steps.FindAll(step => step is { Place: DraftPlace.Kept, Added: false, Section: DraftSection.Method } && mentions.AddsUnnamed(step.Text)).ForEach(step => log.Ask("@unnamed", step.Text));
     }
+
+    // "Chicken soup with cream" is chicken soup once the cream waits for serving; a title that cannot be cut stays.
+    private void Retitle(Mentions mentions)
+    {
+        if (mentions.NamesGone(draft.Title) && SentenceCut.Without(draft.Title, mentions) is { } shorter && !mentions.NamesGone(shorter))
+        {
+            log.Change("reworded", draft.Title, shorter, "@reworded");
+            draft.Title = shorter;
+        }
+    }
+
+    private DraftStep? Next(DraftStep step) => draft.Steps.Skip(draft.Steps.IndexOf(step) + 1).FirstOrDefault(other => other is { Place: DraftPlace.Kept, Section: DraftSection.Method });
 
     private static string? Shorter(string text, Mentions mentions)
     {

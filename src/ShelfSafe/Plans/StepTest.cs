@@ -1,5 +1,4 @@
 using System.Globalization;
-using ShelfSafe.Foods;
 using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 
@@ -8,8 +7,6 @@ namespace ShelfSafe.Plans;
 /// <summary>Reads the column <c>applies</c> of the run sheet: tests joined by <c>+</c> all hold, one after <c>-</c> must not.</summary>
 internal sealed class StepTest(VettingReport report, ProcessLine process, Dictionary<string, FoodRow> foods)
 {
-    private static readonly char[] Blanks = [' ', ',', ';', '(', ')', '*', '_'];
-
     /// <summary>Whether a row is for this recipe; any of its tests is enough.</summary>
     public bool Takes(RunSheetRow row) =>
         (row.Method == "any" || row.Method == process.Method) && row.Applies.Any(All);
@@ -18,29 +15,7 @@ internal sealed class StepTest(VettingReport report, ProcessLine process, Dictio
     public string Foods(RunSheetRow row)
     {
         string[] tests = [.. row.Applies.SelectMany(one => one.Split('+', StringSplitOptions.TrimEntries)).Where(IsFood)];
-        string[] names = [.. InJar().Where(entry => tests.Length == 0 || tests.Any(test => Food(test, entry))).Select(OwnWords).Distinct(StringComparer.Ordinal)];
-        return names.Length switch
-        {
-            0 => string.Empty,
-            1 => names[0],
-            _ => $"{string.Join(", ", names[..^1])} and {names[^1]}",
-        };
-    }
-
-    // The food as the recipe writes it, one or many: "green beans" for the food that is told in the singular.
-    private static string OwnWords(IngredientReport entry)
-    {
-        string[] food = [.. WordFolding.Words(entry.Food).Select(WordFolding.Singular)];
-        string[] words = entry.Text.Split(Blanks, StringSplitOptions.RemoveEmptyEntries);
-        for (int at = 0; food.Length > 0 && at + food.Length <= words.Length; at++)
-        {
-            if (words.AsSpan(at, food.Length).ToArray().Select(word => string.Concat(WordFolding.Words(word).Select(WordFolding.Singular))).SequenceEqual(food, StringComparer.Ordinal))
-            {
-                return string.Join(' ', words[at..(at + food.Length)]).ToLowerInvariant();
-            }
-        }
-
-        return entry.Food;
+        return FoodWords.Joined([.. InJar().Where(entry => tests.Length == 0 || tests.Any(test => Food(test, entry))).Select(FoodWords.Of).Distinct(StringComparer.Ordinal)]);
     }
 
     private bool All(string tests)

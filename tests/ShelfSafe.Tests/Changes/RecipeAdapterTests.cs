@@ -166,7 +166,7 @@ public class RecipeAdapterTests
         Adaptation done = Adapter.Adapt(Stew.Replace("2 litres", "300 ml", StringComparison.Ordinal), Hall);
 
         Assert.Equal(AdaptationKind.Jar, done.Kind);
-        Assert.Contains(done.Changes, change => change.Kind == "liquid" && change.What.EndsWith("quarts) beef broth", StringComparison.Ordinal));
+        Assert.Contains(done.Changes, change => change.Kind == "liquid" && change.What.EndsWith(") beef broth", StringComparison.Ordinal));
         Assert.True(Vet(done.Recipe).Measures.SolidsShare!.Value.High <= 0.5);
     }
 
