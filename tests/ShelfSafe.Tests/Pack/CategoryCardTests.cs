@@ -36,5 +36,15 @@ public sealed class CategoryCardTests
         Assert.Equal(0.5, Solids(RecipeVetter.Create(RulePack.Default).Vet(soup, Kitchen.Unknown)));
     }
 
+    // A product that no row of the process table bears would silently give the category no time.
+    [Fact]
+    public void Categories_EveryProduct_StandsInTheProcessTable()
+    {
+        PackTables tables = RulePack.Default.Tables;
+        HashSet<string> known = [.. tables.ProcessTable.All.Select(static row => row.Product)];
+
+        Assert.DoesNotContain(tables.CategoryShelf.All.SelectMany(static card => card.Products), product => !known.Contains(product));
+    }
+
     private static double Solids(VettingReport report) => report.Category!.Differences.Single(row => row.What == "solids share").Tested.High;
 }
