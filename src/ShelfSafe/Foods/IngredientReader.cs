@@ -130,10 +130,11 @@ public sealed class IngredientReader
     private static LineFood Make(IngredientLine line, LineState state, (int Start, int End) at, FoodMatch match, bool notFood, string? shares, ImmutableArray<Alternative> alternatives, string? food = null)
     {
         bool carries = shares is null;
-        return new(at.Start, at.End, new(
+        int end = WithoutBracket(state, at.Start, at.End);
+        return new(at.Start, end, new(
             line,
             default,
-            state.Text[at.Start..Math.Max(at.Start, at.End)].Trim(),
+            state.Text[at.Start..end].Trim(),
             food ?? string.Join(' ', WordFolding.Words(state.Phrase)),
             match,
             carries ? state.Measures.FirstOrDefault() : null,
@@ -148,6 +149,20 @@ public sealed class IngredientReader
             state.Measures.Count == 0 ? null : shares,
             state.AtServing,
             notFood));
+    }
+
+    // "Milk (optional)", "vinegar (5 %)": what stands in brackets behind a food is not its name.
+    private static int WithoutBracket(LineState state, int start, int end)
+    {
+        foreach ((int From, int To) hole in state.Holes)
+        {
+            if (hole.From > start && hole.From < end && hole.To >= end && state.Text.AsSpan(start, hole.From - start).Trim().Length > 0)
+            {
+                return start + state.Text.AsSpan(start, hole.From - start).TrimEnd().Length;
+            }
+        }
+
+        return Math.Max(start, end);
     }
 
     /// <summary>One food as read from the text of a line; its place and the heading of the line are added for each line anew.</summary>

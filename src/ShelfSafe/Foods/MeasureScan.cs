@@ -42,7 +42,7 @@ internal sealed class MeasureScan(LineWordTable words)
     private int Sized(LineState state, int afterNumber, Interval value, bool times)
     {
         string text = state.Text;
-        if (!NumberScan.TryNumber(text, afterNumber, out int sizeEnd, out double size) || !char.IsDigit(text[Math.Min(afterNumber, text.Length - 1)])
+        if (!NumberScan.TryNumber(text, afterNumber, out int sizeEnd, out double size) || !char.IsNumber(text[Math.Min(afterNumber, text.Length - 1)])
             || words.Unit(text, NumberScan.Skip(text, Dash(text, sizeEnd)), out int sizeUnitEnd) is not { } sizeUnit)
         {
             return -1;

@@ -240,9 +240,14 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         bool rightFood = catalogue.IsFood(firstRight);
         string[] rightWords = WordFolding.Words(firstRight);
         bool rightIsPrep = rightWords.Length == 0 || (words.Is("prep", rightWords[0]) && !rightFood) || rightWords.All(word => words.Is("filler", word) || words.Is("prep", word));
-        bool leftIsPrep = WordFolding.Words(left).All(word => words.Is("filler", word) || words.Is("prep", word));
-        return !rightIsPrep && !leftIsPrep && (or ? rightFood || leftFood : leftFood && rightFood);
+        string[] leftWords = WordFolding.Words(left);
+        bool leftIsPrep = leftWords.All(word => words.Is("filler", word) || words.Is("prep", word));
+        return !rightIsPrep && !leftIsPrep && !(leftWords is [.., var kind] && SharesKind(kind, rightWords)) && (or ? rightFood || leftFood : leftFood && rightFood);
     }
+
+    // "Sweet and hot peppers": a kind alone is no food, though its name is one ("sweet" for sweets).
+    private bool SharesKind(string kind, string[] right) =>
+        right.Length > 1 && words.Is("kind-alone", kind) && catalogue.IsExact(kind + " " + right[^1], out _);
 
     private static bool InHole(LineState state, int at) => state.Holes.Exists(hole => at >= hole.Start && at < hole.End);
 }

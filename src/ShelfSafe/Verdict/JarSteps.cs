@@ -28,6 +28,7 @@ internal sealed class JarSteps
     /// <summary>Fact: after the jars are filled pressure is named.</summary>
     public const string Pressure = "pressure-named";
 
+    private const int Near = 2; // words
     private readonly LineWordTable _words;
     private readonly ReadTexts _texts;
     private readonly Denials _denials;
@@ -97,8 +98,8 @@ internal sealed class JarSteps
         return new(
             fill < 0 ? null : all[fill],
             HeatIn(all, 0, fill < 0 ? all.Count : fill),
-            OtherIn(all, Math.Max(fill, 0)),
-            OtherIn(all, 0),
+            OtherIn(all, Math.Max(fill, 0), text),
+            OtherIn(all, 0, text),
             Named(all, "heat-named"),
             Named(all, "heat-pressure"));
     }
@@ -150,7 +151,7 @@ internal sealed class JarSteps
     }
 
     // A device that is no canner, or a verb of heat in a sentence that names no canner.
-    private PlacedWord? OtherIn(IReadOnlyList<PlacedWord> all, int from)
+    private PlacedWord? OtherIn(IReadOnlyList<PlacedWord> all, int from, ReadText read)
     {
         if (First(all, "jar-later") >= 0)
         {
@@ -163,13 +164,26 @@ internal sealed class JarSteps
             bool device = _words.Is("heat-device", all[i].Plain) && !(canner && _words.Is("heat-beside-canner", all[i].Plain));
             bool adjective = i + 1 < all.Count && _words.Is("heat-liquid", all[i + 1].Plain);
             bool verb = _words.Is("heat-verb", all[i].Plain) && !canner && !adjective;
-            if ((device || verb) && !_denials.OfHeat(all, i))
+            if ((device || (verb && !IsForAnotherFilling(all, i, read))) && !_denials.OfHeat(all, i))
             {
                 return all[i];
             }
         }
 
         return null;
+    }
+
+    // "Heat the juice again, fill the jars": a food is heated, and a jar is filled behind it.
+    private bool IsForAnotherFilling(IReadOnlyList<PlacedWord> all, int heat, ReadText read)
+    {
+        bool food = read.Mentions.Any(mention => mention.Start > all[heat].End && all.Count(word => word.Start > all[heat].End && word.Start < mention.Start) < Near);
+        int fill = heat + 1;
+        while (food && fill < all.Count && !_words.Is("jar-refill", all[fill].Plain))
+        {
+            fill++;
+        }
+
+        return food && fill < all.Count && !all.Skip(heat).Take(fill - heat).Any(word => _words.Is("jar-word", word.Plain)) && all.Skip(fill).Any(word => _words.Is("jar-word", word.Plain));
     }
 
     private PlacedWord? Named(IReadOnlyList<PlacedWord> all, string kind)

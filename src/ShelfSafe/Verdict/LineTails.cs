@@ -49,7 +49,7 @@ internal sealed class LineTails
             if (mention.Match.Candidates.Any(food => own.Any(item => item.Food?.Id == food.Id || Kin(item, food)))
                 || IsRead(mention, named ??= Named(own))
                 || _words.Is("step-not-food", mention.Words) || _words.Is("step-verb", mention.Words) || _words.Is("line-not-food", mention.Words)
-                || mention.Match.Candidates.All(food => food.Acidity == FoodAcidity.Dry && !_catalogue.Traits.CountsFromSteps(food))
+                || mention.Match.Candidates.All(food => food.Group == "water" || (food.Acidity == FoodAcidity.Dry && !_catalogue.Traits.CountsFromSteps(food)) || (food.Id == "brine" && read.Placed.Any(static word => word.Plain.StartsWith("soak", StringComparison.Ordinal))))
                 || Tool(text, mention.End) || _denials.LeavesOut(read.Before(mention.Start)))
             {
                 continue;
@@ -133,7 +133,8 @@ internal sealed class LineTails
         (int Start, int End, bool Volume)? before = null;
         foreach (PrintedNumber number in NumberWalk.In(text))
         {
-            if (_words.Unit(text, number.Next(text), out int unitEnd) is { } unit && StepMeasures.Plain(number.Value, unit) is { } plain)
+            if (_words.Unit(text, number.Next(text), out int unitEnd) is { } unit && StepMeasures.Plain(number.Value, unit) is { } plain
+                && PerJarWords.Find(text[number.Start..unitEnd]) is null) // "1 teaspoon a quart"
             {
                 if (before is { } first && first.Volume == plain.Volume && text.AsSpan(first.End, number.Start - first.End).IsWhiteSpace())
                 {

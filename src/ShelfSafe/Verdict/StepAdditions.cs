@@ -56,11 +56,14 @@ internal sealed class StepAdditions(LineWordTable words, ReadTexts texts, RuleLi
             && candidates.All(food => !_left.Contains(food.Group))
             && !known.Contains(all[^1])
             && !words.Is("dish-word", all[^1]) && !words.Is("step-generic", all[^1]) && !words.Is("step-not-food", mention.Words) && !words.Is("line-not-food", mention.Words) && !words.Is("step-verb", mention.Words)
-            && !candidates.Any(food => batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || (own.Group == food.Group && own.Process == food.Process && own.Acidity == food.Acidity) || (IsHerb(own) && words.Is("step-herb", mention.Words)))));
+            && !candidates.Any(food => batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || (own.Group == food.Group && ((own.Process == food.Process && own.Acidity == food.Acidity) || IsHead(all, own))) || (IsHerb(own) && words.Is("step-herb", mention.Words)))));
     }
 
     // "Add the herbs" stands for the dried thyme of the list too.
     private static bool IsHerb(FoodRow food) => food.Group is "herb-fresh" or "herb-spice-dried";
+
+    // "The starch" is the listed cook-type starch.
+    private static bool IsHead(string[] mention, FoodRow own) => mention is [string head] && WordFolding.Words(own.Name) is [.., string last] && head == last;
 
     // "Finish with a knob", "a glug over the top": a measure of something rich that names nothing.
     private (int Start, int End)? Measure(ReadText read)

@@ -189,9 +189,9 @@ internal sealed class StepFoods
     {
         ReadOnlySpan<char> before = text.AsSpan(0, mention.Start).TrimEnd();
         ReadOnlySpan<char> after = text.AsSpan(mention.End);
-        if (EndsIn(before, "size of a") || EndsIn(before, "size of an") || EndsIn(before, "big as a") || EndsIn(before, "shape of a"))
+        if (EndsIn(before, "size of a") || EndsIn(before, "size of an") || EndsIn(before, "big as a") || EndsIn(before, "shape of a") || EndsIn(before, " like any") || EndsIn(before, " like any other"))
         {
-            return true; // "about the size of a rice grain"
+            return true; // "about the size of a rice grain", "keeps like any preserve"
         }
 
         if (after.Length == 0 || after[0] != ' ')

@@ -45,8 +45,8 @@ internal sealed class TextFoods
         ReadText read = _texts.Of(title);
         foreach (FoodMention mention in read.Mentions)
         {
-            // "Apple butter" is its own dish; "apples with butter" holds butter. A dry mix is named for its spice.
-            bool own = (_words.Is("title-not-food", mention.Words) && read.Before(mention.Start) is not [.., "with"])
+            // "Apple butter" is its own dish; "apples with butter" holds butter. A dry mix is named for its spice, or for what it makes ("taco soup mix").
+            bool own = (batch.IsKind("dry-mix") && title.IndexOf("mix", mention.Start, StringComparison.OrdinalIgnoreCase) >= 0) || (_words.Is("title-not-food", mention.Words) && read.Before(mention.Start) is not [.., "with"])
                 || (batch.IsKind("spice-mix") && mention.Match.Candidates is [_, ..] all && all.All(static food => food.Has("dry-spice")));
             if (!own && IsForeign(mention, read, batch, listed))
             {

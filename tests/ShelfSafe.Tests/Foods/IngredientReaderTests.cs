@@ -32,6 +32,7 @@ public sealed class IngredientReaderTests
     [InlineData("up to 4 chillies", "0-4 each: chile-fresh")]
     [InlineData("at least 2 cups water", "2+ cup: water")]
     [InlineData("2 or 3 bay leaves", "2-3 leaf: bay-leaf")]
+    [InlineData("seven ¾-inch pieces of pork", "7 piece of 0.75 inch: pork")]
     [InlineData("2/3 cardamom pods", "2-3 each: cardamom")]
     [InlineData("2/3 cup oil", "0.667 cup: vegetable-oil")]
     [InlineData("5/6 bay leaves", "5-6 leaf: bay-leaf")]

@@ -56,7 +56,7 @@ public sealed class SarifSchemaTests : IDisposable
 
         List<string> marked = Marked(text, Kitchenette.Run("vet", _kitchen.Write("supper.md", text), "--format", "sarif").Output);
 
-        Assert.Contains("flour 🎃 (\"sifted\")", marked);
+        Assert.Contains("flour 🎃", marked);
         Assert.Contains(marked, static words => words.Contains("cod", StringComparison.Ordinal));
         Assert.Contains(marked, static words => words.Contains("cream", StringComparison.Ordinal));
         Assert.All(marked, static words => Assert.False(words.Length > 0 && (char.IsLowSurrogate(words[0]) || char.IsHighSurrogate(words[^1])), words));
