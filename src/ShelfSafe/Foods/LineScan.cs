@@ -1,4 +1,5 @@
 using ShelfSafe.Core;
+using ShelfSafe.Reading;
 using ShelfSafe.Reading.Amounts;
 using static ShelfSafe.Foods.LineText;
 
@@ -34,7 +35,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
     private void Leading(LineState state)
     {
         string text = state.Text;
-        int at = JuiceOf(state, AfterAbout(state, SkipHoles(state, 0)));
+        int at = JuiceOf(state, AfterAbout(state, AfterLabel(state, SkipHoles(state, 0))));
         bool negative = at + 1 < text.Length && text[at] is '-' or '\u2212' && char.IsAsciiDigit(text[Math.Min(at + 1, text.Length - 1)]);
         int after = _measures.Amount(state, negative ? at + 1 : at, first: true);
         if (negative && after >= 0)
@@ -45,6 +46,24 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
 
         after = after < 0 ? WithoutNumber(state, at) : after;
         state.Start = after < 0 ? at : SkipOf(text, SkipHoles(state, JuiceOf(state, SkipHoles(state, after))));
+    }
+
+    // "Glaze: 3 tbsp apricot jam": what stands before the colon names no food or a part of the dish, and an amount with a food stands behind it.
+    private int AfterLabel(LineState state, int at)
+    {
+        string text = state.Text;
+        int colon = text.IndexOf(':', at);
+        int next = colon < 0 ? -1 : NumberScan.Skip(text, colon + 1);
+        if (next <= at || next >= text.Length || !NumberScan.TryRange(text, next, out int end, out _) || text.AsSpan(at, colon - at).ContainsAnyInRange('0', '9'))
+        {
+            return at;
+        }
+
+        int food = NumberScan.Skip(text, words.Unit(text, NumberScan.Skip(text, end), out int unitEnd) is null ? end : unitEnd);
+        int stop = text.AsSpan(food).IndexOfAny(',', ';', '(');
+        string named = text[food..(stop < 0 ? text.Length : food + stop)].Split(" and ")[0].Trim();
+        string label = text[at..colon].Trim(' ', '*', '_');
+        return catalogue.IsFood(named) && (!catalogue.IsFood(label) || HeadingWords.Classify(label) == HeadingKind.Group) ? next : at;
     }
 
     // "About", "c.", "heaped": words before an amount that leave it as it is.

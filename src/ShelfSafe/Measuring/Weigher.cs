@@ -77,7 +77,8 @@ public sealed class Weigher
 
         PrintedState printed = new(ingredient);
         FoodMeasures measures = new(_index, food, printed);
-        Weighing found = ingredient.Package is not null ? OfPackages(ingredient, measures, region)
+        Weighing found = Cube(ingredient, food) is { } cube ? OfGrams(ingredient.Amount.Value * cube * measures.Density, measures, "cubes of the printed length")
+            : ingredient.Package is not null ? OfPackages(ingredient, measures, region)
             : ingredient.JuiceOrZestOf is { } part && Of(amount, region) is null ? OfFruit(amount.Value, part, measures)
             : OfMeasures(ingredient, measures, region);
         return Checked(AfterPreparation(found, food, printed));
@@ -95,6 +96,12 @@ public sealed class Weigher
 
         return false;
     }
+
+    // "7 3/4-inch pieces of pork": no piece is more than a cube of its length, ml; null for all other food and sizes.
+    private static Interval? Cube(Ingredient ingredient, FoodRow food) =>
+        food.Group is "meat" or "poultry" && ingredient.Amount is { Unit: "piece" } && ingredient.Package is { } size && UnitFactors.Ratio(size.Unit, "cm") is { } centimetres
+            ? new(0, Math.Pow(size.Value.High * centimetres, 3))
+            : null;
 
     private static bool IsNoAmount(Interval value) =>
         !(value.Low >= 0) || !(value.High > 0) || value.High < value.Low || double.IsPositiveInfinity(value.Low);
