@@ -15,7 +15,7 @@ internal sealed class ReadText(string text, FoodCatalogue catalogue, LineWordTab
     public string Text => text;
 
     /// <summary>The foods that it names.</summary>
-    public IReadOnlyList<FoodMention> Mentions => _mentions ??= catalogue.Mentions(text);
+    public IReadOnlyList<FoodMention> Mentions => _mentions ??= Foods();
 
     /// <summary>Its words as they stand, with their places.</summary>
     public IReadOnlyList<PlacedWord> Placed => _placed ??= PlacedWord.Of(text);
@@ -63,6 +63,15 @@ internal sealed class ReadText(string text, FoodCatalogue catalogue, LineWordTab
         cut = count < all.Length && _places[count].Start < offset;
         return cut ? WordFolding.Words(text[..offset]) : all.AsSpan(0, count);
     }
+
+    private IReadOnlyList<FoodMention> Foods()
+    {
+        IReadOnlyList<FoodMention> all = catalogue.Mentions(text);
+        return all.Count > 0 && Has("label-word") ? [.. all.Where(mention => !IsOnLabel(mention))] : all;
+    }
+
+    // "Label with the date" is a day; "stone the dates" is a fruit.
+    private bool IsOnLabel(FoodMention mention) => words.Is("label-thing", text[mention.Start..mention.End].ToLowerInvariant());
 
     private sealed record KindSet(UInt128 Kinds);
 

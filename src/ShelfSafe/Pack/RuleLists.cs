@@ -49,6 +49,9 @@ internal sealed class RuleLists
     /// <summary>Groups of foods by which no published process fails where a step adds some.</summary>
     public const string HarmlessGroups = "harmless-groups";
 
+    /// <summary>Traits of foods that are asked all the same, though their group stands in <see cref="HarmlessGroups"/>.</summary>
+    public const string AskedTraits = "asked-traits";
+
     /// <summary>Words for what thickens, looked for in the steps of a published recipe.</summary>
     public const string ThickenerWords = "thickener-words";
 
@@ -56,7 +59,7 @@ internal sealed class RuleLists
     public static readonly string[] All =
     [
         KeptTraits, StepTraits, BodyTraits, SwellingTraits, WetTraits, WetFacts, AcidKinds, StewKinds, DryKinds, MendingRules,
-        BulkGroups, SolidGroups, ListedGroups, PlainGroups, HarmlessGroups, ThickenerWords,
+        BulkGroups, SolidGroups, ListedGroups, PlainGroups, HarmlessGroups, AskedTraits, ThickenerWords,
     ];
 
     private readonly RowTable<Row> _rows;

@@ -9,12 +9,13 @@ namespace ShelfSafe.Verdict;
 /// <summary>Foods of every kind that a step puts in and no list names: herbs, drinks, pastes, nuts, and signs that stand for foods.</summary>
 /// <remarks>
 /// Vegetables, fruit and meat, and foods with a hazard, are found in any dish; this looks at the rest, and only before a yes.
-/// Dry spices, salt, water, acids, sugars and pectin are left alone: no published process fails by them. Known gap: broth.
+/// Dry spices, salt, water, acids, sugars and pectin are left alone: no published process fails by them; treacle and honey are asked. Known gap: broth.
 /// </remarks>
 internal sealed class StepAdditions(LineWordTable words, ReadTexts texts, RuleLists lists, StepFoods stepFoods)
 {
     private const int MeasureReaches = 30;
     private readonly RuleList _left = lists.Of(RuleLists.HarmlessGroups);
+    private readonly RuleList _asked = lists.Of(RuleLists.AskedTraits);
 
     /// <summary>Each such food once, with its place.</summary>
     public IEnumerable<(SourceSpan Span, string Words)> Find(Recipe recipe, RecipePart part, Batch batch, Lazy<HashSet<string>> list)
@@ -53,9 +54,9 @@ internal sealed class StepAdditions(LineWordTable words, ReadTexts texts, RuleLi
     {
         string[] all = mention.Words.Split(' ');
         return mention.Match.Candidates is { IsEmpty: false } candidates
-            && candidates.All(food => !_left.Contains(food.Group))
+            && candidates.All(food => !_left.Contains(food.Group) || (!food.Has("thin-liquid") && food.Traits.Any(_asked.Contains)))
             && !known.Contains(all[^1])
-            && !words.Is("dish-word", all[^1]) && !words.Is("step-generic", all[^1]) && !words.Is("step-not-food", mention.Words) && !words.Is("line-not-food", mention.Words) && !words.Is("step-verb", mention.Words)
+            && !words.Is("dish-word", all[^1]) && !words.Is("step-generic", all[^1]) && !words.Is("step-thing", mention.Words) && !words.Is("step-not-food", mention.Words) && !words.Is("line-not-food", mention.Words) && !words.Is("step-verb", mention.Words)
             && !candidates.Any(food => batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || (own.Group == food.Group && ((own.Process == food.Process && own.Acidity == food.Acidity) || IsHead(all, own))) || (IsHerb(own) && words.Is("step-herb", mention.Words)))));
     }
 

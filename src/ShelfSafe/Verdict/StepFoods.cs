@@ -174,12 +174,14 @@ internal sealed class StepFoods
         return _words.Is("step-generic", parts[^1]) && parts.SkipLast(1).All(part => _words.Is("filler", part) || _words.Is("prep", part) || _words.Is("size", part));
     }
 
-    private static bool Kindred(string left, string right) =>
-        left == right || (Animal(left) && Animal(right)) || (Plant(left) && Plant(right));
-
-    private static bool Animal(string group) => group is "meat" or "poultry" or "seafood";
-
-    private static bool Plant(string group) => group is "vegetable" or "fruit" or "tomato" or "mushroom" or "legume-dried" or "legume-fresh" or "herb-spice-dried";
+    // "The meat" may be a chicken and "the vegetables" are beans; but fish, beans and mushrooms stand for their own kind alone.
+    private static bool Kindred(string listed, string said) => listed == said || said switch
+    {
+        "meat" or "poultry" => listed is "meat" or "poultry" or "seafood",
+        "legume-dried" or "legume-fresh" => listed is "legume-dried" or "legume-fresh",
+        "vegetable" or "fruit" or "tomato" or "herb-spice-dried" => listed is "vegetable" or "fruit" or "tomato" or "mushroom" or "legume-dried" or "legume-fresh" or "herb-spice-dried",
+        _ => false,
+    };
 
     /// <summary>Whether a word for a food is a verb or a tool at its place, or is named to be left out.</summary>
     public bool IsNoFood(ReadText read, FoodMention mention) => IsVerb(read.Text, mention) || _denials.OfFood(read, mention.Start);
