@@ -15,6 +15,7 @@ internal sealed class FormulaJudge
     private readonly Limits _limits;
     private readonly WordTable _words;
     private readonly RuleList _thickenerWords;
+    private readonly RuleList _smooth;
     private readonly FormulaFindings _findings;
     private readonly Lazy<HashSet<string>> _thickeners;
 
@@ -26,6 +27,7 @@ internal sealed class FormulaJudge
         _limits = tables.Limits;
         _words = WordTable.BuiltIn;
         _thickenerWords = tables.Lists.Of(RuleLists.ThickenerWords);
+        _smooth = tables.Lists.Of(RuleLists.SmoothKinds);
         _findings = new(hazards, WordTable.BuiltIn);
         _thickeners = new(() => [.. tables.Foods.Where(food => food.Has("thickener")).Select(food => food.Id)]);
     }
@@ -196,19 +198,25 @@ internal sealed class FormulaJudge
             IsNear = fit.Faults.Length <= _limits["formula-near-points"] && !fit.Faults.Any(fault => fault.Kind == FormulaFaultKind.Missing),
         };
         // Without a measured amount on either side there is nothing to compare.
-        return new(formula, candidate, fit.Scale > 0 ? fit.Differences : [], fit.Taken);
+        return new(formula, candidate, fit.Scale > 0 ? fit.Differences : [], fit.Taken, IsSmooth(formula));
     }
 
-    // What the steps turn the food into: thickened where the formula has no thickener, or not fermented where it must be.
+    // What the steps turn the food into: thickened where the formula has no thickener, smooth where it was tested in pieces, fermented where it must not be, or not long enough.
     private FormulaFit Stepped(FormulaRow formula, Batch batch, FormulaFit fit)
     {
         bool ferments = formula.Slots.Any(slot => slot.Role == FormulaRole.Fixed && !slot.Discarded && slot.Foods.Contains("salt"));
         bool thickened = batch.Facts.Any(fact => fact.Id is "thickener-in-steps" or "thickened" && !IsOwnThickener(formula, fact.Sentence.Text.Text));
         bool unfermented = ferments && !batch.Says("fermented") && !batch.IsKind("fermented-vegetable");
-        return thickened || unfermented
-            ? fit with { Faults = fit.Faults.Add(new(FormulaFaultKind.Step, null, null, _words[thickened ? "fault.thickened" : "fault.not-fermented"])) }
-            : fit;
+        string? state = thickened ? "fault.thickened"
+            : unfermented ? "fault.not-fermented"
+            : ferments && batch.Says("ferment-short") ? "fault.ferment-short"
+            : !IsSmooth(formula) && batch.Says("blended") ? "fault.blended"
+            : !ferments && batch.Says("ferment-named") && !batch.IsKind("fermented-vegetable") ? "fault.fermented"
+            : null;
+        return state is null ? fit : fit with { Faults = fit.Faults.Add(new(FormulaFaultKind.Step, null, null, _words[state])) };
     }
+
+    private bool IsSmooth(FormulaRow formula) => formula.Kinds.Any(_smooth.Contains);
 
     // A step may stir in the thickener that the formula lists, and no other; with an amount of its own it is more than the listed one.
     private bool IsOwnThickener(FormulaRow formula, string sentence)

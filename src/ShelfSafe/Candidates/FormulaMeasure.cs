@@ -2,6 +2,7 @@ using ShelfSafe.Core;
 using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
+using ShelfSafe.Reading.Amounts;
 
 namespace ShelfSafe.Candidates;
 
@@ -63,7 +64,8 @@ internal static class FormulaMeasure
             Interval? one = null;
             if (ingredient.Package is { } package && amount == ingredient.Amount && package.Unit != amount.Unit)
             {
-                one = UnitFactors.Ratio(package.Unit, slot.Unit) is { } size ? package.Value * size * amount.Value : null;
+                one = UnitFactors.Ratio(package.Unit, slot.Unit) is { } size ? package.Value * size * amount.Value
+                    : amount.Unit == slot.Unit && package.Unit == "inch" && package.Value.High <= PieceInches(slot) ? amount.Value : null;
             }
             else if (UnitFactors.Ratio(amount.Unit, slot.Unit) is { } factor)
             {
@@ -77,6 +79,13 @@ internal static class FormulaMeasure
         }
 
         return found;
+    }
+
+    // "3/4-inch pieces": the length of a piece that the formula's own words give; 0 where they give none.
+    private static double PieceInches(FormulaSlot slot)
+    {
+        int digit = slot.Name.AsSpan().IndexOfAnyInRange('0', '9');
+        return digit >= 0 && NumberScan.TryNumber(slot.Name, digit, out int end, out double inches) && slot.Name.AsSpan(end).TrimStart('-').StartsWith("inch", StringComparison.Ordinal) ? inches : 0;
     }
 
     private static bool Larger(FormulaSlot slot, Ingredient ingredient) =>

@@ -10,19 +10,18 @@ namespace ShelfSafe.Candidates;
 /// <param name="Candidate">Its judgement, findings and processes.</param>
 /// <param name="Differences">The comparison food by food.</param>
 /// <param name="Covered">Items that the tested recipe itself holds, in an amount it was tested with.</param>
+/// <param name="IsSmooth">Whether the tested recipe is itself sieved, blended or boiled down.</param>
 internal sealed record FormulaVerdict(
     FormulaRow Formula,
     Candidate Candidate,
     ImmutableArray<FormulaDifference> Differences,
-    ImmutableArray<BatchItem> Covered)
+    ImmutableArray<BatchItem> Covered,
+    bool IsSmooth)
 {
     private static readonly string[] AnsweredOfItems =
         ["thickener", "grain", "fat", "dairy", "dense", "low-acid", "untested-food", "borderline-acid", "cured-meat", "oil-infusion", "syrup", "alkaline"];
 
     private static readonly string[] AnsweredOfBatch = ["low-acid", "borderline-acid", "proportions", "fat", "too-little-liquid", "low-sugar"];
-
-    // Kinds whose tested recipes are themselves sieved, blended or boiled down.
-    private static readonly string[] Smooth = ["ketchup", "hot-sauce", "spaghetti-sauce", "barbecue-sauce", "fruit-butter", "jam", "jelly", "marmalade", "sauce", "syrup", "drink"];
 
     /// <summary>
     /// Whether the tested recipe itself answers the finding: the food belongs to it, or the finding is about proportions that were tested.
@@ -47,6 +46,6 @@ internal sealed record FormulaVerdict(
 
         return finding.Item is { } item
             ? AnsweredOfItems.Contains(finding.Rule, StringComparer.Ordinal) && Covered.Contains(item)
-            : AnsweredOfBatch.Contains(finding.Rule, StringComparer.Ordinal) || (finding.Rule == "dense" && Formula.Kinds.Any(kind => Smooth.Contains(kind, StringComparer.Ordinal)));
+            : AnsweredOfBatch.Contains(finding.Rule, StringComparer.Ordinal) || (finding.Rule == "dense" && IsSmooth);
     }
 }

@@ -7,6 +7,8 @@ namespace ShelfSafe.Foods;
 /// <summary>Reads one printed amount with its unit, package and size.</summary>
 internal sealed class MeasureScan(LineWordTable words)
 {
+    private readonly PieceScan _pieces = new(words);
+
     /// <summary>Reads what is joined to an amount.</summary>
     public MeasureJoins Joins { get; } = new(words);
 
@@ -42,20 +44,21 @@ internal sealed class MeasureScan(LineWordTable words)
     private int Sized(LineState state, int afterNumber, Interval value, bool times)
     {
         string text = state.Text;
-        if (!NumberScan.TryNumber(text, afterNumber, out int sizeEnd, out double size) || !char.IsNumber(text[Math.Min(afterNumber, text.Length - 1)])
-            || words.Unit(text, NumberScan.Skip(text, Dash(text, sizeEnd)), out int sizeUnitEnd) is not { } sizeUnit)
+        if (!NumberScan.TryNumber(text, afterNumber, out int sizeEnd, out double size)
+            || words.Unit(text, NumberScan.Skip(text, Dash(text, sizeEnd)), out int sizeUnitEnd) is not { } sizeUnit
+            || !(char.IsNumber(text[Math.Min(afterNumber, text.Length - 1)]) || sizeUnit is "inch" or "cm"))
         {
             return -1;
         }
 
         int packageAt = NumberScan.Skip(text, Dash(text, SkipHoles(state, sizeUnitEnd)));
         string? package = words.Unit(text, packageAt, out int packageEnd);
-        if (sizeUnit is "inch" or "cm" && package is not ("piece" or "slice" or "stick" or "strip"))
+        if (sizeUnit is "inch" or "cm" && package is not ("piece" or "slice" or "stick" or "strip" or "cube"))
         {
             return -1;
         }
 
-        if (package is "can" or "package" or "jar" or "bottle" or "block" or "glass" or "piece" or "slice" or "stick")
+        if (package is "can" or "package" or "jar" or "bottle" or "block" or "glass" or "piece" or "slice" or "stick" or "strip" or "cube")
         {
             state.Package = new(Interval.Exactly(size), sizeUnit);
             state.Measures.Add(new(value, package));
@@ -80,14 +83,19 @@ internal sealed class MeasureScan(LineWordTable words)
         string? unit = words.Unit(text, unitAt, out int unitEnd);
         if (unit is "inch" or "cm")
         {
-            if (Length(state, value, unit, unitEnd) is var measured && measured > 0)
+            int blank = text.IndexOf(' ', at, Math.Max(0, end - at));
+            if (blank > at && value.High > 1 && _pieces.Counted(state, value, unit, unitEnd) is var counted && counted > 0)
+            {
+                return counted;
+            }
+
+            if (_pieces.Length(state, value, unit, unitEnd) is var measured && measured > 0)
             {
                 return measured;
             }
 
             // "4 1/4 inch thick steaks" is four steaks.
             unit = null;
-            int blank = text.IndexOf(' ', at, Math.Max(0, end - at));
             value = blank > at && value.High > 1 ? Interval.Exactly(Math.Floor(value.Low)) : value;
         }
 
@@ -127,29 +135,6 @@ internal sealed class MeasureScan(LineWordTable words)
             state.Package = new(value, unit);
             state.Measures.Add(new(Interval.Exactly(1), vessel));
             return end;
-        }
-
-        return -1;
-    }
-
-    // "2-inch piece of ginger" is one piece of that length, "2 inches of ginger" is a length of it; -1 where it only tells how thick something is.
-    private int Length(LineState state, Interval value, string unit, int unitEnd)
-    {
-        string text = state.Text;
-        int next = NumberScan.Skip(text, Dash(text, unitEnd));
-        string word = NumberScan.Word(text, next, out _);
-        if (words.Unit(text, next, out int pieceEnd) is "piece" or "slice" or "stick" or "stalk" or "strip" && words.Unit(text, next, out pieceEnd) is { } piece)
-        {
-            state.Package = new(value, unit);
-            state.Measures.Add(new(Interval.Exactly(1), piece));
-            return pieceEnd;
-        }
-
-        bool dashed = unitEnd < text.Length && text[unitEnd] == '-';
-        if (!dashed && word.Length > 0 && word is not ("thick" or "long" or "wide" or "cube" or "cubes" or "pieces" or "slices" or "dice") && (word is "of" || text[^1] is not ('s' or 'S')))
-        {
-            state.Measures.Add(new(value, unit));
-            return unitEnd;
         }
 
         return -1;

@@ -78,9 +78,10 @@ internal sealed class BatchBuilder(Weigher weigher, Limits limits)
             return (grams, weighing.Millilitres ?? grams, true);
         }
 
-        // A seasoning without an amount counts from nothing to the limit of a seasoning.
+        // A seasoning without an amount counts from nothing to the limit of a seasoning; but wine or beer may be all the liquid there is.
+        bool drink = food.Group == "alcohol" && !ingredient.ToTaste;
         bool seasoning = food.Bulk == BulkUse.Seasoning || food.Has("salt") || food.Has("dry-spice") || food.Has("fresh-herb");
-        if (ingredient.Amount is null && seasoning)
+        if (ingredient.Amount is null && seasoning && !drink)
         {
             Interval little = new(0, limits["to-taste-grams"]);
             return (little, little, true);

@@ -41,6 +41,12 @@ internal sealed class JarAcid(ImmutableArray<JarAcidRow> rows, LineWordTable wor
         foreach (JarAcidRow row in rows)
         {
             BatchItem[] own = [.. items.Where(item => item.Presence == Presence.In && item.Food?.Id == row.Food)];
+            // "1 tablespoon per quart" in the list is too little, whatever the steps say.
+            if (own.Any(item => PerJarWords.Find(item.Ingredient.Line.Text.Text) is "pint" or "half-pint" or "quart" && !ByLine(row, item, items)))
+            {
+                return false;
+            }
+
             if (own.Any(item => ByLine(row, item, items)) || (own.Length > 0 && facts.Any(fact => fact.Id == "bottled-acid-per-jar" && BySentence(row, fact.Sentence.Text.Text))))
             {
                 return true;

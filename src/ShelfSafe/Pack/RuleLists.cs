@@ -52,6 +52,9 @@ internal sealed class RuleLists
     /// <summary>Traits of foods that are asked all the same, though their group stands in <see cref="HarmlessGroups"/>.</summary>
     public const string AskedTraits = "asked-traits";
 
+    /// <summary>Kinds of dish whose tested recipes are themselves sieved, blended or boiled down.</summary>
+    public const string SmoothKinds = "smooth-kinds";
+
     /// <summary>Words for what thickens, looked for in the steps of a published recipe.</summary>
     public const string ThickenerWords = "thickener-words";
 
@@ -59,7 +62,7 @@ internal sealed class RuleLists
     public static readonly string[] All =
     [
         KeptTraits, StepTraits, BodyTraits, SwellingTraits, WetTraits, WetFacts, AcidKinds, StewKinds, DryKinds, MendingRules,
-        BulkGroups, SolidGroups, ListedGroups, PlainGroups, HarmlessGroups, AskedTraits, ThickenerWords,
+        BulkGroups, SolidGroups, ListedGroups, PlainGroups, HarmlessGroups, AskedTraits, SmoothKinds, ThickenerWords,
     ];
 
     private readonly RowTable<Row> _rows;

@@ -30,6 +30,7 @@ internal sealed class ProcessWords
         Say("pressure ..4 # lb|lbs|pound", mark => mark with { Says = true });
         Say("vent|vented|venting|exhaust|exhausted ..8 # minute|min|mins", mark => mark with { Vents = true });
         Say("# minute|min|mins ..4 vent|venting", mark => mark with { Vents = true });
+        Say("if|when|where ..6 less|under|shorter ..1 # minute|min|mins", mark => mark with { Vents = true }); // "sterilize the jars if you process less than 10 minutes"
         Say("stand|rest|wait|cool ..3 # minute|min|mins", mark => mark with { Vents = true });
         Say("fill|pack|ladle|pour|spoon|put|funnel ..8 jar|pint|quart|gallon", mark => mark with { Fills = true });
         Say("jar|pint|quart|gallon ..2 inch|headspace", mark => mark with { Fills = true });

@@ -27,7 +27,7 @@ internal sealed class StepFoods
         _solid = lists.Of(RuleLists.SolidGroups);
         RuleList listed = lists.Of(RuleLists.ListedGroups);
         _hazards = texts.Note<NamedFood[]>(text => [.. Named(text, peppersToo: false, food => catalogue.Traits.CountsFromSteps(food) && !(food.Has("fat") && IsSetAside(text)))]); // "trim off all the tallow"
-        _bulky = texts.Note<NamedFood[]>(text => [.. Named(text, peppersToo: true, food => listed.Contains(food.Group)).Where(named => !words.Is("step-verb", named.Mention.Words))]);
+        _bulky = texts.Note<NamedFood[]>(text => [.. Named(text, peppersToo: true, food => listed.Contains(food.Group)).Where(named => !words.Is("step-verb", named.Mention.Words) || IsNamed(text, named.Mention))]);
     }
 
     // A food that a sentence names, and what its words say of it by themselves.
@@ -72,7 +72,7 @@ internal sealed class StepFoods
                 && !_words.Is("step-not-food", mention.Words)
                 && !IsNoFood(read, mention))
             {
-                yield return new(food, mention, peppers, IsAdded(read, mention), IsGeneric(mention.Words), WordFolding.Singular(mention.Words));
+                yield return new(food, mention, peppers, IsAdded(read, mention), IsGeneric(mention.Words) && !IsPacked(read, mention), WordFolding.Singular(mention.Words));
             }
         }
     }
@@ -173,6 +173,12 @@ internal sealed class StepFoods
         string[] parts = phrase.Split(' ');
         return _words.Is("step-generic", parts[^1]) && parts.SkipLast(1).All(part => _words.Is("filler", part) || _words.Is("prep", part) || _words.Is("size", part));
     }
+
+    // "Chunks of squash" are no squashing.
+    private bool IsNamed(ReadText read, FoodMention mention) => read.Before(mention.Start) is [.., var last] && _words.Is("noun-lead", last);
+
+    // "A bag of frozen vegetables" is none of those in the list.
+    private bool IsPacked(ReadText read, FoodMention mention) => read.Before(mention.Start) is [.., var pack, "of"] && _words.Is("food-package", pack);
 
     // "The meat" may be a chicken and "the vegetables" are beans; but fish, beans and mushrooms stand for their own kind alone.
     private static bool Kindred(string listed, string said) => listed == said || said switch

@@ -150,7 +150,8 @@ internal sealed class TextFoods
     }
 
     private bool IsBulk(FoodMention mention) =>
-        mention.Match.Candidates.Any(food => _bulk.Contains(food.Group) || food.Group is "tomato" or "thickener" or "fat-oil")
+        !_words.Is("step-not-food", mention.Words)
+        && mention.Match.Candidates.Any(food => _bulk.Contains(food.Group) || food.Group is "tomato" or "thickener" or "fat-oil")
         && mention.Match.Candidates.All(food => !food.Has("water") && !food.Has("broth") && !food.Has("dry-spice"));
 
     // A brine for soaking meat is salt that the list need not hold; only a ferment and a cure rest on their salt.

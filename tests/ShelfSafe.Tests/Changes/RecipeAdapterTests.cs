@@ -273,7 +273,7 @@ public class RecipeAdapterTests
     {
         Adaptation done = Adapter.Adapt(Sample("venison-and-chickpea-stew.md"), Hall);
 
-        Assert.Contains("## To serve\n\n- Scatter parsley over each bowl at the table.\n- When you heat the opened jar, add what the list keeps for serving.", done.Recipe, StringComparison.Ordinal);
+        Assert.Contains("## To serve\n\n- Scatter parsley over each bowl at the table.\n- When you heat the opened jar to serve it, add the flour. Cook first what is raw.", done.Recipe, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -25,6 +25,40 @@ public class PermittedRecipeProperties
     public void All_ServedWithABarredFood_ArePermittedStill() =>
         Assert.All(PermittedRecipes.All, sketch => Assert.True(IsPermitted(Vet(sketch.Markdown() + "\nWhen you open a jar, serve it with bread and butter.\n")), sketch.Title));
 
+    // Source: USDA AIB 539 (2015) Guide 1 p. 1-10 to 1-26: the procedure that these sentences follow or comment.
+    [Fact]
+    public void All_WithAnOrdinarySentence_ArePermittedStill() =>
+        Assert.All(PermittedRecipes.All.SelectMany(sketch => PermittedRecipes.Ordinary.Select(sentence => new UndoneProcess(sketch, sentence, AsNote: false))), told => Assert.True(IsPermitted(Vet(told.Markdown())), told.Sketch.Title + ": " + told.Sentence));
+
+    // Source: USDA AIB 539 (2015) Guide 1 p. 1-10 to 1-26: what these sentences leave out or change. The dry rub has no process.
+    [Fact]
+    public void All_WithAnUndoingSentence_AreNotPermittedNow() =>
+        Assert.All(PermittedRecipes.All.SkipLast(1).SelectMany(sketch => PermittedRecipes.Undoing.Select(sentence => new UndoneProcess(sketch, sentence, AsNote: false))), told => Assert.False(IsPermitted(Vet(told.Markdown())), told.Sketch.Title + ": " + told.Sentence));
+
+    // Source: USDA Complete Guide, AIB 539 (2015) Guide 4 p. 4-18: every food of a mixture needs a process of its own; what no list names is asked.
+    [Theory]
+    [InlineData("Dilled beans", "Add some mushrooms.")]
+    [InlineData("Dilled beans", "Pack in a few prawns.")]
+    [InlineData("Beans in jars", "Sweeten with treacle.")]
+    [InlineData("Island soup", "Add chunks of squash.")]
+    [InlineData("Island soup", "Tip in a bag of frozen mixed vegetables.")]
+    [InlineData("Island soup", "Add some beans.")]
+    [InlineData("Island soup", "Add some fish.")]
+    [InlineData("Dilled beans", "Blend until smooth.")]
+    [InlineData("Dilled beans", "Ferment for a week first.")]
+    [InlineData("Beef stock", "Leave the meat in for a heartier broth.")]
+    [InlineData("Ground venison", "Pack the balls tightly without liquid.")]
+    [InlineData("Beans in jars", "Crush a third of them.")]
+    [InlineData("Bottled plums", "Add the syrup cold.")]
+    [InlineData("Potatoes in jars", "Do not bother to peel.")]
+    [InlineData("Dilled beans", "Thin the brine with a pint of water.")]
+    public void Named_WithASentenceThatChangesTheFood_IsNotPermittedNow(string title, string sentence)
+    {
+        RecipeSketch sketch = PermittedRecipes.All.Single(one => one.Title == title);
+        int jar = sketch.Steps.IndexOf("Fill", StringComparison.Ordinal) is var fill and >= 0 ? fill : 0;
+        Assert.False(IsPermitted(Vet(sketch with { Steps = sketch.Steps.Insert(jar, sentence + " ") })), sentence);
+    }
+
     [Property]
     public bool Vet_BarredFoodInAnyPlace_IsNeverPermittedNow(HiddenFood hidden) => !IsPermitted(Vet(hidden.Markdown()));
 

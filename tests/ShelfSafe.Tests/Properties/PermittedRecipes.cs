@@ -47,6 +47,21 @@ public static class PermittedRecipes
         "The canner is optional.", "Skip the canner if the lids pop.", "We never process ours.", "Process as long as you like.", "Half the usual time is plenty.",
         "Ten minutes less is enough.", "Turn the jars upside down.", "Then invert them and wait.", "Fill right up to the rim.", "Old lids will do.", "Never mind the altitude.",
         "Use whatever you have.", "The amounts are only a guide.", "Fill them into old mayonnaise jars.", "You can also use the oven.", "Use half-gallon jars.", "Or do them in the microwave.",
+        "Just one minute in the bath is plenty.", "Let it go for about half as long as the book says.", "We live in the mountains but use the sea-level time.", "If the pressure drops for a bit, do not worry.",
+        "Carry on even when the gauge sags.", "Start counting as soon as you put the lid on.", "Take the lid off while it still hisses.", "The water need not cover the lids.", "My pot is not deep enough but it works.",
+        "Process whenever you have time.", "We store ours unprocessed in the cellar.", "Put the lids on and turn them over.", "Fill to the top.", "It is very forgiving.", "Use up whatever is in the fridge.",
+        "Feel free to swap things around.", "Ours has no gauge but it whistles.", "If liquid is lost, open the jar and refill it.", "Any jar of any size will do.", "A glug of oil on top keeps the air out of the jars.",
+        "If a lid does not seal, push it down with your thumb and it will hold.",
+    ];
+
+    /// <summary>What cooks and guides write beside the work, and what speaks against no published process.</summary>
+    public static IReadOnlyList<string> Ordinary { get; } =
+    [
+        "Label with the date.", "Write the date on the lid.", "Wipe the rims with a clean damp cloth.", "Double check the seal before storing.", "Use a non-metallic spatula to free air bubbles.",
+        "Sterilize the jars if you process for less than 10 minutes.", "Add more boiling water if the level drops below the lids.", "Any jars that didn't seal go in the fridge.", "Do not forget to vent the canner.",
+        "Prep time: 40 minutes. Cook time: 30 minutes.", "If the pressure falls below the mark, bring it back up and start the timing again.", "The water should cover the jars by at least an inch.",
+        "Start counting when the water comes to a full boil.", "Leave the canner alone until the pressure is zero.", "Listen for the lids to ping as they cool.", "Ask your extension office for the pressure at your altitude.",
+        "Keep the jars hot until you fill them.", "It makes a lovely gift.", "When you open a jar, boil the contents for 10 minutes before you eat it.", "For best quality, use within 12 months.",
     ];
 
     /// <summary>Ways to write a food into a recipe, each with the place where it hides.</summary>
