@@ -25,7 +25,8 @@ internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
 
             int next = AfterLittleWord(text, i + joint.Length);
             bool dot = joint is " \u00B7 " or " \u2022 ";
-            if (dot || StartsWithAmount(text, next) && NamesFood(text, from, i, amountFirst: false) && NamesFood(text, next, Math.Min(text.Length, EndOf(text, next)), amountFirst: true))
+            bool part = joint is "," or ";" && StartsWithPart(text, next);
+            if (dot || (part || StartsWithAmount(text, next)) && NamesFood(text, from, i, amountFirst: false) && NamesFood(text, next, Math.Min(text.Length, EndOf(text, next)), amountFirst: !part))
             {
                 pieces.Add((from, i));
                 from = next;
@@ -66,6 +67,14 @@ internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
     private static bool StartsWithAmount(string text, int at) =>
         at < text.Length && NumberScan.TryRange(text, at, out int end, out _) && end < text.Length
         && (!char.IsLetter(text[at]) || NumberScan.Word(text, at, out _) is "a" or "an" or "one" or "two" or "three" or "four" or "half");
+
+    // "..., the yolks of two eggs", "..., juice of one lemon": the amount stands behind the part.
+    private bool StartsWithPart(string text, int at)
+    {
+        string word = NumberScan.Word(text, at, out int end);
+        word = word == "the" ? NumberScan.Word(text, NumberScan.Skip(text, end), out end) : word;
+        return words.Is("part-of", word) && NumberScan.Word(text, NumberScan.Skip(text, end), out _) == "of";
+    }
 
     private static int EndOf(string text, int at)
     {

@@ -19,12 +19,14 @@ internal sealed class StepFoods
     private readonly StepThings _things;
     private readonly TextNote<NamedFood[]> _hazards;
     private readonly TextNote<NamedFood[]> _bulky;
+    private readonly TailHazards _tails;
 
     /// <summary>Prepares the notes that it takes of sentences.</summary>
     public StepFoods(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, RuleLists lists)
     {
         (_catalogue, _words, _texts, _denials, _things) = (catalogue, words, texts, new(words), new(words, texts));
         _solid = lists.Of(RuleLists.SolidGroups);
+        _tails = new(catalogue, words, texts, IsNoFood);
         RuleList listed = lists.Of(RuleLists.ListedGroups);
         _hazards = texts.Note<NamedFood[]>(text => [.. Named(text, peppersToo: false, food => catalogue.Traits.CountsFromSteps(food) && !(food.Has("fat") && IsSetAside(text)))]); // "trim off all the tallow"
         _bulky = texts.Note<NamedFood[]>(text => [.. Named(text, peppersToo: true, food => listed.Contains(food.Group)).Where(named => !words.Is("step-verb", named.Mention.Words) || IsNamed(text, named.Mention))]);
@@ -41,6 +43,14 @@ internal sealed class StepFoods
         if (StepWater.Find(facts, listed) is { } water)
         {
             yield return Item(water.Sentence, new(water.Start, water.End, "water", _catalogue.Find("water")), line++) with { Weighed = true };
+        }
+
+        foreach ((IngredientLine source, FoodMention mention) in _tails.Find(part, listed))
+        {
+            if (mention.Match.Candidates is [var food, ..] && seen.Add(food.Id))
+            {
+                yield return Item(source.Text, source.Group, mention, line++);
+            }
         }
 
         foreach (StepSentence sentence in part.Steps)
@@ -279,12 +289,14 @@ internal sealed class StepFoods
         return false;
     }
 
-    private static BatchItem Item(StepSentence sentence, FoodMention mention, int line)
+    private static BatchItem Item(StepSentence sentence, FoodMention mention, int line) => Item(sentence.Text, sentence.Heading, mention, line);
+
+    private static BatchItem Item(MappedText text, string? heading, FoodMention mention, int line)
     {
-        IngredientLine source = new(sentence.Text, sentence.Heading, AtServing: false, FromProse: true);
-        string words = sentence.Text.Text[mention.Start..mention.End];
+        IngredientLine source = new(text, heading, AtServing: false, FromProse: true);
+        string words = text.Text[mention.Start..mention.End];
         Ingredient ingredient = new(
-            source, sentence.Text.Map(mention.Start, mention.End), words, mention.Words, mention.Match, null, [], null, null, null, false, false, [], null, null, false, false);
+            source, text.Map(mention.Start, mention.End), words, mention.Words, mention.Match, null, [], null, null, null, false, false, [], null, null, false, false);
         return new(ingredient, line, words, mention.Match.Candidates[0], Presence.In, Interval.Unknown, Interval.Unknown, Weighed: false, FromSteps: true);
     }
 }

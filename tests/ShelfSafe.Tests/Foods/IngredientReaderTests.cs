@@ -34,6 +34,8 @@ public sealed class IngredientReaderTests
     [InlineData("2 or 3 bay leaves", "2-3 leaf: bay-leaf")]
     [InlineData("For the cross: 75 g flour and water", "75 g: wheat-flour; none: water")]
     [InlineData("Frosting: 250 g cream cheese, 60 g butter", "250 g: cream-cheese; 60 g: butter")]
+    [InlineData("2 oz butter, the yolks of two eggs", "2 oz: butter; none: egg")]
+    [InlineData("2 onions stuck with 4 cloves", "2 each: onion")]
     [InlineData("Onions: 2 large", "2 each: onion")]
     [InlineData("seven ¾-inch pieces of pork", "7 piece of 0.75 inch: pork")]
     [InlineData("2/3 cardamom pods", "2-3 each: cardamom")]

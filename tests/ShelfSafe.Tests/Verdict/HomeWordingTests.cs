@@ -133,5 +133,35 @@ public sealed class HomeWordingTests
     public void Vet_GoodInASaladLikeAnyPreserve_NamesNoFood() =>
         Assert.DoesNotContain(Vet("# Plain peaches\n\n- 17 lb yellow peaches, peeled and halved\n- 2 cups sugar\n- 9 cups water\n\n1. Simmer the peaches in the syrup. Fill jars, 1/2 inch headspace. Process in a boiling-water canner.\n2. Nice in a salad, and keeps like any preserve. Dont dilute the syrup.\n").Findings, static one => one.Level >= FindingLevel.Change);
 
+    // Source: USDA AIB 539 (2015) Guide 4 p. 4-18: nothing that thickens, no milk, no cream; what the tail of a line names is in the pot.
+    [Theory]
+    [InlineData("2 lb stew beef, dredged in 3 tbsp flour", "thickener")]
+    [InlineData("3 carrots, softened in butter", "dairy")]
+    [InlineData("1 lb peas, with 2 tbsp cream", "dairy")]
+    [InlineData("2 lb stew beef, bread crumbs, the yolks of two eggs", "egg")]
+    [InlineData("2 lb stew beef, without flour", null)]
+    [InlineData("2 lb stew beef, as for the custard", null)]
+    public void Vet_HazardInTheTailOfALine_IsFoundInEveryDish(string line, string? rule)
+    {
+        VettingReport report = Vet($"# Beef soup\n\n- {line}\n- 2 quarts beef broth\n\n1. Boil all.\n");
+
+        Assert.Equal(rule is not null, report.Findings.Any(finding => finding.Rule == (rule ?? "thickener") || (rule is null && finding.Rule is "dairy" or "egg")));
+    }
+
+    // Source: USDA AIB 539 (2015) Guide 4 p. 4-17 to 4-18: cubes in water; a sweet preserve of pumpkin has no published process.
+    [Theory]
+    [InlineData("1 kg sugar", Outcome.FreezeOrChill)]
+    [InlineData("100 g sugar", Outcome.PressureAfterChanges)]
+    public void Vet_PumpkinInMuchSugar_IsNoPlainPack(string sugar, Outcome outcome) =>
+        Assert.Equal(outcome, Vet($"# Pumpkin pieces\n\n- 3 kg pumpkin\n- {sugar}\n- 1 litre water\n\n1. Cut the pumpkin in cubes and boil with sugar and water. Fill jars and process in a pressure canner.\n").Outcome);
+
+    // Source: USDA AIB 539 (2015) Guide 4 p. 4-18: the soup process is for pieces in thin broth.
+    [Theory]
+    [InlineData("Chop, blend, sieve.", true)]
+    [InlineData("Cook, blend and season.", true)]
+    [InlineData("Add the spice blend and boil.", false)]
+    public void Vet_BareBlend_MakesADishSmooth(string step, bool smooth) =>
+        Assert.Equal(smooth, Vet($"# Tomato soup\n\n- 1 kg tomatoes\n- 1 kg carrots\n- 3 l vegetable broth\n\n1. {step}\n").Findings.Any(static finding => finding.Rule == "dense" && finding.Level >= FindingLevel.Change));
+
     private static VettingReport Vet(string recipe) => Vetter.Vet(recipe, Kitchen.Unknown);
 }
