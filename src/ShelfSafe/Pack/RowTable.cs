@@ -68,8 +68,17 @@ internal sealed class RowTable<T>
     }
 
     /// <summary>The rows with any of the values in a key column, in the order of the table.</summary>
-    public IEnumerable<T> WithAny(string column, IEnumerable<string> values) =>
-        values.SelectMany(value => Places(column, value)).Order().Select(row => this[row]);
+    public IReadOnlyList<T> WithAny(string column, IEnumerable<string> values)
+    {
+        List<int> places = [];
+        foreach (string value in values)
+        {
+            places.AddRange(Places(column, value));
+        }
+
+        places.Sort();
+        return places.ConvertAll(row => this[row]);
+    }
 
     private IReadOnlyList<int> Places(string column, string value) =>
         _make is not null ? _indexes[Array.IndexOf(_keys, column)].Find(value) : _read.TryGetValue((column, value), out List<int>? read) ? read : [];

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Collections.Immutable;
 using ShelfSafe.Core;
 using ShelfSafe.Verdict;
@@ -42,7 +43,16 @@ internal sealed class TextProcesses(TextPage page, Words words, SourceList sourc
     private void WriteGroup(ImmutableArray<ProcessLine> lines, bool metric)
     {
         ProcessLine first = lines[0];
-        string marks = string.Concat(lines.Select(line => line.Source).Distinct(StringComparer.Ordinal).Select(sources.Mark));
+        StringBuilder marks = new();
+        HashSet<string> marked = new(StringComparer.Ordinal);
+        foreach (ProcessLine line in lines)
+        {
+            if (marked.Add(line.Source))
+            {
+                marks.Append(sources.Mark(line.Source));
+            }
+        }
+
         page.Paragraph(ReportHead.Process(words, first) + marks, 2, ink: TextPage.Ink.Bold);
         ReportTables tables = new(words);
         page.Table(tables.ProcessHeader(first.Psi is not null), tables.ProcessRows(lines, metric), 4);

@@ -60,15 +60,23 @@ internal sealed class KitchenAdvice(PackTables pack, Func<string, SourceReferenc
     public KitchenReading Of(Kitchen kitchen, Func<Kitchen, ImmutableArray<ProcessLine>> linesOf, IEnumerable<string> methods)
     {
         ImmutableArray<ProcessLine> lines = linesOf(kitchen);
-        ImmutableArray<string> needed = [.. (lines.IsEmpty ? methods : lines.Select(line => line.Method)).Distinct(StringComparer.Ordinal)];
+        ImmutableArray<string> needed = Needed(lines, methods);
         if (needed.IsEmpty)
         {
             return new(lines, [], [], FreezerFirst: false);
         }
 
         KitchenNote? gap = lines.IsEmpty ? GapNote(kitchen, linesOf) : null;
-        List<KitchenNote> notes = [.. new[] { gap, AltitudeNote(kitchen, lines) }.OfType<KitchenNote>()];
-        ImmutableArray<string> able = [.. needed.Where(method => kitchen.Canners.Any(canner => _tables.Row(canner, method) is { Does: "yes" }))];
+        List<KitchenNote> notes = [];
+        foreach (KitchenNote? first in (ReadOnlySpan<KitchenNote?>)[gap, AltitudeNote(kitchen, lines)])
+        {
+            if (first is not null)
+            {
+                notes.Add(first);
+            }
+        }
+
+        ImmutableArray<string> able = needed.RemoveAll(method => !kitchen.Canners.Any(canner => _tables.Row(canner, method) is { Does: "yes" }));
         bool lacks = !kitchen.Canners.IsEmpty && able.IsEmpty;
         bool untested = kitchen.Canners.Any(canner => needed.Any(method => _tables.Row(canner, method) is { Does: "untested" }));
         if (CannerNote(needed, lacks, untested) is { } canner)
@@ -94,6 +102,30 @@ internal sealed class KitchenAdvice(PackTables pack, Func<string, SourceReferenc
         }
 
         return new(lacks && untested ? [] : lines, [.. notes], able, lacks || gap is { Id: not "beyond-jar" } || (lowAcid && country is { LowAcid: "against" }));
+    }
+
+    private static ImmutableArray<string> Needed(ImmutableArray<ProcessLine> lines, IEnumerable<string> methods)
+    {
+        List<string> needed = [];
+        void Add(string method)
+        {
+            if (!needed.Contains(method))
+            {
+                needed.Add(method);
+            }
+        }
+
+        foreach (ProcessLine line in lines)
+        {
+            Add(line.Method);
+        }
+
+        foreach (string method in lines.IsEmpty ? methods : [])
+        {
+            Add(method);
+        }
+
+        return [.. needed];
     }
 
     // What the authority of the country says of low-acid food in jars, where it says anything against it.

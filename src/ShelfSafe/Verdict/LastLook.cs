@@ -92,7 +92,13 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
             .Concat(All("unread", batch, now ? _unread.Find(part, batch, listed) : []));
     }
 
-    private IEnumerable<RawFinding> All(string rule, Batch batch, IEnumerable<(SourceSpan, string)> places) => places.Select(place => One(rule, batch, place));
+    private IEnumerable<RawFinding> All(string rule, Batch batch, IEnumerable<(SourceSpan, string)> places)
+    {
+        foreach ((SourceSpan, string) place in places)
+        {
+            yield return One(rule, batch, place);
+        }
+    }
 
     private RawFinding One(string rule, Batch batch, (SourceSpan Span, string Words) place) => hazards.Raise(rule, null, batch, place.Span, place.Words, FindingLevel.Change);
 }

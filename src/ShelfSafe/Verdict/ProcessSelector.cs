@@ -36,11 +36,16 @@ internal static class ProcessSelector
     // The very minutes of the boiling-water row at this altitude, and only within the limits of the research: acid or acidified rows alone.
     private static List<ProcessLine> Steamed(IReadOnlyList<ProcessLine> lines, List<ProcessRow> rows, SteamRule? steam)
     {
-        HashSet<string> acid = [.. rows.Where(row => row is { Method: "boiling-water", Acidity: "acid" or "acidified" } && steam is not null && Small(row.Jar, steam.Row)).Select(row => row.Id)];
+        if (steam is null)
+        {
+            return [];
+        }
+
+        HashSet<string> acid = [.. rows.Where(row => row is { Method: "boiling-water", Acidity: "acid" or "acidified" } && Small(row.Jar, steam.Row)).Select(row => row.Id)];
         return
         [
-            .. lines.Where(line => line.Method == "boiling-water" && acid.Contains(line.RowId) && line.Minutes <= steam!.Row.MostMinutes)
-                .Select(line => line with { Method = steam!.Row.Method, Source = $"{line.Source}; {steam.Row.Source}", Note = line.Note is { } note ? $"{note}; {steam.Note}" : steam.Note, Overruled = [] }),
+            .. lines.Where(line => line.Method == "boiling-water" && acid.Contains(line.RowId) && line.Minutes <= steam.Row.MostMinutes)
+                .Select(line => line with { Method = steam.Row.Method, Source = $"{line.Source}; {steam.Row.Source}", Note = line.Note is { } note ? $"{note}; {steam.Note}" : steam.Note, Overruled = [] }),
         ];
     }
 
@@ -61,12 +66,12 @@ internal static class ProcessSelector
 
     private static void Add(List<ProcessLine> lines, ProcessRow row, ImmutableArray<AltitudeBand> bands, string? gauge, Kitchen kitchen, IReadOnlyList<ProcessRow>? overruled)
     {
-        ImmutableArray<OverruledProcess> others = [.. (overruled ?? []).Where(other => other.Jar == row.Jar && (other.Pack == row.Pack || other.Pack == "either") && other.Minutes < row.Minutes).Select(other => new OverruledProcess(other.Id, other.Product, other.Minutes, other.Source))];
         if (gauge is not null && kitchen.Gauge is { } own && own != gauge)
         {
             return;
         }
 
+        ImmutableArray<OverruledProcess> others = Overruled(row, overruled);
         foreach (AltitudeBand band in bands)
         {
             // Rounded up to whole feet: toward the next band, which is never milder.
@@ -95,5 +100,19 @@ internal static class ProcessSelector
                 note,
                 others));
         }
+    }
+
+    private static ImmutableArray<OverruledProcess> Overruled(ProcessRow row, IReadOnlyList<ProcessRow>? overruled)
+    {
+        List<OverruledProcess> others = [];
+        foreach (ProcessRow other in overruled ?? [])
+        {
+            if (other.Jar == row.Jar && (other.Pack == row.Pack || other.Pack == "either") && other.Minutes < row.Minutes)
+            {
+                others.Add(new(other.Id, other.Product, other.Minutes, other.Source));
+            }
+        }
+
+        return [.. others];
     }
 }
