@@ -1,3 +1,5 @@
+using System.IO.Enumeration;
+
 namespace ShelfSafe.Cli;
 
 /// <summary>Turns the arguments into the files to vet, folders walked in ordinal order.</summary>
@@ -21,7 +23,7 @@ internal static class RecipePaths
 
         List<string> found = [];
         bool whole = true;
-        Walk(new DirectoryInfo(argument), Shown(argument).TrimEnd('/'), globs, found, path =>
+        Walk(argument, Shown(argument).TrimEnd('/'), globs, found, path =>
         {
             whole = false;
             complain($"{path}: folder may not be read");
@@ -38,25 +40,26 @@ internal static class RecipePaths
     /// <summary>A path as reports show it, with <c>/</c> on every system.</summary>
     public static string Shown(string path) => Path.DirectorySeparatorChar == '/' ? path : path.Replace(Path.DirectorySeparatorChar, '/');
 
-    private static void Walk(DirectoryInfo folder, string shown, PathGlobs globs, List<string> found, Action<string> unreadable)
+    private static void Walk(string folder, string shown, PathGlobs globs, List<string> found, Action<string> unreadable)
     {
         // A work list, not recursion: a deep tree must not end the program. Linked folders are not followed, since they may form a ring.
-        Stack<(DirectoryInfo Folder, string Shown)> open = new([(folder, shown)]);
-        while (open.TryPop(out (DirectoryInfo Folder, string Shown) next))
+        Stack<(string Folder, string Shown)> open = new([(folder, shown)]);
+        while (open.TryPop(out (string Folder, string Shown) next))
         {
             try
             {
-                foreach (FileSystemInfo entry in next.Folder.EnumerateFileSystemInfos())
+                foreach ((string name, bool isFolder) in Entries(next.Folder))
                 {
-                    string path = $"{next.Shown}/{entry.Name}";
-                    if (entry is DirectoryInfo inner)
+                    string path = $"{next.Shown}/{name}";
+                    if (isFolder)
                     {
+                        DirectoryInfo inner = new(Path.Combine(next.Folder, name));
                         if (inner.LinkTarget is null)
                         {
-                            open.Push((inner, path));
+                            open.Push((inner.FullName, path));
                         }
                     }
-                    else if (globs.Takes(path[(shown.Length + 1)..], _extensions.Contains(entry.Extension, StringComparer.OrdinalIgnoreCase)))
+                    else if (globs.Takes(path[(shown.Length + 1)..], _extensions.Contains(Path.GetExtension(name), StringComparer.OrdinalIgnoreCase)))
                     {
                         found.Add(path);
                     }
@@ -72,4 +75,8 @@ internal static class RecipePaths
             }
         }
     }
+
+    // Names as the folder lists them: the system need not be asked about each file.
+    private static FileSystemEnumerable<(string Name, bool IsFolder)> Entries(string folder) =>
+        new(folder, static (ref FileSystemEntry entry) => (entry.FileName.ToString(), entry.IsDirectory), new EnumerationOptions { AttributesToSkip = 0, IgnoreInaccessible = false });
 }

@@ -8,8 +8,8 @@ namespace ShelfSafe.Cli;
 /// <param name="failOn">Level that asks for exit code 1, or <see langword="null"/> for the verdict to decide.</param>
 internal sealed class VetTally(string? failOn)
 {
-    private readonly SortedDictionary<string, int> _outcomes = new(StringComparer.Ordinal);
-    private readonly SortedDictionary<string, int> _rules = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> _outcomes = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> _rules = new(StringComparer.Ordinal);
     private int _recipes;
     private bool _fails;
     private int _troubles;
@@ -49,7 +49,7 @@ internal sealed class VetTally(string? failOn)
 
     private static FindingLevel Level(string name) => (FindingLevel)(Levels.Count - 1 - Levels.ToList().IndexOf(name));
 
-    private static void Write(TextWriter error, Words words, string key, SortedDictionary<string, int> counts)
+    private static void Write(TextWriter error, Words words, string key, Dictionary<string, int> counts)
     {
         foreach ((string name, int count) in counts.OrderByDescending(static pair => pair.Value).ThenBy(static pair => pair.Key, StringComparer.Ordinal))
         {

@@ -48,16 +48,17 @@ internal sealed class CategoryJudge(HazardRoom hazards, PackTables tables)
             }
         }
 
+        List<RawFinding> all = [.. found, .. own];
         (Judgement judgement, string reason) = refused
             ? (Judgement.Refuses, refusal)
-            : Weigh(card, batch, acidity, [.. found, .. own]);
-        ImmutableArray<ProcessRow> rows = judgement == Judgement.Refuses ? [] : _rows.Of(card, batch, acidity, [.. found, .. own]);
+            : Weigh(card, batch, acidity, all);
+        ImmutableArray<ProcessRow> rows = judgement == Judgement.Refuses ? [] : _rows.Of(card, batch, acidity, all);
         if (rows.IsEmpty && judgement != Judgement.Refuses && card.Method != "dry")
         {
             (judgement, reason) = (Judgement.Refuses, _words.With("reason.category.no-process", card.Name.ToLowerInvariant()));
         }
 
-        (ImmutableArray<ProcessRow> governing, ImmutableArray<ProcessRow> overruled) = card.LongestTime ? _rows.Longest(card, batch, acidity, rows, [.. found, .. own]) : (rows, []);
+        (ImmutableArray<ProcessRow> governing, ImmutableArray<ProcessRow> overruled) = card.LongestTime ? _rows.Longest(card, batch, acidity, rows, all) : (rows, []);
         return new(card.Id, card.Name, "category", card.Method, card.Rank, judgement, [.. own], governing, reason) { Overruled = overruled, IsSmooth = card.IsSmooth };
     }
 

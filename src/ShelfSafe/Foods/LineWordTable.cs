@@ -5,7 +5,7 @@ namespace ShelfSafe.Foods;
 /// <summary>Unit words (<c>rules/units.csv</c>) and the little words of ingredient lines (<c>rules/line-words.csv</c>).</summary>
 internal sealed class LineWordTable
 {
-    private const int Often = 10_000;
+    private const int Often = 20_000;
     private const int LongestOnStack = 80;
     private readonly PackImage _image;
     private readonly int _at;

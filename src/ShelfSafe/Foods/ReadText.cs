@@ -4,7 +4,7 @@ namespace ShelfSafe.Foods;
 internal sealed class ReadText(string text, FoodCatalogue catalogue, LineWordTable words, int notes = 0)
 {
     private readonly object?[] _notes = new object?[notes];
-    private IReadOnlyList<FoodMention>? _mentions;
+    private FoodMention[]? _mentions;
     private IReadOnlyList<PlacedWord>? _placed;
     private (int Start, int End)[] _places = [];
     private string[]? _folded;
@@ -15,7 +15,7 @@ internal sealed class ReadText(string text, FoodCatalogue catalogue, LineWordTab
     public string Text => text;
 
     /// <summary>The foods that it names.</summary>
-    public IReadOnlyList<FoodMention> Mentions => _mentions ??= Foods();
+    public FoodMention[] Mentions => _mentions ??= Foods();
 
     /// <summary>Its words as they stand, with their places.</summary>
     public IReadOnlyList<PlacedWord> Placed => _placed ??= PlacedWord.Of(text);
@@ -64,10 +64,10 @@ internal sealed class ReadText(string text, FoodCatalogue catalogue, LineWordTab
         return cut ? WordFolding.Words(text[..offset]) : all.AsSpan(0, count);
     }
 
-    private IReadOnlyList<FoodMention> Foods()
+    private FoodMention[] Foods()
     {
-        IReadOnlyList<FoodMention> all = catalogue.Mentions(text);
-        return all.Count > 0 && Has("label-word") ? [.. all.Where(mention => !IsOnLabel(mention))] : all;
+        FoodMention[] all = [.. catalogue.Mentions(text)];
+        return all.Length > 0 && Has("label-word") ? Array.FindAll(all, mention => !IsOnLabel(mention)) : all;
     }
 
     // "Label with the date" is a day; "stone the dates" is a fruit.

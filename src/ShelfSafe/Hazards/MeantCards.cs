@@ -29,12 +29,7 @@ internal static class MeantCards
         {
             if (item.Food is { } food)
             {
-                cards.Mark(marks, CardSign.Food, food.Id);
-                cards.Mark(marks, CardSign.Group, food.Group);
-                foreach (string trait in food.Traits)
-                {
-                    cards.Mark(marks, CardSign.Trait, trait);
-                }
+                cards.Mark(marks, food);
             }
         }
 

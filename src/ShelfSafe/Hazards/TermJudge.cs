@@ -14,8 +14,7 @@ internal static class TermJudge
     {
         foreach (Term term in check.Terms)
         {
-            bool holds = term.IsItemTerm ? item is not null && OfItem(term, item, batch) : OfBatch(term, batch, acidity);
-            if (holds == term.Negated)
+            if (!Holds(term, item, batch, acidity))
             {
                 return false;
             }
@@ -23,6 +22,10 @@ internal static class TermJudge
 
         return true;
     }
+
+    /// <summary>Whether a single term holds for the item or the batch.</summary>
+    public static bool Holds(Term term, BatchItem? item, Batch batch, Acidity acidity) =>
+        (term.IsItemTerm ? item is not null && OfItem(term, item, batch) : OfBatch(term, batch, acidity)) != term.Negated;
 
     /// <summary>The step fact that a check asks for and a batch has, the first of several, or <see langword="null"/>.</summary>
     public static StepFact? FactOf(Check check, Batch batch)

@@ -9,7 +9,9 @@ namespace ShelfSafe.Measuring;
 internal sealed class BatchBuilder(Weigher weigher, Limits limits)
 {
     // What an entry of a line weighs hangs on the text of the line alone, and on which of its foods is meant.
-    private readonly Memo<(string Line, int Entry, string? Food), Weighing> _known = new(8_192);
+    private readonly Memo<string, ImmutableArray<WeighedEntry>> _known = new(4_096);
+
+    private sealed record WeighedEntry(int Entry, string? Food, Weighing Weighing);
 
     /// <summary>The items of a dish in reading order.</summary>
     public ImmutableArray<BatchItem> Items(IReadOnlyList<Ingredient> ingredients)
@@ -66,8 +68,18 @@ internal sealed class BatchBuilder(Weigher weigher, Limits limits)
     private Weighing Weighed(Ingredient ingredient, FoodRow? food)
     {
         string line = ingredient.Line.Text.Text;
-        (string, int, string?) key = (line, ingredient.Entry, food?.Id);
-        return _known.TryGet(key, out Weighing? known) ? known : _known.Keep(key, line.Length, weigher.Weigh(ingredient, food));
+        ImmutableArray<WeighedEntry> entries = _known.TryGet(line, out ImmutableArray<WeighedEntry> known) ? known : [];
+        foreach (WeighedEntry entry in entries)
+        {
+            if (entry.Entry == ingredient.Entry && entry.Food == food?.Id)
+            {
+                return entry.Weighing;
+            }
+        }
+
+        Weighing weighing = weigher.Weigh(ingredient, food);
+        _known.Keep(line, line.Length, entries.Add(new(ingredient.Entry, food?.Id, weighing)));
+        return weighing;
     }
 
     private (Interval Grams, Interval Millilitres, bool Weighed) Weigh(Ingredient ingredient, FoodRow food)

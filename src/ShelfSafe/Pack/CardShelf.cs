@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 
 namespace ShelfSafe.Pack;
@@ -32,6 +33,7 @@ internal sealed class CardShelf<T>
     private readonly ImageMap _names;
     private readonly PackWords[] _signs;
     private readonly T?[] _cards;
+    private readonly ConcurrentDictionary<string, int[]> _ofFoods = new(StringComparer.Ordinal); // no more than the pack has foods
 
     /// <summary>Opens the cards of an image.</summary>
     /// <param name="image">The image.</param>
@@ -72,6 +74,30 @@ internal sealed class CardShelf<T>
     public void Mark(bool[] marks, CardSign kind, string word)
     {
         if (_signs[(int)kind].TryGet(word, out int sign))
+        {
+            marks[sign] = true;
+        }
+    }
+
+    /// <summary>Marks the signs that a food brings: itself, its group and its traits.</summary>
+    /// <param name="marks">One for each sign.</param>
+    /// <param name="food">A food of the pack.</param>
+    public void Mark(bool[] marks, FoodRow food)
+    {
+        if (!_ofFoods.TryGetValue(food.Id, out int[]? signs))
+        {
+            bool[] own = new bool[SignCount];
+            Mark(own, CardSign.Food, food.Id);
+            Mark(own, CardSign.Group, food.Group);
+            foreach (string trait in food.Traits)
+            {
+                Mark(own, CardSign.Trait, trait);
+            }
+
+            _ofFoods[food.Id] = signs = [.. Enumerable.Range(0, own.Length).Where(sign => own[sign])];
+        }
+
+        foreach (int sign in signs)
         {
             marks[sign] = true;
         }

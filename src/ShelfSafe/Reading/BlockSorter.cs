@@ -208,7 +208,7 @@ internal sealed class BlockSorter
         bool foods = _heads.Kind is HeadingKind.Ingredients or HeadingKind.Needs or HeadingKind.Serving && row.Label is null && row.Block == 0;
         bool open = _heads.Kind is HeadingKind.Name or HeadingKind.Group or HeadingKind.Introduction or HeadingKind.Variation && row.Label is null && row.Block == 0;
         bool trusted = foods && !_scopeHasList && !_scopeHasLines && _heads.Kind != HeadingKind.Serving;
-        bool labelled = row.Label is not null && (_heads.Kind is HeadingKind.Ingredients || RowSigns.IsGroupLabel(row.Label)) && ParagraphLines.IsListOfAmounts(text);
+        bool labelled = row.Label is not null && (_heads.Kind is HeadingKind.Ingredients || RowSigns.IsGroupLabel(row.Label)) && row.Look.IsListOfAmounts;
         if ((foods || open || row.Kind == RowKind.Code) && _heads.Kind is not HeadingKind.Method && ParagraphLines.HasIngredientLines(row, trusted))
         {
             foreach (MappedText line in ParagraphLines.AtBreaks(row))
@@ -220,7 +220,7 @@ internal sealed class BlockSorter
         }
 
         LineShape shape = row.Shape;
-        bool commas = !shape.IsVerb && !shape.IsTiming && ((trusted && RowSigns.IsShortList(text)) || ((foods || open) && ParagraphLines.IsListOfAmounts(text)));
+        bool commas = !shape.IsVerb && !shape.IsTiming && ((trusted && RowSigns.IsShortList(text)) || ((foods || open) && row.Look.IsListOfAmounts));
         if (commas || labelled)
         {
             foreach (MappedText line in ParagraphLines.AtCommas(row.Text))

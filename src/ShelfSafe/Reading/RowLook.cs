@@ -6,6 +6,7 @@ internal sealed class RowLook(string text)
 {
     private const int Unknown = -1;
     private volatile int _announces = Unknown;
+    private volatile int _isList = Unknown;
     private object? _shape; // boxed, so that threads see it whole or not at all
 
     /// <summary>What the words announce, were they a heading.</summary>
@@ -24,4 +25,18 @@ internal sealed class RowLook(string text)
 
     /// <summary>What they look like as one line.</summary>
     public LineShape Shape => (LineShape)(_shape ??= LineShape.Of(text));
+
+    /// <summary>Whether they are a list of foods with amounts.</summary>
+    public bool IsListOfAmounts
+    {
+        get
+        {
+            if (_isList == Unknown)
+            {
+                _isList = ParagraphLines.IsListOfAmounts(text) ? 1 : 0;
+            }
+
+            return _isList == 1;
+        }
+    }
 }

@@ -38,7 +38,7 @@ internal sealed class AcidWords(LineWordTable words, ReadTexts texts, StepMeasur
         {
             string text = sentence.Text.Text;
             ReadText read = texts.Of(text);
-            IReadOnlyList<FoodMention> mentions = ServingSteps.Outside(sentence, batch.Facts) ? [] : read.Mentions;
+            FoodMention[] mentions = ServingSteps.Outside(sentence, batch.Facts) ? [] : read.Mentions;
             if (mentions.FirstOrDefault(mention => mention.Match.Candidates.Any(IsAcid)) is { } acid && Doubt(text, acid.Start, acid.End) is { } doubt)
             {
                 yield return (sentence.Text.Map(doubt.Start, doubt.End), text[doubt.Start..doubt.End]);

@@ -62,7 +62,7 @@ internal sealed class BatchRoom
         ImmutableArray<BatchItem> listed = _builder.Items(ingredients);
         ImmutableArray<BatchItem> items = [.. listed, .. _stepFoods.Find(part, facts, listed)];
         string[] headings = Headings(recipe, part);
-        string[] foods = [.. items.Select(item => item.InJar ? item.Food?.Id : null).OfType<string>().Distinct(StringComparer.Ordinal)];
+        HashSet<string> foods = Foods(items);
         ImmutableArray<DishKind> kinds = _dishes.Kinds(part.Name ?? recipe.Title, headings, facts, foods);
         ImmutableArray<PrintedPh> printed = StepReader.PrintedPhs(part);
         return new(
@@ -77,6 +77,20 @@ internal sealed class BatchRoom
             printed.IsEmpty ? null : printed.Max(ph => ph.Ph),
             _steps.PrintedProcesses(part),
             _jarAcid.IsEnough(items, facts));
+    }
+
+    private static HashSet<string> Foods(ImmutableArray<BatchItem> items)
+    {
+        HashSet<string> foods = new(StringComparer.Ordinal);
+        foreach (BatchItem item in items)
+        {
+            if (item is { InJar: true, Food: { } food })
+            {
+                foods.Add(food.Id);
+            }
+        }
+
+        return foods;
     }
 
     // Headings of the steps, then labels of the list, each once; the title is none of them.

@@ -33,7 +33,11 @@ internal sealed class JarSteps
     private readonly ReadTexts _texts;
     private readonly Denials _denials;
     private readonly TextNote<bool> _namesJar;
-    private readonly TextNote<Signs> _signs;
+    private readonly TextNote<Filling> _filling;
+    private readonly TextNote<PlacedWord?> _otherAfterFill;
+    private readonly TextNote<PlacedWord?> _other;
+    private readonly TextNote<PlacedWord?> _canner;
+    private readonly TextNote<PlacedWord?> _pressure;
 
     /// <summary>Prepares the notes that it takes of sentences.</summary>
     public JarSteps(LineWordTable words, ReadTexts texts)
@@ -41,11 +45,15 @@ internal sealed class JarSteps
         (_words, _texts, _denials) = (words, texts, new(words));
         SearchValues<string> jars = SearchValues.Create([.. words.Of("jar-word"), .. words.Of("jar-size")], StringComparison.OrdinalIgnoreCase);
         _namesJar = texts.Note(text => text.Text.AsSpan().ContainsAny(jars));
-        _signs = texts.Note(SignsOf);
+        _filling = texts.Note(FillingOf);
+        _otherAfterFill = texts.Note(text => OtherIn(text, Math.Max(_filling.Of(text).At, 0)));
+        _other = texts.Note(text => OtherIn(text, 0));
+        _canner = texts.Note(text => Named(text.Placed, "heat-named"));
+        _pressure = texts.Note(text => Named(text.Placed, "heat-pressure"));
     }
 
-    // What a sentence says by itself: jars that it fills, heat up to there, other heat from there and from its start, a canner, pressure.
-    private sealed record Signs(PlacedWord? Fill, PlacedWord? Heat, PlacedWord? OtherAfterFill, PlacedWord? Other, PlacedWord? Canner, PlacedWord? Pressure);
+    // The word by which a sentence fills jars, or -1, and the word for heat that stands before it.
+    private sealed record Filling(int At, PlacedWord? Heat);
 
     /// <summary>The facts of a part, each at most once.</summary>
     /// <param name="part">The part.</param>
@@ -72,36 +80,30 @@ internal sealed class JarSteps
                 break; // what is done with the jar some other day
             }
 
-            Signs signs = _signs.Of(_texts.Of(sentence.Text.Text));
-            bool fills = filled is null;
-            if (fills)
+            ReadText read = _texts.Of(sentence.Text.Text);
+            TextNote<PlacedWord?> other = filled is null ? _otherAfterFill : _other;
+            if (filled is null)
             {
-                found[0] ??= Fact(Heated, sentence, signs.Heat);
-                filled = Fact(Filled, sentence, signs.Fill);
+                Filling filling = _filling.Of(read);
+                found[0] ??= Fact(Heated, sentence, filling.Heat);
+                filled = Fact(Filled, sentence, filling.At < 0 ? null : read.Placed[filling.At]);
             }
 
             if (filled is not null)
             {
-                found[1] ??= Fact(OtherHeat, sentence, fills ? signs.OtherAfterFill : signs.Other);
-                found[2] ??= Fact(Canner, sentence, signs.Canner);
-                found[3] ??= Fact(Pressure, sentence, signs.Pressure);
+                found[1] ??= Fact(OtherHeat, sentence, other.Of(read));
+                found[2] ??= Fact(Canner, sentence, _canner.Of(read));
+                found[3] ??= Fact(Pressure, sentence, _pressure.Of(read));
             }
         }
 
         return [.. found.Prepend(filled).OfType<StepFact>()];
     }
 
-    private Signs SignsOf(ReadText text)
+    private Filling FillingOf(ReadText text)
     {
-        IReadOnlyList<PlacedWord> all = text.Placed;
-        int fill = FillAt(all);
-        return new(
-            fill < 0 ? null : all[fill],
-            HeatIn(all, 0, fill < 0 ? all.Count : fill),
-            OtherIn(all, Math.Max(fill, 0), text),
-            OtherIn(all, 0, text),
-            Named(all, "heat-named"),
-            Named(all, "heat-pressure"));
+        int fill = FillAt(text.Placed);
+        return new(fill, HeatIn(text.Placed, 0, fill < 0 ? text.Placed.Count : fill));
     }
 
     private static StepFact? Fact(string id, StepSentence sentence, PlacedWord? word) => word is { } at
@@ -151,8 +153,9 @@ internal sealed class JarSteps
     }
 
     // A device that is no canner, or a verb of heat in a sentence that names no canner.
-    private PlacedWord? OtherIn(IReadOnlyList<PlacedWord> all, int from, ReadText read)
+    private PlacedWord? OtherIn(ReadText read, int from)
     {
+        IReadOnlyList<PlacedWord> all = read.Placed;
         if (First(all, "jar-later") >= 0)
         {
             return null;

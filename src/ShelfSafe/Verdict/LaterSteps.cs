@@ -14,10 +14,17 @@ internal sealed class LaterSteps(LineWordTable words)
     /// <summary>The first sentence under such a heading or label that names a liquid, as a fact, or <see langword="null"/>.</summary>
     public StepFact? Find(RecipePart part)
     {
+        string? last = null;
+        bool later = false;
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Heading is { } heading && words.Is("later-heading", Last(heading))
-                && WordFolding.Words(sentence.Text.Text).Any(word => words.Is("later-liquid", word)))
+            if (!ReferenceEquals(sentence.Heading, last))
+            {
+                last = sentence.Heading; // neighbours stand under one and the same
+                later = last is not null && words.Is("later-heading", Last(last));
+            }
+
+            if (later && WordFolding.Words(sentence.Text.Text).Any(word => words.Is("later-liquid", word)))
             {
                 return new(Fact, sentence, sentence.Text.Map(0, sentence.Text.Text.Length), sentence.Text.Text);
             }

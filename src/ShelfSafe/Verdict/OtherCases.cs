@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ShelfSafe.Core;
 using ShelfSafe.Hazards;
 using ShelfSafe.Measuring;
@@ -57,6 +56,6 @@ internal sealed class OtherCases(HazardRoom hazards, MessageText text)
             TermKind.Outcome => term.Values.Contains(Names.Of(outcome), StringComparer.Ordinal) != term.Negated,
             TermKind.Beside => finding.Item is not null && all.Exists(other => ReferenceEquals(other.Item, finding.Item) && other.Level >= finding.Level && term.Values.Contains(other.Rule, StringComparer.Ordinal)),
             TermKind.StoppedBy => all.Exists(other => other.Level == FindingLevel.Stop && term.Values.Contains(other.Rule, StringComparer.Ordinal)),
-            _ => TermJudge.Holds(new(ImmutableArray.Create(term), 0), finding.Item, batch, acidity),
+            _ => TermJudge.Holds(term, finding.Item, batch, acidity),
         });
 }

@@ -11,67 +11,93 @@ namespace ShelfSafe.Verdict;
 /// Vegetables, fruit and meat, and foods with a hazard, are found in any dish; this looks at the rest, and only before a yes.
 /// Dry spices, salt, water, acids, sugars and pectin are left alone: no published process fails by them; treacle and honey are asked. Known gap: broth.
 /// </remarks>
-internal sealed class StepAdditions(LineWordTable words, ReadTexts texts, RuleLists lists, StepFoods stepFoods)
+internal sealed class StepAdditions
 {
     private const int MeasureReaches = 30;
-    private readonly RuleList _left = lists.Of(RuleLists.HarmlessGroups);
-    private readonly RuleList _asked = lists.Of(RuleLists.AskedTraits);
+    private readonly LineWordTable _words;
+    private readonly ReadTexts _texts;
+    private readonly RuleList _left;
+    private readonly RuleList _asked;
+    private readonly TextNote<NewFood[]> _foods;
+    private readonly TextNote<(int Start, int End)?> _sign;
+    private readonly TextNote<(int Start, int End)?> _measure;
+
+    /// <summary>Prepares the notes that it takes of sentences.</summary>
+    public StepAdditions(LineWordTable words, ReadTexts texts, RuleLists lists, StepFoods stepFoods)
+    {
+        (_words, _texts) = (words, texts);
+        (_left, _asked) = (lists.Of(RuleLists.HarmlessGroups), lists.Of(RuleLists.AskedTraits));
+        _foods = texts.Note<NewFood[]>(text => [.. In(text, stepFoods)]);
+        _sign = texts.Note(text => Sign(text.Text));
+        _measure = texts.Note(Measure);
+    }
+
+    // A food that counts where the list does not name it, with the last of its words.
+    private sealed record NewFood(FoodMention Mention, string Last);
 
     /// <summary>Each such food once, with its place.</summary>
     public IEnumerable<(SourceSpan Span, string Words)> Find(Recipe recipe, RecipePart part, Batch batch, Lazy<HashSet<string>> list)
     {
+        bool dry = StepWater.AllDry(batch.Items);
         HashSet<string> seen = new(StringComparer.Ordinal);
         HashSet<string> known = new(list.Value, StringComparer.Ordinal);
-        known.UnionWith(texts.Of(part.Name ?? recipe.Title ?? string.Empty).Singulars);
+        known.UnionWith(_texts.Of(part.Name ?? recipe.Title ?? string.Empty).Singulars);
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, batch.Facts, StepWater.AllDry(batch.Items)))
+            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, batch.Facts, dry))
             {
                 continue;
             }
 
-            ReadText read = texts.Of(text);
-            bool listed = false;
-            foreach (FoodMention mention in read.Mentions)
+            ReadText read = _texts.Of(text);
+            foreach ((FoodMention mention, string last) in _foods.Of(read))
             {
-                listed |= mention.Words.Split(' ').Any(known.Contains);
-                if (IsNew(mention, batch, known) && !stepFoods.IsNoFood(read, mention) && !StepFoods.IsCutAway(read, mention, known) && seen.Add(mention.Words))
+                if (!known.Contains(last) && !IsLike(mention, batch) && !StepFoods.IsCutAway(read, mention, known) && seen.Add(mention.Words))
                 {
                     yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
                 }
             }
 
-            (int Start, int End)? odd = (listed ? null : Sign(text)) ?? Measure(read);
-            if (odd is { } place)
+            bool adorns = _sign.Of(read) is not null && read.Mentions.Any(mention => mention.Words.Split(' ').Any(known.Contains));
+            if (((adorns ? null : _sign.Of(read)) ?? _measure.Of(read)) is { } place)
             {
                 yield return (sentence.Text.Map(place.Start, place.End), text[place.Start..place.End]);
             }
         }
     }
 
-    private bool IsNew(FoodMention mention, Batch batch, HashSet<string> known)
+    private IEnumerable<NewFood> In(ReadText read, StepFoods stepFoods)
     {
-        string[] all = mention.Words.Split(' ');
-        return mention.Match.Candidates is { IsEmpty: false } candidates
-            && candidates.All(food => !_left.Contains(food.Group) || (!food.Has("thin-liquid") && food.Traits.Any(_asked.Contains)))
-            && !known.Contains(all[^1])
-            && !words.Is("dish-word", all[^1]) && !words.Is("step-generic", all[^1]) && !words.Is("step-thing", mention.Words) && !words.Is("step-not-food", mention.Words) && !words.Is("line-not-food", mention.Words) && !words.Is("step-verb", mention.Words)
-            && !candidates.Any(food => batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || (own.Group == food.Group && ((own.Process == food.Process && own.Acidity == food.Acidity) || IsHead(all, own))) || (IsHerb(own) && words.Is("step-herb", mention.Words)))));
+        foreach (FoodMention mention in read.Mentions)
+        {
+            string last = mention.Words.Split(' ')[^1];
+            if (mention.Match.Candidates is { IsEmpty: false } candidates
+                && candidates.All(food => !_left.Contains(food.Group) || (!food.Has("thin-liquid") && food.Traits.Any(_asked.Contains)))
+                && !_words.Is("dish-word", last) && !_words.Is("step-generic", last) && !_words.Is("step-thing", mention.Words) && !_words.Is("step-not-food", mention.Words) && !_words.Is("line-not-food", mention.Words) && !_words.Is("step-verb", mention.Words)
+                && !stepFoods.IsNoFood(read, mention))
+            {
+                yield return new(mention, last);
+            }
+        }
     }
+
+    // Whether the batch has the food, or one that stands for it.
+    private bool IsLike(FoodMention mention, Batch batch) =>
+        mention.Match.Candidates.Any(food => batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || (own.Group == food.Group && ((own.Process == food.Process && own.Acidity == food.Acidity) || IsHead(mention, own))) || (IsHerb(own) && _words.Is("step-herb", mention.Words)))));
 
     // "Add the herbs" stands for the dried thyme of the list too.
     private static bool IsHerb(FoodRow food) => food.Group is "herb-fresh" or "herb-spice-dried";
 
     // "The starch" is the listed cook-type starch.
-    private static bool IsHead(string[] mention, FoodRow own) => mention is [string head] && WordFolding.Words(own.Name) is [.., string last] && head == last;
+    private static bool IsHead(FoodMention mention, FoodRow own) => !mention.Words.Contains(' ', StringComparison.Ordinal) && WordFolding.Words(own.Name) is [.., string last] && mention.Words == last;
 
     // "Finish with a knob", "a glug over the top": a measure of something rich that names nothing.
     private (int Start, int End)? Measure(ReadText read)
     {
         foreach (PlacedWord word in read.Placed)
         {
-            if (words.Is("food-measure", word.Plain) && !read.Mentions.Any(mention => mention.Start >= word.End && mention.Start - word.End <= MeasureReaches))
+            if (_words.Is("food-measure", word.Plain) && !read.Mentions.Any(mention => mention.Start >= word.End && mention.Start - word.End <= MeasureReaches))
             {
                 return (word.Start, word.End);
             }
@@ -86,7 +112,7 @@ internal sealed class StepAdditions(LineWordTable words, ReadTexts texts, RuleLi
         for (int at = 0; at < text.Length; at++)
         {
             int length = char.IsSurrogatePair(text, at) ? 2 : 1;
-            if (text[at] > '\u2000' && words.Is("food-sign", text.AsSpan(at, length)))
+            if (text[at] > '\u2000' && _words.Is("food-sign", text.AsSpan(at, length)))
             {
                 return (at, at + length);
             }

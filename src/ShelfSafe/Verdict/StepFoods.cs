@@ -39,6 +39,8 @@ internal sealed class StepFoods
     public IEnumerable<BatchItem> Find(RecipePart part, ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed)
     {
         int line = listed.IsEmpty ? 0 : listed[^1].Line + 1;
+        bool dry = StepWater.AllDry(listed);
+        ListedFood[] list = Listed(listed);
         HashSet<string> seen = new(StringComparer.Ordinal);
         if (StepWater.Find(facts, listed) is { } water)
         {
@@ -55,14 +57,14 @@ internal sealed class StepFoods
 
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts, StepWater.AllDry(listed)))
+            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts, dry))
             {
                 continue;
             }
 
             foreach (NamedFood named in _hazards.Of(_texts.Of(sentence.Text.Text)))
             {
-                if (!Covered(named, listed) && seen.Add(named.Food.Id))
+                if (!Covered(named, list) && seen.Add(named.Food.Id))
                 {
                     yield return Item(sentence, named.Mention, line++);
                 }
@@ -124,11 +126,13 @@ internal sealed class StepFoods
     /// <summary>Foods of some bulk, and things nobody knows, that the steps put in and the list does not name, with their places.</summary>
     public IEnumerable<(SourceSpan Span, string Words)> Unlisted(RecipePart part, ImmutableArray<StepFact> facts, ImmutableArray<string> kinds, ImmutableArray<BatchItem> listed)
     {
+        bool dry = StepWater.AllDry(listed);
+        ListedFood[] list = Listed(listed);
         HashSet<string> seen = new(StringComparer.Ordinal);
         Lazy<HashSet<string>> known = new(() => Known(part));
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts, StepWater.AllDry(listed)))
+            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts, dry))
             {
                 continue;
             }
@@ -137,7 +141,7 @@ internal sealed class StepFoods
             foreach (NamedFood named in _bulky.Of(read))
             {
                 (FoodRow food, FoodMention mention) = (named.Food, named.Mention);
-                if (!Covered(named, listed)
+                if (!Covered(named, list)
                     && !IsOwnFerment(food, facts, listed)
                     && !kinds.Contains(named.Singular) // "pour over the pickles" in a recipe for pickles
                     && !IsCutAway(read, mention, known.Value)
@@ -268,19 +272,32 @@ internal sealed class StepFoods
     public static bool IsCutAway(ReadText read, FoodMention mention, HashSet<string> known) =>
         IsSetAside(read) && mention.Words.Split(' ') is [var whole, _, ..] && known.Contains(WordFolding.Singular(whole));
 
-    private bool Covered(NamedFood named, ImmutableArray<BatchItem> listed)
+    // A listed food with the words of its line, looked up once a dish.
+    private readonly record struct ListedFood(BatchItem Item, string[] Singulars);
+
+    private ListedFood[] Listed(ImmutableArray<BatchItem> listed)
     {
-        (FoodRow food, FoodMention mention, bool added) = (named.Food, named.Mention, named.Added);
-        string last = mention.Words[(mention.Words.LastIndexOf(' ') + 1)..];
-        foreach (BatchItem item in listed)
+        ListedFood[] list = new ListedFood[listed.Length];
+        for (int i = 0; i < list.Length; i++)
         {
-            if (added && item.Presence == Presence.AtServing)
+            list[i] = new(listed[i], _texts.Of(listed[i].Ingredient.Line.Text.Text).Singulars);
+        }
+
+        return list;
+    }
+
+    private bool Covered(NamedFood named, ListedFood[] listed)
+    {
+        FoodRow food = named.Food;
+        string last = named.Mention.Words[(named.Mention.Words.LastIndexOf(' ') + 1)..];
+        foreach ((BatchItem item, string[] singulars) in listed)
+        {
+            if (named.Added && item.Presence == Presence.AtServing)
             {
                 continue;
             }
 
-            if ((item.Food is { } own && (own.Id == food.Id || _catalogue.Traits.Covers(own.Has, food)))
-                || Array.IndexOf(_texts.Of(item.Ingredient.Line.Text.Text).Singulars, last) >= 0)
+            if ((item.Food is { } own && (own.Id == food.Id || _catalogue.Traits.Covers(own.Has, food))) || Array.IndexOf(singulars, last) >= 0)
             {
                 return true;
             }
