@@ -198,10 +198,13 @@ internal static class TermJudge
         return processes.Count;
     }
 
+    // "To taste", and a bought sauce without an amount, count up to the limit and not above it.
     // Beside main foods without an amount, which bar a yes themselves, nothing can be said of the share of "a bay leaf".
     private static bool AboveSeasoning(BatchItem item, Batch batch) =>
         item.Food?.MinorGramsPerKilogram is not { } limit
-        || (ShareOf(item, batch).High * 1000 > limit && !(item.Ingredient.Amount is null && item.Grams.IsBounded && batch.InJar.Any(static other => other.Food?.Bulk == BulkUse.Yes && !other.Weighed)));
+        || (ShareOf(item, batch).High * 1000 > limit
+            && !(item.Ingredient.Amount is null && item.Grams.IsBounded && (item.Ingredient.ToTaste || item.Food.Group == "condiment"))
+            && !(item.Ingredient.Amount is null && item.Grams.IsBounded && batch.InJar.Any(static other => other.Food?.Bulk == BulkUse.Yes && !other.Weighed)));
 
     private static string Word(FoodAcidity acidity) => acidity switch
     {

@@ -25,6 +25,17 @@ public sealed class UnseenRecipesTests
         Assert.Contains(report.Findings, finding => finding.Rule == rule && finding.Level == FindingLevel.Change);
     }
 
+    // Source: Codex CXS 306R-2011, 2.1 and NCHFP, Barbecue Sauce (2017): a chilli sauce is a seasoning; USDA AIB 539 (2015) Guide 4 p. 4-18: what a soup is made of has a process of its own.
+    [Theory]
+    [InlineData("1 tsp chilli sauce", Outcome.Pressure)]
+    [InlineData("120 ml chilli sauce", Outcome.PressureAfterChanges)]
+    [InlineData("1 tbsp soy sauce", Outcome.Pressure)]
+    [InlineData("500 ml soy sauce", Outcome.PressureAfterChanges)]
+    [InlineData("1 cup red wine", Outcome.PressureAfterChanges)]
+    [InlineData("1 tsp sweet chilli sauce", Outcome.PressureAfterChanges)]
+    public void Vet_SoupWithABoughtSauce_TakesItBySpoonAlone(string sauce, Outcome outcome) =>
+        Assert.Equal(outcome, Vet($"# Island soup\n\n- 700 g boneless chicken breast, cubed\n- 350 g carrots, sliced\n- 450 g potatoes, peeled and cubed\n- 2.8 l chicken broth\n- {sauce}\n\nSimmer the chicken in water until tender and drain it. Boil everything 5 minutes. Fill the hot jars half full of solids and top up with the hot broth, leaving 1 inch headspace. Process in a pressure canner.\n").Outcome);
+
     [Fact]
     public void Vet_SoupThatIsMostlyNoodles_IsAnotherDishWithoutThem() =>
         Assert.Equal(Outcome.FreezeOrChill, Vet("# Noodle soup\n\n- 1 lb egg noodles\n- 1 carrot, sliced\n- 1 cup milk\n- 4 cups broth\n\n1. Boil all.\n").Outcome);
