@@ -20,6 +20,9 @@ public sealed record RunSheet(
     /// <summary>What must be said of the kitchen before the work: gauge, canners, country.</summary>
     public ImmutableArray<KitchenNote> KitchenNotes { get; init; } = [];
 
+    /// <summary>Whether it is more than one day's work, by <c>longest-session</c> of <c>rules/limits.csv</c>.</summary>
+    public bool TooLong { get; init; }
+
     /// <summary>Whether metric figures follow the published ones in brackets.</summary>
     public bool Metric { get; init; }
 }

@@ -11,10 +11,12 @@ public sealed class RunSheetBuilder
 {
     private readonly ImmutableArray<RunSheetRow> _rows;
     private readonly Dictionary<string, FoodRow> _foods;
+    private readonly double _longestHours;
 
     private RunSheetBuilder(RulePack pack)
     {
         _rows = WorkTables.Of(pack).RunSheet;
+        _longestHours = pack.Tables.Limits["longest-session"];
         _foods = pack.Tables.Foods.ToDictionary(food => food.Id, StringComparer.Ordinal);
     }
 
@@ -51,6 +53,7 @@ public sealed class RunSheetBuilder
         {
             KitchenNotes = [.. recipes.SelectMany(recipe => recipe.Report.KitchenNotes).DistinctBy(note => note.Id)],
             Metric = recipes[0].Report.Kitchen.Metric,
+            TooLong = longest > _longestHours * 60,
         };
     }
 
@@ -72,10 +75,16 @@ public sealed class RunSheetBuilder
     // Steps of all recipes, each said once.
     private ImmutableArray<RunSheetStep> Shared(IReadOnlyList<(string Title, VettingReport Report)> recipes, string part) =>
     [
-        .. recipes.SelectMany(recipe => Steps(recipe.Report, PlanChoice.Of(recipe.Report).Process!, part))
+        .. recipes.SelectMany(recipe => Steps(recipe.Report, PlanChoice.Of(recipe.Report).Process!, part, Jars(recipes)))
             .DistinctBy(step => (step.Id, step.Text))
             .OrderBy(step => Order(step.Id)),
     ];
+
+    // Jars of each size over all recipes: nobody counts them three times. The high end is infinite where one of them is not known.
+    private static Dictionary<string, double> Jars(IReadOnlyList<(string Title, VettingReport Report)> recipes) => recipes
+        .Select(recipe => (PlanChoice.Of(recipe.Report).Process!.Jar, Yield: recipe.Report.Measures.JarYield))
+        .GroupBy(pair => pair.Jar, StringComparer.Ordinal)
+        .ToDictionary(group => group.Key, group => group.Sum(pair => pair.Yield is { } known && known.Jar == pair.Jar ? known.Jars.High : double.PositiveInfinity), StringComparer.Ordinal);
 
     private int Order(string id)
     {
@@ -90,18 +99,17 @@ public sealed class RunSheetBuilder
         return _rows.Length;
     }
 
-    private ImmutableArray<RunSheetStep> Steps(VettingReport report, ProcessLine process, string part)
+    private ImmutableArray<RunSheetStep> Steps(VettingReport report, ProcessLine process, string part, IReadOnlyDictionary<string, double>? jars = null)
     {
         StepTest test = new(report, process, _foods);
-        return [.. _rows.Where(row => row.Part == part && test.Takes(row)).Select(row => Step(row, report, process, test))];
+        return [.. _rows.Where(row => row.Part == part && test.Takes(row)).Select(row => Step(row, report, process, test, jars))];
     }
 
-    private static RunSheetStep Step(RunSheetRow row, VettingReport report, ProcessLine process, StepTest test)
+    private static RunSheetStep Step(RunSheetRow row, VettingReport report, ProcessLine process, StepTest test, IReadOnlyDictionary<string, double>? jars)
     {
         Interval? minutes = row.MinutesMost is not { } most ? null
             : double.IsInfinity(most) ? Interval.Exactly(process.Minutes)
             : new(row.Minutes ?? most, most);
-        JarYieldReport? yield = report.Measures.JarYield is { } known && known.Jar == process.Jar ? known : null;
         string text = Measures(row.Text, report.Kitchen.Metric)
             .Replace("{minutes}", process.Minutes.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal)
             .Replace("{psi}", process.Psi?.ToString("0.##", CultureInfo.InvariantCulture) ?? string.Empty, StringComparison.Ordinal)
@@ -110,7 +118,7 @@ public sealed class RunSheetBuilder
             .Replace("{gauge}", process.Gauge ?? string.Empty, StringComparison.Ordinal)
             .Replace("{headspace}", Inches.Of(process.HeadspaceInches), StringComparison.Ordinal)
             .Replace("{jar}", process.Jar, StringComparison.Ordinal)
-            .Replace("{jars}", yield is { Jars.IsBounded: true } ? yield.Jars.High.ToString("0", CultureInfo.InvariantCulture) : "the", StringComparison.Ordinal)
+            .Replace("{jars}", jars is not null && double.IsFinite(jars[process.Jar]) ? jars[process.Jar].ToString("0", CultureInfo.InvariantCulture) : "the", StringComparison.Ordinal)
             .Replace("{acid}", process.AcidAddition ?? string.Empty, StringComparison.Ordinal)
             .Replace("{conditions}", process.Conditions.TrimEnd('.'), StringComparison.Ordinal)
             .Replace("{foods}", test.Foods(row), StringComparison.Ordinal);

@@ -37,6 +37,7 @@ internal sealed class StepTest(VettingReport report, ProcessLine process, Dictio
             "over" => process.Minutes > int.Parse(value, CultureInfo.InvariantCulture),
             _ when IsFood(test) => InJar().Any(entry => Food(test, entry)),
             _ => test == "any"
+                || (test == "several loads" && report.Measures.JarYield is { Loads: not { IsBounded: true, High: <= 1 } })
                 || (test == "acid" && process.AcidAddition is { Length: > 0 })
                 || (test == "conditions" && process.Conditions.Length > 0 && !IsOverruledSoup()),
         };

@@ -75,6 +75,11 @@ public sealed class PlanReport(Words words)
             page.Line(words.With("plan.most-loads", recipe.Title, Timetable.MostLoads));
         }
 
+        if (sheet.TooLong)
+        {
+            page.Line(words["plan.too-long"]);
+        }
+
         bool several = sheet.Recipes.Sum(recipe => recipe.Loads.IsBounded ? recipe.Loads.High : 1) > 1;
         string above = string.Empty;
         foreach (TimetableEntry entry in sheet.Timetable)

@@ -1,6 +1,7 @@
 using ShelfSafe.Core;
 using ShelfSafe.Pack;
 using ShelfSafe.Plans;
+using ShelfSafe.Verdict;
 using Xunit;
 using static ShelfSafe.Tests.Changes.WorkFixture;
 
@@ -211,6 +212,35 @@ public class RunSheetBuilderTests
 
         Assert.InRange(7, planned.Jars.Low, planned.Jars.High);
         Assert.False(Vetter.Vet(recipe.Replace("- water", "- 7 lb carrots\n- water", StringComparison.Ordinal), Hall with { Jar = "quart" }).Measures.JarYield?.ByPublishedWeight ?? false);
+    }
+
+    // Source: New Mexico Environment Department, The danger zone: hot food at 140 °F or more; what stood below it for 2 hours is in doubt.
+    [Fact]
+    public void Build_LowAcidFoodThatWaitsForALaterLoad_IsKeptHot()
+    {
+        Holds(Sheet(Sample("vegetable-beef-soup.md")), "waiting", "above 140 °F (60 °C)", "The danger zone");
+        Holds(Sheet(Sample("peach-halves.md")), "waiting", null, null);
+        Holds(Sheet(Beans.Replace("1 kg", "250 g", StringComparison.Ordinal).Replace("4 litres", "1 litre", StringComparison.Ordinal)), "waiting", null, null);
+    }
+
+    [Fact]
+    public void Build_MoreThanADaysWork_SaysSo()
+    {
+        (string, VettingReport) soup = ("soup", VetPints(Sample("vegetable-beef-soup.md")));
+
+        Assert.True(_builder.Build([soup, ("beans", VetPints(Beans)), ("broth", VetPints(Sample("clear-beef-broth.md")))]).TooLong);
+        Assert.False(Sheet(Beans.Replace("1 kg", "250 g", StringComparison.Ordinal).Replace("4 litres", "1 litre", StringComparison.Ordinal)).TooLong);
+    }
+
+    [Fact]
+    public void Build_JarsOfSeveralRecipes_AreCountedOnce()
+    {
+        VettingReport soup = VetPints(Sample("vegetable-beef-soup.md"));
+        VettingReport broth = VetPints(Sample("clear-beef-broth.md"));
+
+        RunSheetStep jars = Assert.Single(_builder.Build([("soup", soup), ("broth", broth)]).Before, step => step.Id == "jars");
+
+        Assert.StartsWith($"Look over {soup.Measures.JarYield!.Jars.High + broth.Measures.JarYield!.Jars.High:0} pint jars.", jars.Text, StringComparison.Ordinal);
     }
 
     private static RunSheet Steamed(string fill) =>
