@@ -12,6 +12,7 @@ internal sealed class WhyCommand(Func<Stream> standardInput, Terminal terminal, 
     private readonly Argument<string[]> _topic = new("TOPIC|RULE|FOOD")
     {
         Arity = ArgumentArity.ZeroOrMore,
+        HelpName = "TOPIC|RULE|FOOD", // not the long list that the shell completes
         Description = "A lesson, a rule id or a food, for instance: venting, thickener, raw pack, onion. Without it the lessons are listed.",
     };
 

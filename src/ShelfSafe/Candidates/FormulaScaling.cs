@@ -27,7 +27,8 @@ internal sealed class FormulaScaling(WordTable words)
                     slot.Name,
                     Print(slot, scale),
                     [.. lines.Where(line => !line.Options.IsEmpty && line.Options[0] == at).Select(line => line.Item.Ingredient.Line.Text.Span).Distinct()],
-                    slot.Presence == FormulaPresence.Required && slot.Role != FormulaRole.Free)),
+                    slot.Presence == FormulaPresence.Required && slot.Role != FormulaRole.Free,
+                    slot.Role == FormulaRole.Free)),
             ],
             [.. lines.Where(line => line.Options.IsEmpty && !line.Item.Has("dry-spice") && !line.Item.Has("salt")).Select(line => line.Item.Ingredient.Line.Text.Span).Distinct()]);
     }

@@ -12,4 +12,5 @@ internal sealed record FormulaTarget(ImmutableArray<FormulaTargetSlot> Slots, Im
 /// <param name="Amount">Amount and food in words.</param>
 /// <param name="Spans">Lines of the recipe that fill the slot; empty where it is missing.</param>
 /// <param name="Required">Whether the formula needs it.</param>
-internal sealed record FormulaTargetSlot(string Name, string Amount, ImmutableArray<SourceSpan> Spans, bool Required);
+/// <param name="Free">Whether its amount may vary, as that of dry spices.</param>
+internal sealed record FormulaTargetSlot(string Name, string Amount, ImmutableArray<SourceSpan> Spans, bool Required, bool Free);

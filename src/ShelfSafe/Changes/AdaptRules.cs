@@ -79,6 +79,7 @@ internal sealed class AdaptRules
             .Where(food => !kept.Contains(food) && (groups.Contains(food.Group) || food.Traits.Any(traits.Contains)))
             .SelectMany(food => _names[food.Id])
             .Concat(groups.SelectMany(group => group.Split('-')).Where(word => word is not ("fresh" or "dried" or "other")))
+            .Where(word => word is not ("fat" or "grease" or "dripping")) // "drain off the fat" speaks of what the meat gives
             .Except(stays.SelectMany(entry => Mentions.Words(entry.Food)), StringComparer.Ordinal);
     }
 

@@ -40,4 +40,8 @@ public sealed record FormulaPoint(string Rule, string? Ingredient, string Messag
 /// <param name="Line">Amount and food in words.</param>
 /// <param name="Offsets">Offsets in the file of the ingredient lines that stand for it; empty where it is missing.</param>
 /// <param name="Required">Whether the formula needs it.</param>
-public sealed record FormulaAmount(string Name, string Line, ImmutableArray<int> Offsets, bool Required);
+public sealed record FormulaAmount(string Name, string Line, ImmutableArray<int> Offsets, bool Required)
+{
+    /// <summary>Whether its amount may vary, as that of dry spices.</summary>
+    public bool Free { get; init; }
+}

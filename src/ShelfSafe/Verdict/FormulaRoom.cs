@@ -126,7 +126,7 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits, WordTable w
             verdict.Candidate.Judgement != Judgement.Refuses,
             [.. verdict.Differences.Select(own => new Difference(own.What, own.Unit, own.Yours, own.Tested, own.Allowed))],
             [.. settle([.. verdict.Candidate.Findings]).Select(finding => new FormulaPoint(finding.Rule, finding.Ingredient, finding.Message, finding.Instead))],
-            [.. target.Slots.Select(slot => new FormulaAmount(slot.Name, slot.Amount, [.. slot.Spans.Select(span => span.Start)], slot.Required))],
+            [.. target.Slots.Select(slot => new FormulaAmount(slot.Name, slot.Amount, [.. slot.Spans.Select(span => span.Start)], slot.Required) { Free = slot.Free })],
             [.. target.Extra.Select(span => span.Start)]);
     }
 
