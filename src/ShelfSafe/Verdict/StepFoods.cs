@@ -16,6 +16,7 @@ internal sealed class StepFoods
     private readonly ReadTexts _texts;
     private readonly RuleList _solid;
     private readonly Denials _denials;
+    private readonly StepVerbs _verbs;
     private readonly StepThings _things;
     private readonly TextNote<NamedFood[]> _hazards;
     private readonly TextNote<NamedFood[]> _bulky;
@@ -24,7 +25,7 @@ internal sealed class StepFoods
     /// <summary>Prepares the notes that it takes of sentences.</summary>
     public StepFoods(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, RuleLists lists)
     {
-        (_catalogue, _words, _texts, _denials, _things) = (catalogue, words, texts, new(words), new(words, texts));
+        (_catalogue, _words, _texts, _denials, _verbs, _things) = (catalogue, words, texts, new(words), new(words), new(words, texts));
         _solid = lists.Of(RuleLists.SolidGroups);
         _tails = new(catalogue, words, texts, IsNoFood);
         RuleList listed = lists.Of(RuleLists.ListedGroups);
@@ -110,7 +111,7 @@ internal sealed class StepFoods
             foreach (FoodMention mention in _texts.Of(sentence.Text.Text).Mentions)
             {
                 if (mention.Match.Candidates.Any(food => _solid.Contains(food.Group))
-                    && !_words.Is("step-verb", mention.Words) && !_words.Is("step-not-food", mention.Words) && !IsVerb(sentence.Text.Text, mention))
+                    && !_words.Is("step-verb", mention.Words) && !_words.Is("step-not-food", mention.Words) && !_verbs.Is(sentence.Text.Text, mention))
                 {
                     return new("solids-returned", sentence, sentence.Text.Map(mention.Start, mention.End), sentence.Text.Text[mention.Start..mention.End]);
                 }
@@ -204,61 +205,7 @@ internal sealed class StepFoods
     };
 
     /// <summary>Whether a word for a food is a verb or a tool at its place, or is named to be left out.</summary>
-    public bool IsNoFood(ReadText read, FoodMention mention) => IsVerb(read.Text, mention) || _denials.OfFood(read, mention.Start);
-
-    // "Butter the tin", "fish out the leaf", "an old yoghurt tub", "across the grain": the word is what is done, a tool, or a way to cut.
-    private bool IsVerb(string text, FoodMention mention)
-    {
-        ReadOnlySpan<char> before = text.AsSpan(0, mention.Start).TrimEnd();
-        ReadOnlySpan<char> after = text.AsSpan(mention.End);
-        if (EndsIn(before, "size of a") || EndsIn(before, "size of an") || EndsIn(before, "big as a") || EndsIn(before, "shape of a") || EndsIn(before, " like any") || EndsIn(before, " like any other"))
-        {
-            return true; // "about the size of a rice grain", "keeps like any preserve"
-        }
-
-        if (after.Length == 0 || after[0] != ' ')
-        {
-            return EndsIn(before, "across the") || EndsIn(before, "against the");
-        }
-
-        string next = FirstWord(after.TrimStart());
-        if (_words.Is("step-tool", next))
-        {
-            return true;
-        }
-
-        if (_words.Is("step-throw", mention.Words) && next == "in" && (before.Length == 0 || _words.Is("step-then", LastWord(before))))
-        {
-            return true; // "Chuck in the onions", but not "brown the chuck in the oil"
-        }
-
-        // What is stirred in is a food, whatever stands behind it.
-        return _words.Is("step-object", next) && !_words.Is("step-lead", LastWord(before));
-    }
-
-    private static bool EndsIn(ReadOnlySpan<char> text, string words) => text.EndsWith(words, StringComparison.OrdinalIgnoreCase);
-
-    private static string FirstWord(ReadOnlySpan<char> text)
-    {
-        int end = 0;
-        while (end < text.Length && char.IsLetter(text[end]))
-        {
-            end++;
-        }
-
-        return text[..end].ToString().ToLowerInvariant();
-    }
-
-    private static string LastWord(ReadOnlySpan<char> text)
-    {
-        int start = text.Length;
-        while (start > 0 && char.IsLetter(text[start - 1]))
-        {
-            start--;
-        }
-
-        return text[start..].ToString().ToLowerInvariant();
-    }
+    public bool IsNoFood(ReadText read, FoodMention mention) => _verbs.Is(read.Text, mention) || _denials.OfFood(read, mention.Start);
 
     // "Add the pasta": what a step puts in is in the jar, though a line of the list keeps its like for serving.
     private static bool IsAdded(ReadText sentence, FoodMention mention) =>
