@@ -7,12 +7,12 @@ namespace ShelfSafe.Foods;
 /// <summary>Reads lengths in inches and centimetres: of one piece, of each of several pieces, or of the food itself.</summary>
 internal sealed class PieceScan(LineWordTable words)
 {
-    // "7 3/4-inch pieces of pork" are seven pieces and no length of 7 3/4 inches; -1 where no pieces follow.
+    // "7 3/4-inch pieces of pork" are seven pieces and no length of 7 3/4 inches; -1 where no pieces follow. "1 1/2-inch pieces" are of that length.
     public int Counted(LineState state, Interval value, string unit, int unitEnd)
     {
         int next = NumberScan.Skip(state.Text, Dash(state.Text, unitEnd));
         string word = NumberScan.Word(state.Text, next, out _);
-        if (!word.EndsWith('s') || words.Unit(state.Text, next, out int pieceEnd) is not ("piece" or "slice" or "stick" or "strip" or "cube"))
+        if (value.Low < 2 || !word.EndsWith('s') || words.Unit(state.Text, next, out int pieceEnd) is not ("piece" or "slice" or "stick" or "strip" or "cube"))
         {
             return -1;
         }
