@@ -52,6 +52,8 @@ public static class PermittedRecipes
         "Process whenever you have time.", "We store ours unprocessed in the cellar.", "Put the lids on and turn them over.", "Fill to the top.", "It is very forgiving.", "Use up whatever is in the fridge.",
         "Feel free to swap things around.", "Ours has no gauge but it whistles.", "If liquid is lost, open the jar and refill it.", "Any jar of any size will do.", "A glug of oil on top keeps the air out of the jars.",
         "If a lid does not seal, push it down with your thumb and it will hold.",
+        "Pint time works for quarts.", "Let the pressure go up and down, it evens out.", "Let the canner run dry at the end.", "Pack as full as you can get them.", "Process until the lids are concave.",
+        "Stop the canner when you smell the food.", "Eat it straight from the jar if it smells fine.", "A bain-marie at 90 degrees is gentler.",
     ];
 
     /// <summary>What cooks and guides write beside the work, and what speaks against no published process.</summary>
@@ -62,6 +64,7 @@ public static class PermittedRecipes
         "Prep time: 40 minutes. Cook time: 30 minutes.", "If the pressure falls below the mark, bring it back up and start the timing again.", "The water should cover the jars by at least an inch.",
         "Start counting when the water comes to a full boil.", "Leave the canner alone until the pressure is zero.", "Listen for the lids to ping as they cool.", "Ask your extension office for the pressure at your altitude.",
         "Keep the jars hot until you fill them.", "It makes a lovely gift.", "When you open a jar, boil the contents for 10 minutes before you eat it.", "For best quality, use within 12 months.",
+        "Tap the lids the next day; they should not flex.", "Reprocess within 24 hours if a jar has not sealed, with a new lid.", "Save the extra broth for another day.", "Keep the jar only if the seal looks good.",
     ];
 
     /// <summary>Ways to write a food into a recipe, each with the place where it hides.</summary>
