@@ -48,12 +48,14 @@ internal sealed class FormulaFindings(HazardRoom hazards, WordTable words)
 
     private (string Message, string Instead) Words(FormulaRow formula, FormulaFault fault, RawFinding raised)
     {
-        object?[] blanks = [fault.Line?.Item.Words ?? fault.Slot?.Name ?? words["fault.this"], formula.Name, fault.Allowed, fault.Slot?.Name];
+        FormulaSlot? kind = fault is { Kind: FormulaFaultKind.NewFood, Line: { } line } ? FormulaSorter.OfOneKind(formula, line.Item) : null;
+        object?[] blanks = [fault.Line?.Item.Words ?? fault.Slot?.Name ?? words["fault.this"], formula.Name, fault.Allowed, (fault.Slot ?? kind)?.Name];
         string Say(string key) => words.With(key, blanks);
         return fault.Kind switch
         {
             FormulaFaultKind.TooMuch => (Say("fault.too-much"), Say("fault.too-much.instead")),
             FormulaFaultKind.TooLittle => (Say("fault.too-little"), Say("fault.too-little.instead")),
+            FormulaFaultKind.NewFood when kind is not null => (Say("fault.other-kind"), Say("fault.other-kind.instead")),
             FormulaFaultKind.NewFood => (Say("fault.new-food"), Say("fault.new-food.instead")),
             FormulaFaultKind.Missing => (Say("fault.missing"), Say(fault.Allowed is "" or "0" ? "fault.missing.instead-plain" : "fault.missing.instead")),
             FormulaFaultKind.Unmeasured => (Say("fault.unmeasured"), Say("fault.unmeasured.instead")),

@@ -77,7 +77,7 @@ internal sealed class FormulaScaling(WordTable words)
         List<string> extra = [];
         foreach (FormulaLine line in lines)
         {
-            if (line.Options.IsEmpty && !line.Item.Has("dry-spice") && !line.Item.Has("salt") && !extra.Contains(line.Item.Words))
+            if (line.Options.IsEmpty && !line.Item.Has("dry-spice") && !line.Item.Has("salt") && !extra.Contains(line.Item.Words) && FormulaSorter.OfOneKind(formula, line.Item) is null)
             {
                 extra.Add(line.Item.Words);
             }

@@ -94,8 +94,7 @@ internal static class FormulaSorter
     {
         foreach (BatchItem item in items)
         {
-            if (item.Food is not { } food
-                || !(FormulaText.IsVegetable(item) ? Names(slot.Foods, "bell-pepper") : Names(slot.Foods, food.Id) || Names(slot.Swaps, food.Id)))
+            if (!HasFood(slot, item))
             {
                 return false;
             }
@@ -108,6 +107,14 @@ internal static class FormulaSorter
 
         return !slot.Discarded || FormulaText.IsPouredAway(items[0].Ingredient.Line) || batch.Says("drained") || batch.Says("soaked");
     }
+
+    /// <summary>The slot in which a formula has the food in one kind or size alone ("small onions"), or <see langword="null"/>.</summary>
+    /// <param name="formula">The formula.</param>
+    /// <param name="item">A food that fills no slot of it.</param>
+    public static FormulaSlot? OfOneKind(FormulaRow formula, BatchItem item) => formula.Slots.FirstOrDefault(slot => !slot.Words.IsEmpty && HasFood(slot, item));
+
+    private static bool HasFood(FormulaSlot slot, BatchItem item) =>
+        item.Food is { } food && (FormulaText.IsVegetable(item) ? Names(slot.Foods, "bell-pepper") : Names(slot.Foods, food.Id) || Names(slot.Swaps, food.Id));
 
     private static bool Names(ImmutableArray<string> foods, string id)
     {

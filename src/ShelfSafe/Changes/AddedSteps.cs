@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using ShelfSafe.Core;
+using ShelfSafe.Foods;
 using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 
@@ -9,7 +10,7 @@ namespace ShelfSafe.Changes;
 /// <summary>The steps and the liquid that a jar version gets beside the cook's own: precooking, skimming, filling, the process.</summary>
 internal sealed class AddedSteps(AdaptRules rules, Draft draft, AdaptLog log)
 {
-    private const double LitresPerQuart = 0.946352946; // exact
+    private static readonly double LitresPerQuart = UnitFactors.Ratio("quart", "l")!.Value;
 
     private DraftLine? _liquid;
     private DraftStep? _stir;

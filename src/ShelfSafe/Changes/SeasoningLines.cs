@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using ShelfSafe.Core;
+using ShelfSafe.Foods;
 using ShelfSafe.Verdict;
 
 namespace ShelfSafe.Changes;
@@ -8,7 +9,7 @@ namespace ShelfSafe.Changes;
 /// <summary>Cuts down foods of which a jar may hold only a seasoning, such as onion: the published share stays, the rest is for serving.</summary>
 internal sealed class SeasoningLines(AdaptRules rules, AdaptLog log, Dictionary<DraftLine, ImmutableArray<IngredientReport>> entries)
 {
-    private const double GramsPerOunce = 28.349523125; // exact
+    private static readonly double GramsPerOunce = UnitFactors.Ratio("oz", "g")!.Value;
     private const double LeastGrams = 3; // less is no seasoning that a kitchen scale can weigh out
 
     private readonly Dictionary<DraftLine, AdaptChange> _changes = [];

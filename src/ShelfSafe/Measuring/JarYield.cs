@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShelfSafe.Core;
+using ShelfSafe.Foods;
 
 namespace ShelfSafe.Measuring;
 
@@ -9,7 +10,7 @@ namespace ShelfSafe.Measuring;
 public sealed class JarYield(ImmutableArray<JarRow> rows, ImmutableArray<JarWeightRow> weights)
 {
     private const string Quart = "quart";
-    private const double GramsAPound = 453.59237;
+    private static readonly double GramsAPound = UnitFactors.Ratio("lb", "g")!.Value;
 
     /// <summary>The volume that packed pieces take in jars, by the published weight a quart: the liquid only fills the gaps between them.</summary>
     /// <param name="grams">The pieces, fresh, g.</param>

@@ -24,6 +24,7 @@ internal sealed class ProcessWords
         Say("pressure can|canner|process*", mark => mark with { Method = "pressure" });
         Say("pressure ..2 # minute|min|mins|hour|hr", mark => mark with { Method = "pressure" });
         Say("process|reprocess ..8 minute|min|mins|hour|hr|pound|lb|lbs|psi|canner", mark => mark with { Says = true });
+        Say("can|canned in|as ..1 jar|pint|quart", mark => mark with { Says = true }); // "can in quarts for 90 minutes"
         Say("process ..2 jar|pint|quart", mark => mark with { Says = true });
         Say("psi|psig|kpa", mark => mark with { Says = true });
         Say("# lb|lbs|pound of? pressure", mark => mark with { Says = true });

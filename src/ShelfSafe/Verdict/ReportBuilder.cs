@@ -238,7 +238,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
         List<StorageAdvice> advice = [];
         foreach (StorageRow row in pack.Tables.Storage)
         {
-            if (advice.Count == 0 && StorageMatch.Applies(row, dish))
+            if (advice.Count == 0 && StorageMatch.Applies(row, dish, pack.Tables.Limits))
             {
                 if (row.Fridge.Length > 0)
                 {

@@ -6,14 +6,17 @@ namespace ShelfSafe.Verdict;
 internal static class StorageMatch
 {
     /// <summary>The column lists kinds and traits, any of which is enough; <c>any</c> closes the table.</summary>
-    public static bool Applies(StorageRow row, Dish dish)
+    /// <param name="row">The row.</param>
+    /// <param name="dish">The dish.</param>
+    /// <param name="limits">Above which share of the batch a trait speaks for the dish.</param>
+    public static bool Applies(StorageRow row, Dish dish, Limits limits)
     {
         foreach ((string word, ulong mask) in row.Words)
         {
             if (word == "any"
                 || dish.Batch.IsKind(word)
                 || dish.Findings.Exists(finding => finding.Rule == word)
-                || ((mask & dish.Batch.TraitMask) != 0 && dish.Batch.ShareOf(item => item.Has(word)).High > 0.2))
+                || ((mask & dish.Batch.TraitMask) != 0 && dish.Batch.ShareOf(item => item.Has(word)).High > limits["storage-trait-share"]))
             {
                 return true;
             }

@@ -1,6 +1,9 @@
 using ShelfSafe.Candidates;
+using ShelfSafe.Core;
 using ShelfSafe.Pack;
+using ShelfSafe.Verdict;
 using Xunit;
+using Outcome = ShelfSafe.Core.Outcome;
 
 namespace ShelfSafe.Tests.Candidates;
 
@@ -47,6 +50,20 @@ public class FormulaJudgeTests(FormulaKitchen kitchen) : IClassFixture<FormulaKi
         }
 
         Assert.True(lost.Count == 0, string.Join("\n", lost));
+    }
+
+    // Source: USDA AIB 539 (2015) Guide 6, p. 6-15: four to six onions of 2 to 2 1/2 inches; a line without a size may mean larger ones.
+    [Theory]
+    [InlineData("4 to 6 onions, peeled and thinly sliced", true)]
+    [InlineData("4 to 6 onions (2- to 2 1/2-inch across), peeled and thinly sliced", false)]
+    public void Judge_FoodOfOneSizeInTheFormula_AsksForTheSizeAndNotToLeaveItOut(string onions, bool asked)
+    {
+        VettingReport report = RecipeVetter.Create(RulePack.Default).Vet($"# Pickled beets\n\n- 7 lb beets, 2 to 2 1/2 inches across\n- 4 cups vinegar (5%)\n- 1 1/2 tsp canning salt\n- 2 cups sugar\n- 2 cups water\n- 2 cinnamon sticks\n- 12 whole cloves\n- {onions}\n\n1. Cook the beets until tender, slip off the skins and slice them. Bring the vinegar, salt, sugar and water to a boil with the spices in a bag. Add the beets and onions and simmer 5 minutes. Take out the bag.\n2. Fill hot pint jars, leaving 1/2 inch headspace. Process in a boiling-water canner.\n", Kitchen.Unknown);
+
+        Assert.Equal(asked, report.Findings.Any(static finding => finding.Message.Contains("another kind or size", StringComparison.Ordinal)));
+        Assert.DoesNotContain(report.Findings, static finding => finding.Message.Contains("is not part of", StringComparison.Ordinal));
+        Assert.DoesNotContain(report.Nearest, static near => near.Swap.Contains("onion", StringComparison.Ordinal) && near.Id == "pickled-beets");
+        Assert.Equal(asked, report.Outcome != Outcome.BoilingWater);
     }
 
     [Theory]

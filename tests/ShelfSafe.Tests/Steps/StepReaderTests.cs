@@ -70,6 +70,7 @@ public sealed class StepReaderTests
     [InlineData("Process pints 20 minutes in a boiling-water bath.", 20, 20, null, "pint", "boiling-water")]
     [InlineData("Pressure can 75 min at 10 lb.", 75, 75, 10, null, "pressure")]
     [InlineData("Boil the filled jars for 1 1/2 hours.", 90, 90, null, null, "boiling-water")]
+    [InlineData("Can in quarts for 90 minutes at 10 lb.", 90, 90, 10, "quart", null)]
     [InlineData("Process quarts for 25 to 30 minutes.", 25, 30, null, "quart", null)]
     public void PrintedProcesses_OneSentence_GivesWhatItPrints(string text, double low, double high, int? psi, string? jar, string? method)
     {
