@@ -33,11 +33,7 @@ internal static class BracketScan
         int or = NumberScan.Skip(state.Text, start);
         if (NumberScan.Word(state.Text, or, out int afterOr) is "or" or "alternatively")
         {
-            if (!NumberScan.TryRange(state.Text, afterOr, out _, out _))
-            {
-                state.Others.Add((afterOr, end));
-            }
-
+            state.Others.Add((afterOr, end));
             return;
         }
 

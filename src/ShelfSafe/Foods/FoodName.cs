@@ -35,9 +35,11 @@ internal sealed class FoodName(LineWordTable words, FoodCatalogue catalogue)
         string name = WithoutPart(string.Join(' ', kept.Select(WordFolding.Singular)), state);
         if (state.JuiceOrZest is null && kept.Count < WordFolding.Words(phrase).Length && !catalogue.Find(name).Candidates.SequenceEqual(catalogue.Find(phrase).Candidates))
         {
-            // A word that seemed idle tells the food: "half and half", "stock cube", "curry leaf".
+            // A word that seemed idle tells the food: "half and half", "stock cube", "curry leaf"; and the "fat" of "duck fat" is no size.
             bool ground = match.MayHave("ground");
-            name = string.Join(' ', WordFolding.Words(bare).Where(word => !words.Is("size", word) && !char.IsDigit(word[0]) && !IsCut(word, ground)).Select(WordFolding.Singular));
+            string[] told = [.. WordFolding.Words(bare).Where(word => !char.IsDigit(word[0]) && !IsCut(word, ground))];
+            string[] unsized = Array.FindAll(told, word => !words.Is("size", word));
+            name = string.Join(' ', (told is [.., var last] && words.Is("size", last) ? told : unsized).Select(WordFolding.Singular));
         }
 
         return state.JuiceOrZest switch

@@ -1,3 +1,5 @@
+using ShelfSafe.Reading.Amounts;
+
 namespace ShelfSafe.Foods;
 
 /// <summary>Finds what a phrase means when a word elsewhere in its line tells the state: "lemon juice, bottled", "1 can black beans".</summary>
@@ -46,7 +48,7 @@ internal sealed class FoodState(FoodCatalogue catalogue)
             }
 
             // "fresh or dried", "chopped or powder": both count.
-            if (special!.Candidates.SequenceEqual(match.Candidates))
+            if (special!.Candidates.SequenceEqual(match.Candidates) || others.Exists(other => other.Match.Candidates.SequenceEqual(special.Candidates)))
             {
                 continue;
             }
@@ -63,7 +65,12 @@ internal sealed class FoodState(FoodCatalogue catalogue)
     }
 
     /// <summary>Plain words for a food in a state.</summary>
-    public static string Name(string kind, string food) => kind == "powder" ? WordFolding.Key(food) + " powder" : kind + " " + WordFolding.Key(food);
+    public static string Name(string kind, string food)
+    {
+        string key = WordFolding.Key(food);
+        key = kind == "dried" && key.StartsWith("fresh ", StringComparison.Ordinal) ? key["fresh ".Length..] : key; // "fresh thyme or 1/2 tsp dried"
+        return kind == "powder" ? key + " powder" : kind + " " + key;
+    }
 
     private static bool IsDenied(string line, string word) =>
         (word == "dried" && IsWiped(line)) || (word == "bottled" && IsFresh(line) && !IsChoice(line, word)) || line.Contains("not " + word, StringComparison.Ordinal) || line.Contains("no " + word, StringComparison.Ordinal) || line.Contains("non-" + word, StringComparison.Ordinal) || line.Contains("un" + word, StringComparison.Ordinal);
@@ -97,5 +104,14 @@ internal sealed class FoodState(FoodCatalogue catalogue)
     }
 
     private static bool IsChoice(string line, string word) =>
-        line.Contains("or " + word, StringComparison.Ordinal) || line.Contains(word + " or ", StringComparison.Ordinal) || line.Contains("/" + word, StringComparison.Ordinal) || line.Contains(word + "/", StringComparison.Ordinal);
+        line.Contains("or " + word, StringComparison.Ordinal) || line.Contains(word + " or ", StringComparison.Ordinal) || line.Contains("/" + word, StringComparison.Ordinal) || line.Contains(word + "/", StringComparison.Ordinal) || IsMeasuredChoice(line, word);
+
+    // "1 tbsp fresh thyme or 1/2 tsp dried": an amount stands between the little word and the state.
+    private static bool IsMeasuredChoice(string line, string word)
+    {
+        int at = line.IndexOf(word, StringComparison.Ordinal);
+        int or = at < 0 ? -1 : line.LastIndexOf("or ", at, StringComparison.Ordinal);
+        return or > 0 && line[or - 1] is (' ' or '(') && NumberScan.TryRange(line, or + 3, out int end, out _) && end <= at
+            && line.AsSpan(end, at - end).Trim().Count(' ') == 0;
+    }
 }

@@ -26,7 +26,7 @@ internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
             int next = AfterLittleWord(text, i + joint.Length);
             bool dot = joint is " \u00B7 " or " \u2022 ";
             bool part = joint is "," or ";" && StartsWithPart(text, next);
-            if (dot || (part || StartsWithAmount(text, next)) && NamesFood(text, from, i, amountFirst: false) && NamesFood(text, next, Math.Min(text.Length, EndOf(text, next)), amountFirst: !part))
+            if (dot || (part || StartsWithAmount(text, next)) && NamesFood(text, from, i, amountFirst: false) && NamesFood(text, next, Math.Min(text.Length, EndOf(text, next)), amountFirst: !part) && !IsCountOf(text, from, i, next))
             {
                 pieces.Add((from, i));
                 from = next;
@@ -37,6 +37,11 @@ internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
         pieces.Add((from, text.Length));
         return pieces;
     }
+
+    // "Garlic, 3 cloves": the count of the food before it, and no spice.
+    private bool IsCountOf(string text, int start, int end, int next) =>
+        text.AsSpan(start, end - start).TrimEnd().EndsWith("garlic", StringComparison.OrdinalIgnoreCase) && NumberScan.TryRange(text, next, out int number, out _)
+        && words.Unit(text, NumberScan.Skip(text, number), out _) == "clove";
 
     private static string? Joint(string text, int at)
     {

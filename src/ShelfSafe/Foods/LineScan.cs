@@ -145,7 +145,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         string phrase = state.Between(state.Start, state.End);
         string[] parts = phrase.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         string? first = parts.Length > 1 ? words.Unit(parts[^1], 0, out _) : null;
-        string? middle = parts.Length > 1 ? words.Unit(parts[parts.Length > 2 ? ^2 : 0], 0, out _) : null;
+        string? middle = parts.Length > 1 && !parts[parts.Length > 2 ? ^2 : 0].EndsWith(',') ? words.Unit(parts[parts.Length > 2 ? ^2 : 0], 0, out _) : null;
         string? unit = first is "clove" or "stalk" or "sprig" or "leaf" or "slice" or "stick" or "head" or "strand" or "bunch" or "can" or "jar" ? first
             : middle is "clove" or "sprig" && parts.Length > 1 ? middle : null;
         if (unit is not null && !(unit == "stick" && words.Is("size", parts[0])))

@@ -110,7 +110,13 @@ internal sealed class MeasureScan(LineWordTable words)
 
         if (unit is "clove" && !IsOf(text, unitEnd) && NothingLeft(state, unitEnd))
         {
-            // "3 cloves" alone are the spice.
+            // "3 cloves" alone are the spice; "garlic, 3 cloves" are not.
+            if (text.AsSpan(0, at).Contains("garlic", StringComparison.OrdinalIgnoreCase))
+            {
+                state.Measures.Add(new(value, unit));
+                return unitEnd;
+            }
+
             state.Measures.Add(new(value, "each"));
             return unitAt;
         }

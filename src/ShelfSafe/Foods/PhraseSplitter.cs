@@ -48,7 +48,12 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
             {
                 foreach ((int Start, int End) side in Bare(state, other))
                 {
+                    int had = others.Count;
                     Add(others, state, state.Text[side.Start..side.End], state.Between(found[^1].Start, found[^1].End));
+                    if (others.Count > had && others[^1].Match is Unidentified && NumberScan.TryRange(state.Text, NumberScan.Skip(state.Text, side.Start), out _, out _))
+                    {
+                        others.RemoveAt(had); // "(or two big ones)", "(or 2 x 14 oz)": an amount, and no food
+                    }
                 }
             }
 
@@ -71,7 +76,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         if (FoodState.Named(phrase) is { } kind)
         {
             // "1 fresh bay leaf or 2 dried": the other side names only the state of the same food.
-            if (catalogue.IsKindOf(kind, main, out FoodMatch? same))
+            if (catalogue.IsKindOf(kind, main, out FoodMatch? same) && !others.Exists(other => other.Match.Candidates.SequenceEqual(same!.Candidates)))
             {
                 others.Add(new(FoodState.Name(kind, main), same!, printed));
             }
@@ -124,7 +129,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         string? unit = words.Unit(phrase, at, out int unitEnd);
         at = unit is null ? at : NumberScan.Skip(phrase, unitEnd);
         string rest = NumberScan.Word(phrase, at, out int ofEnd) is "of" ? phrase[ofEnd..].Trim() : phrase[at..].Trim();
-        return rest.Length == 0 ? phrase : rest;
+        return rest;
     }
 
     private static IEnumerable<(int Start, int End)> Bare(LineState state, (int Start, int End) other)
@@ -132,7 +137,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         int start = other.Start;
         for (int i = other.Start; i <= other.End; i++)
         {
-            bool parts = i == other.End || state.Text[i] is ',' or '/'
+            bool parts = i == other.End || state.Text[i] is ',' || (state.Text[i] == '/' && !IsRatio(state.Text, i, "/"))
                 || string.Compare(state.Text, i, " or ", 0, 4, StringComparison.OrdinalIgnoreCase) == 0;
             if (parts && i > start)
             {
@@ -153,7 +158,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         }
 
         string[] firsts = first.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        if (last.Length < 2 || firsts.Length == 0 || !firsts.SkipLast(1).All(word => words.Is("filler", word.ToLowerInvariant()) || words.Is("size", word.ToLowerInvariant())))
+        if (last.Length < 2 || char.IsNumber(last[0][0]) || firsts.Length == 0 || !firsts.SkipLast(1).All(word => words.Is("filler", word.ToLowerInvariant()) || words.Is("size", word.ToLowerInvariant())))
         {
             return null;
         }
@@ -195,7 +200,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
                 string right = state.Between(next, end);
                 string whole = state.Between(from, end);
                 bool or = joint is " or " or ", or " or "/" or " alternatively " or " and/or " || joints.Contains(", or ", StringComparer.Ordinal);
-                if (left.Length == 0 || right.Length == 0 || (!or && catalogue.IsExact(whole, out _)) || !Parts(left, right, or))
+                if (left.Length == 0 || right.Length == 0 || (!or && catalogue.IsExact(whole, out _) && !(joint == ", " && (StandsAlone(left, First(right)) || StandsAlone(string.Empty, left)))) || !Parts(left, right, or))
                 {
                     continue;
                 }
@@ -228,18 +233,30 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         return next;
     }
 
-    private bool Parts(string left, string right, bool or)
+    private static string First(string right)
     {
-        string firstRight = right.Split([',', '/'], 2)[0];
+        string first = right.Split([',', '/'], 2)[0];
         foreach (string joint in (string[])[" and ", " or ", " & ", " plus "])
         {
-            firstRight = firstRight.Split(joint, 2, StringSplitOptions.None)[0];
+            first = first.Split(joint, 2, StringSplitOptions.None)[0];
         }
 
+        return first;
+    }
+
+    // "Allspice, cloves": the word for a piece of garlic is a spice beside any other food; and "garlic cloves, salt" is no garlic salt.
+    private bool StandsAlone(string left, string right) =>
+        WordFolding.Words(right) is [.., var last]
+        && ((words.Unit(last, 0, out _) == "clove" && catalogue.IsFood(right) && !WordFolding.Words(left).Contains("garlic"))
+            || (catalogue.IsExact(right, out FoodMatch? food) && food!.Candidates.All(static one => one.Has("salt"))));
+
+    private bool Parts(string left, string right, bool or)
+    {
+        string firstRight = First(right);
         bool leftFood = catalogue.IsFood(left);
         bool rightFood = catalogue.IsFood(firstRight);
         string[] rightWords = WordFolding.Words(firstRight);
-        bool rightIsPrep = rightWords.Length == 0 || (words.Is("prep", rightWords[0]) && !rightFood) || rightWords.All(word => words.Is("filler", word) || words.Is("prep", word));
+        bool rightIsPrep = rightWords.Length == 0 || (words.Is("prep", rightWords[0]) && !rightFood) || (rightWords.All(word => words.Is("filler", word) || words.Is("prep", word)) && !StandsAlone(left, firstRight));
         string[] leftWords = WordFolding.Words(left);
         bool leftIsPrep = leftWords.All(word => words.Is("filler", word) || words.Is("prep", word));
         return !rightIsPrep && !leftIsPrep && !(leftWords is [.., var kind] && SharesKind(kind, rightWords)) && (or ? rightFood || leftFood : leftFood && rightFood);
