@@ -18,6 +18,7 @@ internal sealed class BatchRoom
     private readonly JarAcid _jarAcid;
     private readonly JarSteps _jarSteps;
     private readonly LaterSteps _laterSteps;
+    private readonly RuleList _dryKinds;
     private readonly Dictionary<string, string> _nouns = new(StringComparer.Ordinal);
 
     /// <summary>Prepares the readers of a pack.</summary>
@@ -29,6 +30,7 @@ internal sealed class BatchRoom
         _stepFoods = new(catalogue, words, texts, pack.Tables.Lists);
         _jarSteps = new(words, texts);
         _laterSteps = new(words);
+        _dryKinds = pack.Tables.Lists.Of(RuleLists.DryKinds);
         List<PackFault> faults = [];
         CsvTable.Read("dish-nouns.csv", pack.Text("dish-nouns.csv"), ["kind", "noun"], row => _nouns[row.Text("kind")] = row.Text("noun"), faults);
         _jarAcid = new(JarAcid.Read(pack.Text("jar-acid.csv"), faults), words);
@@ -59,8 +61,13 @@ internal sealed class BatchRoom
         }
 
         facts = facts.AddRange(_jarSteps.Find(part, facts));
+        if (facts.Any(static fact => fact.Id == LaterSteps.Used))
+        {
+            facts = _laterSteps.OwnUses(part, facts, _dishes.Kinds(part.Name ?? recipe.Title, [], facts, []).Any(kind => _dryKinds.Contains(kind.Id)));
+        }
+
         ImmutableArray<BatchItem> listed = _builder.Items(ingredients);
-        ImmutableArray<BatchItem> items = [.. listed, .. _stepFoods.Find(part, facts, listed)];
+        ImmutableArray<BatchItem> items = [.. listed, .. _stepFoods.Find(part, part.Name ?? recipe.Title, facts, listed)];
         string[] headings = Headings(recipe, part);
         HashSet<string> foods = Foods(items);
         ImmutableArray<DishKind> kinds = _dishes.Kinds(part.Name ?? recipe.Title, headings, facts, foods);

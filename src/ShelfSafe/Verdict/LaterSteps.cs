@@ -11,6 +11,30 @@ internal sealed class LaterSteps(LineWordTable words)
     /// <summary>Fact: the words behind it are for the day the mix is cooked.</summary>
     public const string Fact = "made-later";
 
+    /// <summary>Fact: the words tell what a dry mix is used on: "rub it on the ribs", "use 2 tbsp for a pound of beef".</summary>
+    public const string Used = "mix-used";
+
+    /// <summary>The facts without uses that may speak of what goes into the jar.</summary>
+    /// <param name="part">The dish.</param>
+    /// <param name="facts">All its facts.</param>
+    /// <param name="isDryMix">Whether the title names a dry mix.</param>
+    /// <remarks>A use counts only beside no canner, and where no jar is named from it on but for the mix, or for what is left of it.</remarks>
+    public ImmutableArray<StepFact> OwnUses(RecipePart part, ImmutableArray<StepFact> facts, bool isDryMix)
+    {
+        int last = -1;
+        foreach (StepSentence sentence in part.Steps)
+        {
+            if (WordFolding.Words(sentence.Text.Text).Any(word => words.Is("jar-word", word)) && !facts.Any(fact => fact.Id == "rest-kept" && ReferenceEquals(fact.Sentence, sentence)))
+            {
+                last = sentence.Text.Map(0, sentence.Text.Text.Length).End;
+            }
+        }
+
+        return isDryMix && !NamesCanner(facts)
+            ? facts.RemoveAll(fact => fact.Id == Used && fact.Span.Start < last)
+            : facts.RemoveAll(static fact => fact.Id == Used);
+    }
+
     /// <summary>The first sentence under such a heading or label that names a liquid, as a fact, or <see langword="null"/>.</summary>
     public StepFact? Find(RecipePart part)
     {
@@ -21,7 +45,7 @@ internal sealed class LaterSteps(LineWordTable words)
             if (!ReferenceEquals(sentence.Heading, last))
             {
                 last = sentence.Heading; // neighbours stand under one and the same
-                later = last is not null && words.Is("later-heading", Last(last));
+                later = last is not null && (words.Is("later-heading", Last(last)) || words.Of("later-lead").Any(lead => Last(last).StartsWith(lead, StringComparison.Ordinal)));
             }
 
             if (later && WordFolding.Words(sentence.Text.Text).Any(word => words.Is("later-liquid", word)))

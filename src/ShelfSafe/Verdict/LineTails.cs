@@ -86,7 +86,8 @@ internal sealed class LineTails
 
         bool dried = own.All(item => item.Food is { Group: "legume-dried" });
         HashSet<string> named = [.. own.Where(item => item.Food is not null).SelectMany(item => WordFolding.Words(item.Food!.Name))];
-        return Array.Find(states, state => (state.OfAny || (plain && !dried)) && !named.Contains(state.Word.Plain)) is { Word: var word }
+        bool seasoning = own.All(static item => item.Food is { Bulk: BulkUse.Seasoning }); // grated ginger: of a seasoning the size is free
+        return Array.Find(states, state => (state.OfAny || (plain && !dried && !(seasoning && state.Word.Plain is "grated" or "shredded"))) && !named.Contains(state.Word.Plain)) is { Word: var word }
             ? At(line, (word.Start, word.End))
             : null;
     }

@@ -19,7 +19,7 @@ internal sealed class OtherCases(HazardRoom hazards, MessageText text)
         List<RawFinding> settled = [];
         foreach (RawFinding finding in all)
         {
-            if (IsOutranked(finding, all))
+            if (IsOutranked(finding, all) || IsSaidAlready(finding, all))
             {
                 continue;
             }
@@ -48,6 +48,12 @@ internal sealed class OtherCases(HazardRoom hazards, MessageText text)
     private static bool IsOutranked(RawFinding finding, List<RawFinding> all) =>
         finding is { Level: <= FindingLevel.Caution, Item: not null }
         && all.Exists(other => other.Level > FindingLevel.Caution && other.Rule == finding.Rule && ReferenceEquals(other.Item, finding.Item));
+
+    // "Mash them" in a soup: the card and the category name the same words for the same reason; the graver stays, of two alike the first.
+    private static bool IsSaidAlready(RawFinding finding, List<RawFinding> all) =>
+        finding is { Item: null, Spans: [var own, ..] } && own.Start > 0
+        && all.Exists(other => !ReferenceEquals(other, finding) && other is { Item: null, Spans: [var place, ..] } && place == own && other.Rule == finding.Rule
+            && (other.Level > finding.Level || (other.Level == finding.Level && all.IndexOf(other) < all.IndexOf(finding))));
 
     // "beside" asks for a finding at least as grave, so that nothing that bars a jar falls out.
     private static bool Holds(Check check, RawFinding finding, List<RawFinding> all, Batch batch, Acidity acidity, Outcome outcome) =>

@@ -21,8 +21,8 @@ internal static class ServingSteps
 
         foreach (StepFact fact in facts)
         {
-            if (ReferenceEquals(fact.Sentence, sentence) && fact.Id is "serve-with" or "at-serving" or "served-fresh"
-                && (fact.Id == "served-fresh" || filled is null || SaysServing(sentence.Text.Text, fact.Span.Start > filled.Span.Start)))
+            if (ReferenceEquals(fact.Sentence, sentence) && fact.Id is "serve-with" or "at-serving" or "served-fresh" or LaterSteps.Used
+                && (fact.Id is "served-fresh" or LaterSteps.Used || filled is null || SaysServing(sentence.Text.Text, fact.Span.Start > filled.Span.Start)))
             {
                 return true;
             }

@@ -37,8 +37,13 @@ internal sealed class StepFoods
     private sealed record NamedFood(FoodRow Food, FoodMention Mention, bool Peppers, bool Added, bool Generic, string Singular);
 
     /// <summary>One item for each such food, in the jar and of unknown amount.</summary>
-    public IEnumerable<BatchItem> Find(RecipePart part, ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed)
+    /// <param name="part">The dish.</param>
+    /// <param name="title">Its name: "build the tacos" names the dish itself.</param>
+    /// <param name="facts">Facts of its steps.</param>
+    /// <param name="listed">Foods of its list.</param>
+    public IEnumerable<BatchItem> Find(RecipePart part, string? title, ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed)
     {
+        string[] name = title is null ? [] : _texts.Of(title).Singulars;
         int line = listed.IsEmpty ? 0 : listed[^1].Line + 1;
         bool dry = StepWater.AllDry(listed);
         ListedFood[] list = Listed(listed);
@@ -65,7 +70,8 @@ internal sealed class StepFoods
 
             foreach (NamedFood named in _hazards.Of(_texts.Of(sentence.Text.Text)))
             {
-                if (!Covered(named, list) && seen.Add(named.Food.Id))
+                bool dish = named.Food is { Group: "other" } && named.Food.Has("leftovers") && Array.IndexOf(name, named.Singular) >= 0;
+                if (!dish && !Covered(named, list) && seen.Add(named.Food.Id))
                 {
                     yield return Item(sentence, named.Mention, line++);
                 }

@@ -183,6 +183,7 @@ internal sealed class StepThings
 
         bool thing = !IsEmpty(all[head]) && all[head].Length > 2 && char.IsLetter(all[head][0])
             && !IsPlain(all[head])
+            && !_words.Is("step-puts", all[head]) // "for each 300 ml add 200 g sugar"
             && _words.Unit(all[head], 0, out _) is null;
         return thing ? new(phrase.Start, phrase.End, Array.FindAll(all, word => !IsEmpty(word))) : null;
     }

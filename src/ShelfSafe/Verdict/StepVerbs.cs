@@ -31,6 +31,11 @@ internal sealed class StepVerbs(LineWordTable words)
             return true; // "Chuck in the onions", but not "brown the chuck in the oil"
         }
 
+        if (next is "down" or "up" or "side" && mention.Words.EndsWith("skin", StringComparison.Ordinal))
+        {
+            return true; // "Fry the chicken skin down": how it lies
+        }
+
         // What is stirred in is a food, whatever stands behind it.
         return words.Is("step-object", next) && !words.Is("step-lead", LastWord(before));
     }

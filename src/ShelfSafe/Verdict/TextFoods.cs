@@ -47,6 +47,7 @@ internal sealed class TextFoods
         {
             // "Apple butter" is its own dish; "apples with butter" holds butter. A dry mix is named for its spice, or for what it makes ("taco soup mix").
             bool own = (batch.IsKind("dry-mix") && title.IndexOf("mix", mention.Start, StringComparison.OrdinalIgnoreCase) >= 0) || (_words.Is("title-not-food", mention.Words) && read.Before(mention.Start) is not [.., "with"])
+                || (batch.IsKind("spice-mix") && read.Placed.FirstOrDefault(word => word.Start >= mention.End).Plain is { } next && _words.Is("title-use", next)) // "beef rub"
                 || (batch.IsKind("spice-mix") && mention.Match.Candidates is [_, ..] all && all.All(static food => food.Has("dry-spice")));
             if (!own && IsForeign(mention, read, batch, listed))
             {
@@ -210,7 +211,7 @@ internal sealed class TextFoods
 
     // "The meat", "the beans" stand for what is listed; "fish works too" is another food where the list has none.
     private bool IsGeneric(FoodMention mention, Batch batch) =>
-        _words.Is("step-generic", mention.Words) && (mention.Match.Candidates.All(food => food.Group is not ("seafood" or "meat" or "poultry")) || batch.Items.Any(item => item.Food is null || mention.Match.Candidates.Any(food => food.Group == item.Food.Group)));
+        _words.Is("step-generic", mention.Words) && (mention.Match.Candidates.All(food => food.Group is not ("seafood" or "meat" or "poultry")) || batch.Items.Any(item => item.Food is null || mention.Match.Candidates.Any(food => food.Group == item.Food.Group || (food.Has("bone-in") && item.Has("bone-in")))));
 
     // "Garlic oil" is no listed garlic: what a hazard is called by its last word must be listed. "White peaches" are no white vinegar.
     private bool IsListed(FoodMention mention, HashSet<string> known)

@@ -78,7 +78,7 @@ public class AdaptReportTests
     {
         string page = Write("roast-pumpkin-soup.md", "markdown");
 
-        Assert.Contains("<https://nchfp.uga.edu/papers/guide/GUIDE04_HomeCan_rev0715.pdf>", page, StringComparison.Ordinal);
+        Assert.Contains("<https://nchfp.uga.edu/papers/guide/GUIDE01_HomeCan_rev0715.pdf>", page, StringComparison.Ordinal);
         Assert.DoesNotContain("\\_", page, StringComparison.Ordinal);
     }
 

@@ -1,0 +1,90 @@
+using ShelfSafe.Core;
+using ShelfSafe.Pack;
+using ShelfSafe.Verdict;
+using Xunit;
+
+namespace ShelfSafe.Tests.Verdict;
+
+/// <summary>Ordinary recipes of many kitchens: what is used, served or named beside is told from what goes into the jar.</summary>
+public sealed class OrdinaryHomeTests
+{
+    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+
+    // Source: University of Wisconsin-Madison Extension, dry soup mixes: a dry mix keeps dry, the rest is added on the day.
+    [Theory]
+    [InlineData("Beef rub", "Mix. Rub on a brisket the night before. Store what is left in a tight jar.", Outcome.DryStorage)]
+    [InlineData("Beef rub", "Mix. Rub on a brisket, roast it 3 hours, shred it and fill jars.", Outcome.FreezeOrChill)]
+    [InlineData("Beef rub", "Mix. Rub all over 2 lb pork. Roast, shred, and store in jars in the cellar.", Outcome.FreezeOrChill)]
+    [InlineData("Beef rub", "Mix. Rub on a brisket, pack it raw and process in a pressure canner.", Outcome.FreezeOrChill)]
+    [InlineData("Taco seasoning", "Shake in a jar. Use 2 tbsp and half a cup of water for 1 lb of ground beef.", Outcome.DryStorage)]
+    [InlineData("Family supper", "Mix. Rub on 2 lb chicken and fry.", Outcome.FreezeOrChill)]
+    public void Vet_WhatADryMixIsUsedOn_IsNotInItsJar(string title, string steps, Outcome outcome) =>
+        Assert.Equal(outcome, Vet($"# {title}\n\n- 1/2 cup brown sugar\n- 1/4 cup paprika\n- 1 tbsp salt\n\n1. {steps}\n").Outcome);
+
+    // Source: University of Wisconsin-Madison Extension, dry soup mixes.
+    [Theory]
+    [InlineData("When you want scones", Outcome.DryStorage)]
+    [InlineData("The wet part", Outcome.FreezeOrChill)]
+    public void Vet_HeadingOfAnotherDay_EndsTheDryMix(string heading, Outcome outcome) =>
+        Assert.Equal(outcome, Vet($"# Scone mix\n\n- 6 cups flour\n- 3 tbsp baking powder\n- 1 tsp salt\n\nWhisk together and keep airtight.\n\n## {heading}\n\nTake 2 cups, add 1 cup milk and 1 egg, and bake.\n").Outcome);
+
+    // Source: USDA AIB 539 (2015) Guide 1 p. 1-10: jars that are only filled hot and closed had no process.
+    [Theory]
+    [InlineData("Pour into warm sterilised jars and seal. Keeps 2 weeks, in the fridge once opened.", true)]
+    [InlineData("Pour into warm jars and seal. Keep in the fridge.", false)]
+    public void Vet_FridgeOnceOpened_IsNoColdStorageOfFullJars(string step, bool unsafeMethod) =>
+        Assert.Equal(unsafeMethod, Vet($"# Gooseberry jam\n\n- 1 kg gooseberries\n- 1 kg sugar\n\n1. Boil to the setting point.\n2. {step}\n").Findings.Any(static one => one.Rule == "unsafe-method"));
+
+    // Source: USDA AIB 539 (2015) Guide 1 p. 1-14 (jars of shop food), Guide 6 p. 6-8 (a bag of brine keeps a ferment under).
+    [Theory]
+    [InlineData("Put a weight on it (a zip bag of water does).", false)]
+    [InlineData("Pour it in zip bags and seal.", true)]
+    public void Vet_BagThatWeighsAFermentDown_IsNoJar(string step, bool unsafeMethod) =>
+        Assert.Equal(unsafeMethod, Vet($"# Chilli mash\n\n- 400 g fresh chillies\n- 12 g salt\n\n1. Chop, salt and press into a jar.\n2. {step}\n").Findings.Any(static one => one.Rule == "unsafe-method"));
+
+    // Source: K-State Extension 2016: dairy and sides are added when serving.
+    [Theory]
+    [InlineData("Simmer. Sour cream and cheese on the table.", "dairy", false)]
+    [InlineData("Simmer. Stir in sour cream and cheese.", "dairy", true)]
+    [InlineData("Simmer. Serve with mashed potatoes.", "dense", false)]
+    [InlineData("Simmer, then mash the potatoes into it.", "dense", true)]
+    public void Vet_ServedBeside_IsNotInTheJar(string steps, string rule, bool found) =>
+        Assert.Equal(found, Vet($"# Beef stew\n\n- 2 lb beef, cubed\n- 2 potatoes, cubed\n- 2 quarts beef broth\n\n1. {steps}\n").Findings.Any(one => one.Rule == rule && one.Level >= FindingLevel.Change));
+
+    // General English usage: how a piece lies, what the dish is called, what the bones of a carcass are, until.
+    [Theory]
+    [InlineData("# Chicken soup\n\n- 4 chicken thighs\n- 2 quarts chicken broth\n\n1. Fry the chicken skin down, drain, and boil in the broth.\n", "chicken skin")]
+    [InlineData("# Tacos\n\n- 1 kg pork\n- 2 cups water\n\n1. Boil the pork. Build the tacos.\n", "tacos")]
+    [InlineData("When there are 3 carcasses the bones go in the pot.\n\n# Chicken broth\n\n- 3 chicken carcasses\n- water\n\n1. Boil and strain.\n", "bones")]
+    [InlineData("# Salsa\n\n- 1 lb tomatoes\n- 1 onion\n\n1. Broil til black.\n", "til")]
+    [InlineData("# Raspberry vinegar\n\n- 450 g raspberries\n- 500 ml vinegar\n- sugar\n\n1. Strain. For each 300 ml add 200 g sugar.\n", "add")]
+    public void Vet_WordThatIsNoFoodHere_IsNotAskedAbout(string recipe, string words) =>
+        Assert.DoesNotContain(Vet(recipe).Findings, one => one.Ingredient == words || one.Message.Contains($"\"{words}\"", StringComparison.Ordinal));
+
+    // Source: Penn State Extension, Ways with applesauce: lemon juice does it no harm; USDA AIB 539 (2015) Guide 2 p. 2-7 to 2-8.
+    [Theory]
+    [InlineData("1 tbsp lemon juice", Outcome.BoilingWater)]
+    [InlineData("1 tbsp butter", Outcome.BoilingWaterAfterChanges)]
+    [InlineData("2 lb dates", Outcome.TestedRecipeOnly)]
+    public void Vet_ApplesauceWithAnotherThing_TakesLemonAlone(string line, Outcome outcome) =>
+        Assert.Equal(outcome, Vet($"# Applesauce\n\n- 4 lb apples\n- 1 cup water\n- {line}\n\n1. Peel, core and simmer the apples in the water 20 minutes. Mash, and bring to a boil.\n2. Fill hot pint jars, 1/2 inch headspace. Process in a boiling-water canner.\n").Outcome);
+
+    // Source: USDA AIB 539 (2015) Guide 4 p. 4-18: each hazard is said once.
+    [Fact]
+    public void Vet_MashedSoup_IsToldOnce() =>
+        Assert.Single(Vet("# Bean soup\n\n- 2 cans pinto beans\n- 1 quart broth\n\n1. Boil, and mash them well.\n").Findings, static one => one.Rule == "dense" && one.Ingredient is null);
+
+    // Source: USDA AIB 539 (2015) Guide 4 p. 4-18: the main foods are plain pieces; a seasoning is free.
+    [Theory]
+    [InlineData("1 tsp grated ginger", false)]
+    [InlineData("2 lb carrots, grated", true)]
+    public void Vet_GratedSeasoning_IsNoPreparedFood(string line, bool asked) =>
+        Assert.Equal(asked, Vet($"# Chicken soup\n\n- 2 lb boneless chicken, cubed\n- {line}\n- 3 quarts chicken broth\n\n1. Boil the chicken in the broth 30 minutes. Add the rest and boil 5 minutes.\n").Findings.Any(static one => one.Rule == "prepared-food"));
+
+    // Source: 21 CFR 182.10: black cumin (Nigella sativa) is a spice.
+    [Fact]
+    public void Vet_NigellaSeed_IsNoNut() =>
+        Assert.DoesNotContain(Vet("# Flatbread\n\n- 500 g bread flour\n- 7 g yeast\n- 300 ml water\n- 1 tsp nigella seeds\n\n1. Knead, prove and bake.\n").Findings, static one => one.Rule == "nut");
+
+    private static VettingReport Vet(string recipe) => Vetter.Vet(recipe, Kitchen.Unknown);
+}
