@@ -45,7 +45,8 @@ internal sealed class CategoryRows(RowTable<ProcessRow> processes, RuleLists lis
     /// <summary>The category's own rows, in the jars that every main food allows.</summary>
     public ImmutableArray<ProcessRow> Of(CategoryCard card, Batch batch, Acidity acidity, List<RawFinding> all)
     {
-        HashSet<string> products = new(card.Products, StringComparer.Ordinal);
+        bool seafood = !card.SeafoodProducts.IsEmpty && batch.InJar.Any(item => item.Has("seafood") && !Removes(item, all, _mending));
+        HashSet<string> products = new(seafood ? card.SeafoodProducts : card.Products, StringComparer.Ordinal);
         HashSet<string>? jars = null;
         foreach (BatchItem item in batch.InJar)
         {

@@ -72,6 +72,7 @@ internal static class CardImage
                 to.List(gate.Sources, to.Text);
             });
             to.Number(card.IsSmooth ? 1 : 0);
+            to.List(card.SeafoodProducts, to.Text);
         });
 
     /// <summary>The hazard cards in the order of their rules.</summary>
@@ -97,5 +98,5 @@ internal static class CardImage
         at.List(at.Check),
         at.List(at.Check),
         at.List(at.Check),
-        at.List(() => new Gate(at.Text(), at.Number() != 0, (FindingLevel)at.Number(), at.Check(), at.Text(), at.Text(), at.List(at.Text)))) { IsSmooth = at.Number() != 0 });
+        at.List(() => new Gate(at.Text(), at.Number() != 0, (FindingLevel)at.Number(), at.Check(), at.Text(), at.Text(), at.List(at.Text)))) { IsSmooth = at.Number() != 0, SeafoodProducts = at.List(at.Text) });
 }

@@ -109,15 +109,21 @@ internal static class CardReader
                 fields["name"],
                 fields["dish"],
                 fields["method"],
-                [.. fields.GetValueOrDefault("products", string.Empty).Split("||", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)],
+                Products(fields, "products"),
                 int.TryParse(fields["rank"], System.Globalization.CultureInfo.InvariantCulture, out int rank) ? rank : 0,
                 fields.GetValueOrDefault("acid", string.Empty),
                 fields.GetValueOrDefault("longest time", string.Empty) == "yes",
                 [.. lists["Applies"]],
                 [.. lists["Core"]],
                 [.. lists["Allowed"]],
-                [.. gates]) { IsSmooth = fields.GetValueOrDefault("smooth", string.Empty) == "yes" };
+                [.. gates]) {
+                    IsSmooth = fields.GetValueOrDefault("smooth", string.Empty) == "yes",
+                    SeafoodProducts = Products(fields, "seafood products"),
+                };
     }
+
+    private static ImmutableArray<string> Products(Dictionary<string, string> fields, string field) =>
+        [.. fields.GetValueOrDefault(field, string.Empty).Split("||", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
 
     private static void AddGate(string file, string[] header, string[] cells, int line, List<Gate> gates, List<PackFault> faults)
     {

@@ -32,6 +32,9 @@ public sealed record CategoryCard(
 {
     /// <summary>Whether what goes into the jar is smooth, strained or dry by itself, so that "mashed" or "grated" in a line of the list says nothing against it.</summary>
     public bool IsSmooth { get; init; }
+
+    /// <summary>Products that govern in place of the others where seafood stays in the jar; empty where seafood changes nothing.</summary>
+    public ImmutableArray<string> SeafoodProducts { get; init; } = [];
 }
 
 /// <summary>One gate of a category.</summary>

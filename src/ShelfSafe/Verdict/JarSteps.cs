@@ -165,7 +165,7 @@ internal sealed class JarSteps
         for (int i = from; i < all.Count; i++)
         {
             bool device = _words.Is("heat-device", all[i].Plain) && !(canner && _words.Is("heat-beside-canner", all[i].Plain));
-            bool adjective = i + 1 < all.Count && _words.Is("heat-liquid", all[i + 1].Plain);
+            bool adjective = i + 1 < all.Count && (_words.Is("heat-liquid", all[i + 1].Plain) || IsOfAFood(all, i, read));
             bool verb = _words.Is("heat-verb", all[i].Plain) && !canner && !adjective;
             if ((device || (verb && !IsForAnotherFilling(all, i, read))) && !_denials.OfHeat(all, i))
             {
@@ -175,6 +175,11 @@ internal sealed class JarSteps
 
         return null;
     }
+
+    // "Pack the smoked trout", "fill the jars with the cooked beans": a state of the food, told by an article before it.
+    private bool IsOfAFood(IReadOnlyList<PlacedWord> all, int heat, ReadText read) =>
+        heat > 0 && _words.Is("step-article", all[heat - 1].Plain) && all[heat].Plain.EndsWith("ed", StringComparison.Ordinal)
+        && read.Mentions.Any(mention => mention.Start == all[heat + 1].Start || (mention.Start == all[heat].Start && mention.End > all[heat].End));
 
     // "Heat the juice again, fill the jars": a food is heated, and a jar is filled behind it.
     private bool IsForAnotherFilling(IReadOnlyList<PlacedWord> all, int heat, ReadText read)
