@@ -29,6 +29,9 @@ internal enum FormulaFaultKind
     /// <summary>It does not say that the juice is bottled.</summary>
     Fresh,
 
+    /// <summary>Its word means the tested food in one country and another elsewhere.</summary>
+    Ambiguous,
+
     /// <summary>The line does not say that the acid goes into each jar.</summary>
     NotPerJar,
 
@@ -42,6 +45,6 @@ internal enum FormulaFaultKind
 /// <param name="Allowed">The amount that would fit, in words, or empty.</param>
 internal sealed record FormulaFault(FormulaFaultKind Kind, FormulaSlot? Slot, FormulaLine? Line, string Allowed)
 {
-    /// <summary>Whether naming the bottle or the jar mends it.</summary>
-    public bool IsMended => Kind is FormulaFaultKind.Unlabelled or FormulaFaultKind.Fresh or FormulaFaultKind.NotPerJar;
+    /// <summary>Whether naming the bottle, the food or the jar mends it.</summary>
+    public bool IsMended => Kind is FormulaFaultKind.Unlabelled or FormulaFaultKind.Fresh or FormulaFaultKind.Ambiguous or FormulaFaultKind.NotPerJar;
 }

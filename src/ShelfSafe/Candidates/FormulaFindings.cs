@@ -31,13 +31,14 @@ internal sealed class FormulaFindings(HazardRoom hazards, WordTable words)
         {
             FormulaFaultKind.Unlabelled or FormulaFaultKind.Weak => "weak-vinegar",
             FormulaFaultKind.Fresh => "fresh-citrus",
+            FormulaFaultKind.Ambiguous => "regional-word",
             FormulaFaultKind.Unmeasured => "unmeasured",
             FormulaFaultKind.NewFood when item?.Food is null => "unidentified",
             FormulaFaultKind.NewFood => "untested-food",
             FormulaFaultKind.TooMuch or FormulaFaultKind.TooLittle or FormulaFaultKind.Missing or FormulaFaultKind.NotPerJar or FormulaFaultKind.Step => "proportions",
         };
         RawFinding raised = hazards.Raise(rule, item, batch, level: FindingLevel.Change);
-        if (fault.IsMended && rule != "proportions")
+        if (fault.IsMended && fault.Kind is not (FormulaFaultKind.NotPerJar or FormulaFaultKind.Ambiguous))
         {
             return raised;
         }
@@ -62,6 +63,7 @@ internal sealed class FormulaFindings(HazardRoom hazards, WordTable words)
             FormulaFaultKind.Weak => (Say("fault.weak"), Say("fault.weak.instead")),
             FormulaFaultKind.NotPerJar => (Say("fault.not-per-jar"), Say("fault.not-per-jar.instead")),
             FormulaFaultKind.Step => (Say("fault.step"), raised.Instead),
+            FormulaFaultKind.Ambiguous => (raised.Message, Say("fault.ambiguous.instead")),
             FormulaFaultKind.Unlabelled or FormulaFaultKind.Fresh => (raised.Message, raised.Instead),
         };
     }

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Numerics;
+using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
 
@@ -106,7 +107,10 @@ internal sealed class FormulaIndex
     }
 
     /// <summary>How many items are no seasoning: a formula that takes fewer of them cannot cover the batch.</summary>
-    public static int Foods(Batch batch) => batch.InJar.Count(item => !IsSeasoning(item));
+    public static int Foods(Batch batch) => batch.InJar.Where(item => !IsSeasoning(item) && !IsOneMeaning(item)).Count() + batch.InJar.Where(item => !IsSeasoning(item) && IsOneMeaning(item)).Select(static item => item.Line).Distinct().Count();
+
+    // One meaning of a word that has two: whichever fits counts as the word.
+    private static bool IsOneMeaning(BatchItem item) => item.Ingredient.Match is OneOf;
 
     // "Pepper" may be the spice or the vegetable; the formula itself decides that.
     private static bool IsSeasoning(BatchItem item) => item.Has("dry-spice") || item.Has("salt") || item.Food?.Id == "food-colouring";

@@ -10,6 +10,9 @@ namespace ShelfSafe.Candidates;
 /// <param name="Shares">Whether its foods have one amount together ("3 cups celery and onion").</param>
 internal sealed record FormulaLine(ImmutableArray<BatchItem> Items, bool Sure, ImmutableArray<int> Options, bool Shares = false)
 {
+    /// <summary>Whether the line's word means this food in one country alone, and another elsewhere.</summary>
+    public bool Ambiguous { get; init; }
+
     /// <summary>The first item, for places and words.</summary>
     public BatchItem Item => Items[0];
 

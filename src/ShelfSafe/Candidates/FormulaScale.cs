@@ -49,6 +49,11 @@ internal sealed class FormulaScale(FormulaRow formula, double leastGrams, Limits
     {
         FormulaSlot slot = formula.Slots[at];
         _first[at] ??= line;
+        if (line.Ambiguous)
+        {
+            _faults.Add(new(FormulaFaultKind.Ambiguous, slot, line, string.Empty));
+        }
+
         if (slot.Role == FormulaRole.Free)
         {
             return;
@@ -82,10 +87,11 @@ internal sealed class FormulaScale(FormulaRow formula, double leastGrams, Limits
         }
     }
 
-    // The base that is least for its tested amount sets the scale; without a base the acid does, and no less than the heaviest food.
+    // The base that is least for its tested amount sets the scale, the salt of a ferment no less than its heaviest food; without a base the acid does, and no less than the heaviest food.
     private double Scale()
     {
         double scale = double.PositiveInfinity;
+        double salt = double.PositiveInfinity;
         double acid = 0;
         int heaviest = -1;
         for (int i = 0; i < formula.Slots.Length; i++)
@@ -106,14 +112,18 @@ internal sealed class FormulaScale(FormulaRow formula, double leastGrams, Limits
             {
                 acid = acid > 0 ? Math.Min(acid, ratio) : ratio;
             }
+            else if (slot.Foods.Contains("salt"))
+            {
+                salt = Math.Min(salt, ratio);
+            }
             else
             {
                 scale = Math.Min(scale, ratio);
             }
         }
 
-        return double.IsFinite(scale) ? scale
-            : Math.Max(acid, heaviest < 0 ? 0 : _yours[heaviest].High / formula.Slots[heaviest].High!.Value);
+        double most = heaviest < 0 ? 0 : _yours[heaviest].High / formula.Slots[heaviest].High!.Value;
+        return double.IsFinite(scale) ? scale : Math.Max(double.IsFinite(salt) ? salt : acid, most);
     }
 
     private void Compare(int at, double scale)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
 
@@ -44,6 +45,13 @@ internal static class FormulaSorter
         if (Whole(formula, items, printed, batch, shares: false) is { } whole)
         {
             lines.Add(whole with { Sure = whole.Sure && !printed.Shares });
+            return;
+        }
+
+        // A word with two meanings, of which the formula has one: the cook is asked to say which.
+        if (items[0].Ingredient.Match is OneOf && items.FirstOrDefault(item => !Options(formula, [item], printed, batch).IsEmpty) is { } meant)
+        {
+            lines.Add(Whole(formula, [meant], printed, batch, shares: false)! with { Ambiguous = true });
             return;
         }
 

@@ -55,6 +55,9 @@ internal sealed class RuleLists
     /// <summary>Kinds of dish whose tested recipes are themselves sieved, blended or boiled down.</summary>
     public const string SmoothKinds = "smooth-kinds";
 
+    /// <summary>Step facts that tell what becomes of the food; of an opened jar they say nothing.</summary>
+    public const string LaterFacts = "later-facts";
+
     /// <summary>Words for what thickens, looked for in the steps of a published recipe.</summary>
     public const string ThickenerWords = "thickener-words";
 
@@ -62,7 +65,7 @@ internal sealed class RuleLists
     public static readonly string[] All =
     [
         KeptTraits, StepTraits, BodyTraits, SwellingTraits, WetTraits, WetFacts, AcidKinds, StewKinds, DryKinds, MendingRules,
-        BulkGroups, SolidGroups, ListedGroups, PlainGroups, HarmlessGroups, AskedTraits, SmoothKinds, ThickenerWords,
+        BulkGroups, SolidGroups, ListedGroups, PlainGroups, HarmlessGroups, AskedTraits, SmoothKinds, ThickenerWords, LaterFacts,
     ];
 
     private readonly RowTable<Row> _rows;

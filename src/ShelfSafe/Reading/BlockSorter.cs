@@ -174,7 +174,7 @@ internal sealed class BlockSorter
             return;
         }
 
-        if (row.IsHeader && !shape.HasAmount)
+        if (row.IsHeader && (!shape.HasAmount || YieldFinder.IsBare(row.Text.Text)))
         {
             return; // column names, inside the ingredient block
         }

@@ -33,7 +33,7 @@ internal static class ProsePhrases
             int end = PhraseEnd(text, at);
             end = WithoutJoint(text, at, end);
             MappedText phrase = sentence.Cut(at, end);
-            if (HasFoodWord(phrase.Text))
+            if (HasFoodWord(phrase.Text) && !IsForTheCanner(text, at, end))
             {
                 phrases.Add(phrase);
             }
@@ -42,6 +42,16 @@ internal static class ProsePhrases
         }
 
         return phrases;
+    }
+
+    // "Put 4 quarts of water in the canner": none of it goes into a jar.
+    private static bool IsForTheCanner(string text, int at, int end)
+    {
+        ReadOnlySpan<char> rest = text.AsSpan(end);
+        int clause = rest.IndexOfAny('.', ';', ',');
+        return text.AsSpan(at, end - at).TrimEnd().EndsWith("water", StringComparison.OrdinalIgnoreCase)
+            && (rest.StartsWith(" in ", StringComparison.OrdinalIgnoreCase) || rest.StartsWith(" into ", StringComparison.OrdinalIgnoreCase))
+            && rest[..(clause < 0 ? rest.Length : clause)].Contains("canner", StringComparison.OrdinalIgnoreCase);
     }
 
     private static bool IsAmountAt(string text, int at)

@@ -12,6 +12,18 @@ internal static class YieldFinder
 
     private static readonly SearchValues<string> _anyName = SearchValues.Create(_names, StringComparison.OrdinalIgnoreCase);
 
+    private static readonly string[] _vessels = ["pint", "pints", "quart", "quarts", "jar", "jars", "people", "persons", "servings"];
+
+    /// <summary>Whether a text says for how many jars or people it is, and nothing else: "for 7 quarts".</summary>
+    public static bool IsBare(string text)
+    {
+        string[] all = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        return all is [var lead, var number, var vessel]
+            && lead.Equals("for", StringComparison.OrdinalIgnoreCase)
+            && AmountScan.NumberEnd(number, 0) == number.Length
+            && _vessels.Contains(vessel.ToLowerInvariant(), StringComparer.Ordinal);
+    }
+
     /// <summary>The yield as printed, if the line is one: "Serves 8", "Yield: 6 pints", "For 6".</summary>
     public static string? Find(string text)
     {

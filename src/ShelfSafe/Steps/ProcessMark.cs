@@ -25,6 +25,9 @@ internal sealed record ProcessMark(int At, int End)
     /// <summary>Whether its time is for venting, cooling or standing, no process.</summary>
     public bool Vents { get; init; }
 
+    /// <summary>Whether its size measures water, and names no jar.</summary>
+    public bool Pours { get; init; }
+
     /// <summary>Whether it says that jars of the named size are filled.</summary>
     public bool Fills { get; init; }
 

@@ -32,6 +32,11 @@ internal sealed class ProcessWords
         Say("vent|vented|venting|exhaust|exhausted ..8 # minute|min|mins", mark => mark with { Vents = true });
         Say("# minute|min|mins ..4 vent|venting", mark => mark with { Vents = true });
         Say("if|when|where ..6 less|under|shorter ..1 # minute|min|mins", mark => mark with { Vents = true }); // "sterilize the jars if you process less than 10 minutes"
+        // What is added at an altitude: "10 minutes longer above 1,000 ft", but not "10 minutes, longer above 1,000 ft".
+        Add("# minute|min|mins longer|more|extra|additional ..3 above|over|altitude|altitudes|every|each|higher|up", (tokens, at, end) => new(at, end) { Vents = tokens[at + 2].Start - tokens[at + 1].End == 1 });
+        Say("add|adding|plus|increase|extra ..5 # minute|min|mins ..4 above|over|altitude|altitudes|every|each|higher", mark => mark with { Vents = true });
+        Say("altitude|altitudes|above|over ..5 add|adding|increase|extra ..5 # minute|min|mins", mark => mark with { Vents = true });
+        Say("# pint|quart|qt|gallon of? ..1 water", mark => mark with { Pours = true }); // water for the canner
         Say("stand|rest|wait|cool ..3 # minute|min|mins", mark => mark with { Vents = true });
         Say("fill|pack|ladle|pour|spoon|put|funnel ..8 jar|pint|quart|gallon", mark => mark with { Fills = true });
         Say("jar|pint|quart|gallon ..2 inch|headspace", mark => mark with { Fills = true });
@@ -90,7 +95,7 @@ internal sealed class ProcessWords
             }
         }
 
-        marks.RemoveAll(mark => mark.Minutes is not null && marks.Exists(other => other.Vents && other.At <= mark.At && other.End >= mark.End));
+        marks.RemoveAll(mark => marks.Exists(other => (mark.Minutes is not null && other.Vents || mark.Jar is not null && other.Pours) && other.At <= mark.At && other.End >= mark.End));
         return marks;
     }
 

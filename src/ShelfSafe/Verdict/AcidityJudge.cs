@@ -36,7 +36,9 @@ internal sealed class AcidityJudge(Limits limits, RuleLists lists)
             return acid ? Acidity.Acid : wet ? Acidity.LowAcid : Acidity.Dry;
         }
 
-        return (acid || borderline) && (!low || Counts(batch)) ? Acidity.Acidified : Acidity.LowAcid;
+        // Cabbage in its brine makes its own acid.
+        bool sours = batch.IsKind("fermented-vegetable") && batch.InJar.Any(static item => item.Has("salt"));
+        return (acid || borderline || sours) && (!low || Counts(batch)) ? Acidity.Acidified : Acidity.LowAcid;
     }
 
     // Dry goods that were wetted or cooked are dry no longer; only a mix that is cooked later, from its tag, stays dry.

@@ -19,6 +19,7 @@ internal sealed class BatchRoom
     private readonly JarSteps _jarSteps;
     private readonly LaterSteps _laterSteps;
     private readonly RuleList _dryKinds;
+    private readonly RuleList _later;
     private readonly Dictionary<string, string> _nouns = new(StringComparer.Ordinal);
 
     /// <summary>Prepares the readers of a pack.</summary>
@@ -31,6 +32,7 @@ internal sealed class BatchRoom
         _jarSteps = new(words, texts);
         _laterSteps = new(words);
         _dryKinds = pack.Tables.Lists.Of(RuleLists.DryKinds);
+        _later = pack.Tables.Lists.Of(RuleLists.LaterFacts);
         List<PackFault> faults = [];
         CsvTable.Read("dish-nouns.csv", pack.Text("dish-nouns.csv"), ["kind", "noun"], row => _nouns[row.Text("kind")] = row.Text("noun"), faults);
         _jarAcid = new(JarAcid.Read(pack.Text("jar-acid.csv"), faults), words);
@@ -60,7 +62,7 @@ internal sealed class BatchRoom
             facts = facts.Add(later);
         }
 
-        facts = facts.AddRange(_jarSteps.Find(part, facts));
+        facts = ServingSteps.WithoutLater(facts.AddRange(_jarSteps.Find(part, facts)), _later);
         if (facts.Any(static fact => fact.Id == LaterSteps.Used))
         {
             facts = _laterSteps.OwnUses(part, facts, _dishes.Kinds(part.Name ?? recipe.Title, [], facts, []).Any(kind => _dryKinds.Contains(kind.Id)));

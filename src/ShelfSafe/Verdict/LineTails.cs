@@ -15,6 +15,7 @@ internal sealed class LineTails
     private readonly ReadTexts _texts;
     private readonly RuleList _plain;
     private readonly Denials _denials;
+    private readonly StepVerbs _verbs;
     private readonly TextNote<State[]> _states;
     private readonly TextNote<(int Start, int End)?> _doubt;
     private readonly TextNote<(int Start, int End)?> _second;
@@ -22,7 +23,7 @@ internal sealed class LineTails
     /// <summary>Prepares the notes that it takes of lines.</summary>
     public LineTails(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, RuleLists lists)
     {
-        (_catalogue, _words, _texts, _denials) = (catalogue, words, texts, new(words));
+        (_catalogue, _words, _texts, _denials, _verbs) = (catalogue, words, texts, new(words), new(words));
         _plain = lists.Of(RuleLists.PlainGroups);
         _states = texts.Note<State[]>(text => [.. States(text)]);
         _doubt = texts.Note(DoubtIn);
@@ -50,7 +51,7 @@ internal sealed class LineTails
                 || IsRead(mention, named ??= Named(own))
                 || _words.Is("step-not-food", mention.Words) || _words.Is("step-verb", mention.Words) || _words.Is("line-not-food", mention.Words)
                 || mention.Match.Candidates.All(food => food.Group == "water" || (food.Acidity == FoodAcidity.Dry && !_catalogue.Traits.CountsFromSteps(food)) || (food.Id == "brine" && read.Placed.Any(static word => word.Plain.StartsWith("soak", StringComparison.Ordinal))))
-                || Tool(text, mention.End) || _denials.LeavesOut(read.Before(mention.Start)))
+                || IsOwnFlesh(mention, read, own) || _verbs.Is(text, mention) || Tool(text, mention.End) || _denials.LeavesOut(read.Before(mention.Start)))
             {
                 continue;
             }
@@ -65,6 +66,10 @@ internal sealed class LineTails
         string[] all = mention.Words.Split(' ');
         return (mention.Match.Candidates.Any(_catalogue.Traits.CountsBeyondFat) ? all[^1..] : all).Any(read.Contains);
     }
+
+    // "Clams, enough for 3 quarts of meat": the meat of the listed animal; "with meat" is some other.
+    private bool IsOwnFlesh(FoodMention mention, ReadText read, List<BatchItem> own) =>
+        _words.Is("own-flesh", mention.Words) && own.Exists(item => item.Food is { Group: "seafood" or "poultry" or "meat" }) && read.Before(mention.Start) is not [.., "and" or "with" or "plus" or "or"];
 
     /// <summary>A word that says the food was prepared in a way for which no process was set.</summary>
     /// <param name="line">The line.</param>

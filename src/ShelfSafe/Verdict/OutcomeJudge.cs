@@ -9,7 +9,8 @@ namespace ShelfSafe.Verdict;
 /// <summary>What one dish came to.</summary>
 /// <param name="Lead">The category or formula that is named, or <see langword="null"/>.</param>
 /// <param name="Reasons">How it was reached, one sentence a step.</param>
-internal sealed record DishOutcome(Outcome Outcome, Candidate? Lead, List<string> Reasons);
+/// <param name="Acidity">Class of the dish: as its foods tell, or as the published process that it falls under tells.</param>
+internal sealed record DishOutcome(Outcome Outcome, Candidate? Lead, List<string> Reasons, Acidity Acidity);
 
 /// <summary>The one place that makes an outcome of acidity, findings and candidates. It only tightens.</summary>
 internal sealed class OutcomeJudge(Limits limits, RuleLists lists, WordTable words)
@@ -19,18 +20,20 @@ internal sealed class OutcomeJudge(Limits limits, RuleLists lists, WordTable wor
     /// <summary>The outcome of one dish.</summary>
     public DishOutcome Of(Batch batch, Acidity acidity, IReadOnlyList<RawFinding> found, IReadOnlyList<Candidate> candidates)
     {
-        List<string> reasons = [words[$"reason.acidity.{Names.Of(acidity)}"]];
         Candidate? lead = Best(candidates);
+        // Cabbage in its brine, fruit with bottled lemon juice: what boiling water may process keeps by the acid of the published recipe.
+        acidity = acidity == Acidity.LowAcid && lead is { Method: "boiling-water", Judgement: not Judgement.Refuses } ? Acidity.Acidified : acidity;
+        List<string> reasons = [words[$"reason.acidity.{Names.Of(acidity)}"]];
         if (batch.InJar.IsEmpty)
         {
             reasons.Add(words["reason.nothing-read"]);
-            return new(Outcome.CannotTell, null, reasons);
+            return new(Outcome.CannotTell, null, reasons, acidity);
         }
 
         if (batch.NotAJar == "yes" && lead is not { Kind: "formula", Judgement: not Judgement.Refuses })
         {
             reasons.Add(words.With(batch.Dish[0] is 'a' or 'e' or 'i' or 'o' or 'u' ? "reason.not-a-jar-food-vowel" : "reason.not-a-jar-food", batch.Dish));
-            return new(Outcome.NotAJarFood, null, reasons);
+            return new(Outcome.NotAJarFood, null, reasons, acidity);
         }
 
         bool stop = found.Any(finding => finding.Level == FindingLevel.Stop);
@@ -38,13 +41,13 @@ internal sealed class OutcomeJudge(Limits limits, RuleLists lists, WordTable wor
         if (lead is { Judgement: not Judgement.Refuses } && !stop && !(lead.Method == "dry" && (change || lead.Findings.Any(finding => finding.Level == FindingLevel.Change))))
         {
             reasons.Add(lead.Reason);
-            return new(Permitted(lead), lead, reasons);
+            return new(Permitted(lead), lead, reasons, acidity);
         }
 
         if (acidity == Acidity.Dry && !stop && !change && lead is not { Method: "dry", Judgement: Judgement.AdmitsAfter } && !IsPaste(batch))
         {
             reasons.Add(words["reason.dry-storage"]);
-            return new(Outcome.DryStorage, lead, reasons);
+            return new(Outcome.DryStorage, lead, reasons, acidity);
         }
 
         if (lead is not null)
@@ -52,7 +55,7 @@ internal sealed class OutcomeJudge(Limits limits, RuleLists lists, WordTable wor
             reasons.Add(lead.Reason);
         }
 
-        return new(WithoutProcess(batch, acidity, found, lead, reasons), lead, reasons);
+        return new(WithoutProcess(batch, acidity, found, lead, reasons), lead, reasons, acidity);
     }
 
     /// <summary>A printed time or jar that falls short of the published one must be changed first.</summary>

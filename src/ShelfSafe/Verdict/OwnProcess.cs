@@ -68,10 +68,12 @@ internal sealed class OwnProcess(HazardRoom hazards, WordTable table)
     private RawFinding Compare(PrintedProcess printed, ImmutableArray<ProcessRow> rows, ImmutableArray<ProcessRow> overruled, Batch batch, Kitchen kitchen, string words)
     {
         bool method = printed.Method is null || rows.Any(row => row.Method == printed.Method);
+        // Where the text tells to add something for the altitude, its figure is the one for low ground.
+        Kitchen meant = batch.Says("altitude-named") ? kitchen with { AltitudeFeet = null } : kitchen;
         // Of several products in one jar each has its own time: the shortest is not enough.
-        bool met = method && rows.GroupBy(row => row.Product, StringComparer.Ordinal).All(product => product.Any(row => (printed.Method is null || row.Method == printed.Method) && Meets(printed, row, kitchen)));
+        bool met = method && rows.GroupBy(row => row.Product, StringComparer.Ordinal).All(product => product.Any(row => (printed.Method is null || row.Method == printed.Method) && Meets(printed, row, meant)));
         // The shorter of two published times is no guess; the longer one is shown beside it.
-        bool shorter = !met && method && overruled.Any(row => Meets(printed, row, kitchen));
+        bool shorter = !met && method && overruled.Any(row => Meets(printed, row, meant));
         RawFinding raised = hazards.Raise("own-process", null, batch, printed.Span, words, met ? FindingLevel.Note : shorter ? FindingLevel.Caution : FindingLevel.Change);
         return With(raised, Published(rows, kitchen));
     }

@@ -15,6 +15,11 @@ internal sealed class StepVerbs(LineWordTable words)
             return true; // "about the size of a rice grain", "keeps like any preserve"
         }
 
+        if (mention.Words.EndsWith("ing", StringComparison.Ordinal) && words.Is("gerund-lead", LastWord(before)))
+        {
+            return true; // "chilled for 6 hours after dressing"
+        }
+
         if (after.Length == 0 || after[0] != ' ')
         {
             return EndsIn(before, "across the") || EndsIn(before, "against the");

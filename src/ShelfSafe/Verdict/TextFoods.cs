@@ -1,3 +1,4 @@
+using ShelfSafe.Candidates;
 using ShelfSafe.Core;
 using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
@@ -35,8 +36,8 @@ internal sealed class TextFoods
     /// <param name="recipe">The recipe.</param>
     /// <param name="part">The dish.</param>
     /// <param name="batch">Its batch.</param>
-    /// <param name="plain">Whether an open category leads: then every state in the title ("shredded") speaks against it, else only what no tested recipe is ("creamy").</param>
-    public IEnumerable<(SourceSpan Span, string Words)> InTitle(Recipe recipe, RecipePart part, Batch batch, bool plain, Lazy<HashSet<string>> listed)
+    /// <param name="lead">Where an open category leads, every state in the title ("shredded") speaks against it but those of its own name, else only what no tested recipe is ("creamy").</param>
+    public IEnumerable<(SourceSpan Span, string Words)> InTitle(Recipe recipe, RecipePart part, Batch batch, Candidate? lead, Lazy<HashSet<string>> listed)
     {
         string title = part.Name ?? recipe.Title ?? string.Empty;
         int at = recipe.Text.IndexOf(title, StringComparison.Ordinal);
@@ -55,7 +56,9 @@ internal sealed class TextFoods
             }
         }
 
-        foreach (PlacedWord word in read.Placed)
+        bool plain = lead?.Kind == "category";
+        string[] name = plain ? WordFolding.Words(lead!.Name) : [];
+        foreach (PlacedWord word in read.Placed.Where(word => !name.Contains(word.Plain, StringComparer.Ordinal)))
         {
             if (_words.Is("title-state-any", word.Plain) || (plain && _words.Is("title-state", word.Plain)))
             {
@@ -145,7 +148,7 @@ internal sealed class TextFoods
     private Additions AdditionsOf(ReadText read)
     {
         string[] all = read.Folded;
-        int share = Array.FindIndex(all, word => _words.Is("batch-share", word));
+        int share = Array.FindIndex(all, word => _words.Is("batch-share", word) && !(read.Mentions.Length == 0 && _words.Is("batch-whole", word)));
         bool ofBatch = share >= 0 && all.Skip(share + 1).Take(2).Any(word => word is "batch" or "recipe" or "quantity" or "quantities" or "amounts");
         return new(ofBatch, ofBatch || read.Has("step-return-word") ? [] : [.. read.Mentions.Where(mention => IsMore(read, mention.Start) && IsBulk(mention))]);
     }

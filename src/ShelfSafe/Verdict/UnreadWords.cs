@@ -50,12 +50,16 @@ internal sealed class UnreadWords
         foreach (PlacedWord word in read.Placed.Any(word => _words.Is("step-acts", word.Plain)) ? read.Placed : [])
         {
             bool mentioned = read.Mentions.Any(mention => mention.Start < word.End && mention.End > word.Start);
-            if (!mentioned && word.Plain.Length >= 3 && char.IsLetter(word.Plain[0]) && !word.Plain.Any(char.IsAsciiDigit) && Look(word) is { } unread)
+            if (!mentioned && word.Plain.Length >= 3 && char.IsLetter(word.Plain[0]) && !word.Plain.Any(char.IsAsciiDigit) && !IsAHeight(read.Text, word) && Look(word) is { } unread)
             {
                 yield return unread;
             }
         }
     }
+
+    // "1,001-3,000 feet" is an altitude; "4 feet" may be a pig's.
+    private static bool IsAHeight(string text, PlacedWord word) =>
+        word.Plain is "feet" or "foot" && text.AsSpan(0, word.Start).TrimEnd() is [.., var hundreds, var tens, var ones] && char.IsAsciiDigit(hundreds) && char.IsAsciiDigit(tens) && char.IsAsciiDigit(ones);
 
     private Unread? Look(PlacedWord place)
     {

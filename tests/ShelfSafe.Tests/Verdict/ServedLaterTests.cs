@@ -1,0 +1,47 @@
+using ShelfSafe.Core;
+using ShelfSafe.Verdict;
+using Xunit;
+using static ShelfSafe.Tests.Changes.WorkFixture;
+
+namespace ShelfSafe.Tests.Verdict;
+
+/// <summary>What a text says behind the canner of the day the jar is opened changes nothing; what goes into the jar does.</summary>
+/// <remarks>Source: USDA Complete Guide to Home Canning, AIB 539 (rev. 2015), Guide 4, p. 4-17 to 4-18 (mash and thicken after opening).</remarks>
+public class ServedLaterTests
+{
+    private static VettingReport Vet(string before, string after, string notes = "") => VetPints(
+        "# Carrots in water\n\n- 11 lb carrots, sliced\n- 1 tsp salt per quart\n- water\n\nSimmer the carrots 5 minutes." + before
+        + " Fill hot pints with the carrots and the cooking water, 1 inch headspace. Process in the pressure canner 30 minutes." + after + notes + "\n");
+
+    [Theory]
+    [InlineData("Good as a base for stew or pot pie.")]
+    [InlineData("With grilled cheese sandwiches.")]
+    [InlineData("Mash with butter for a side dish.")]
+    [InlineData("Drain and mash with butter when you open the jar.")]
+    [InlineData("Kids like it with crackers.")]
+    [InlineData("Makes a quick supper with dumplings.")]
+    [InlineData("Thicken with flour at serving time.")]
+    [InlineData("Double the batch, the proportions stay the same.")]
+    public void Vet_ANoteOnServingBehindTheCanner_ChangesNothing(string note)
+    {
+        Assert.Equal(Outcome.Pressure, Vet(string.Empty, " " + note).Outcome);
+        Assert.Equal(Outcome.Pressure, Vet(string.Empty, string.Empty, "\n\n## Notes\n\n" + note).Outcome);
+    }
+
+    [Theory]
+    [InlineData("Mash with butter for a side dish.")]
+    [InlineData("Thicken with flour at serving time.")]
+    [InlineData("Good with a cup of cream.")]
+    public void Vet_TheSameWordsBeforeTheJarsAreFilled_Count(string words) =>
+        Assert.NotEqual(Outcome.Pressure, Vet(" " + words, string.Empty).Outcome);
+
+    [Theory]
+    [InlineData("Good with a cup of cream in it.")]
+    [InlineData("Great with a spoon of butter added before you close the jars.")]
+    [InlineData("Next time add butter to each jar, good for a side dish.")]
+    [InlineData("Double the carrots.")]
+    [InlineData("Half the recipe does not do.")]
+    [InlineData("Stir butter into the jars for a side dish.")]
+    public void Vet_WhatGoesIntoTheJarBehindTheCanner_Counts(string words) =>
+        Assert.NotEqual(Outcome.Pressure, Vet(string.Empty, " " + words).Outcome);
+}
