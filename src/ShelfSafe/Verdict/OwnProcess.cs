@@ -11,7 +11,8 @@ using ShelfSafe.Steps;
 namespace ShelfSafe.Verdict;
 
 /// <summary>Compares times, pressures and jars that a recipe prints with the published ones. A printed figure is never followed.</summary>
-internal sealed class OwnProcess(HazardRoom hazards, WordTable table)
+/// <param name="steam">What a steam canner takes, or <see langword="null"/>: up to it, its minutes are those of boiling water.</param>
+internal sealed class OwnProcess(HazardRoom hazards, WordTable table, CannerRow? steam)
 {
     private static readonly string[] Jars = ["half-pint", "pint", "pint-and-a-half", "quart", "half-gallon", "gallon"];
 
@@ -67,6 +68,9 @@ internal sealed class OwnProcess(HazardRoom hazards, WordTable table)
 
     private RawFinding Compare(PrintedProcess printed, ImmutableArray<ProcessRow> rows, ImmutableArray<ProcessRow> overruled, Batch batch, Kitchen kitchen, string words)
     {
+        // A steam canner has the minutes of boiling water, as far as it was tested.
+        bool steamed = printed.Method == "atmospheric-steam" && steam is { Does: "yes" } && !(printed.Minutes?.High > steam.MostMinutes);
+        printed = steamed ? printed with { Method = "boiling-water" } : printed;
         bool method = printed.Method is null || rows.Any(row => row.Method == printed.Method);
         // Where the text tells to add something for the altitude, its figure is the one for low ground.
         Kitchen meant = batch.Says("altitude-named") ? kitchen with { AltitudeFeet = null } : kitchen;

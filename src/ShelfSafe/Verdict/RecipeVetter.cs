@@ -50,7 +50,7 @@ public sealed class RecipeVetter
         _acidity = new(tables.Limits, tables.Lists);
         _categories = new(_hazards, tables);
         _formulas = FormulaRoom.Create(pack, _hazards);
-        _ownProcess = new(_hazards, WordTable.BuiltIn);
+        _ownProcess = new(_hazards, WordTable.BuiltIn, pack.Tables.Kitchen.Row("atmospheric-steam", "atmospheric-steam"));
         _lastLook = new(catalogue, words, texts, new PlainWords(pack.Text("plain-words.csv")), _hazards, weigher.Jars, tables.Limits, tables.Lists, _batches.JarAcid, _batches.StepFoods, new(words, texts));
         _outcomes = new(tables.Limits, tables.Lists, WordTable.BuiltIn);
         _cases = new(_hazards, _hazards.Text);

@@ -32,7 +32,7 @@ internal sealed class StepAdditions
         _measure = texts.Note(Measure);
     }
 
-    // A food that counts where the list does not name it, with the last of its words.
+    // A food that counts where the list does not name it, with the word by which the list would name it.
     private sealed record NewFood(FoodMention Mention, string Last);
 
     /// <summary>Each such food once, with its place.</summary>
@@ -71,10 +71,13 @@ internal sealed class StepAdditions
     {
         foreach (FoodMention mention in read.Mentions)
         {
-            string last = mention.Words.Split(' ')[^1];
+            string[] all = mention.Words.Split(' ');
+            // "The mince" is the listed meat; "soya mince" is known by its first word alone.
+            bool generic = _words.Is("step-generic", all[^1]);
+            string last = generic ? all[0] : all[^1];
             if (mention.Match.Candidates is { IsEmpty: false } candidates
                 && candidates.All(food => !_left.Contains(food.Group) || (!food.Has("thin-liquid") && food.Traits.Any(_asked.Contains)))
-                && !_words.Is("dish-word", last) && !_words.Is("step-generic", last) && !_words.Is("step-thing", mention.Words) && !_words.Is("step-not-food", mention.Words) && !_words.Is("line-not-food", mention.Words) && !_words.Is("step-verb", mention.Words)
+                && !_words.Is("dish-word", last) && !(generic && stepFoods.IsGeneric(mention.Words)) && !_words.Is("step-thing", mention.Words) && !_words.Is("step-not-food", mention.Words) && !_words.Is("line-not-food", mention.Words) && !_words.Is("step-verb", mention.Words)
                 && !stepFoods.IsNoFood(read, mention))
             {
                 yield return new(mention, last);

@@ -189,7 +189,7 @@ internal sealed class StepFoods
     }
 
     // "Raw meat" and "cooked beans" are as generic as "meat" and "beans".
-    private bool IsGeneric(string phrase)
+    internal bool IsGeneric(string phrase)
     {
         string[] parts = phrase.Split(' ');
         return _words.Is("step-generic", parts[^1]) && parts.SkipLast(1).All(part => _words.Is("filler", part) || _words.Is("prep", part) || _words.Is("size", part));

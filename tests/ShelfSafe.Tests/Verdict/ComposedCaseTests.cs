@@ -80,4 +80,39 @@ public class ComposedCaseTests
         Assert.Equal(Outcome.BoilingWater, report.Outcome);
         Assert.DoesNotContain(report.Ingredients, ingredient => ingredient.Line == 3);
     }
+
+    private const string Soup = "# Garden soup\n\n{0}- 2 lb carrots, sliced\n- 2 lb green beans, cut\n- 2 lb potatoes, cubed\n- 6 quarts beef broth\n\nBoil everything together 5 minutes. {1} Fill hot jars half full with the pieces, top up with the hot liquid, and process in a pressure canner. {2}\n";
+
+    // Source: USDA AIB 539 (rev. 2015), Guide 4, p. 4-18 (each food of a soup has a process of its own; no cured meat: NCHFP, Simply Soup, 2015).
+    [Theory]
+    [InlineData("", "", "", Outcome.Pressure)]
+    [InlineData("", "Stir in a cup of soya mince.", "", Outcome.PressureAfterChanges)]
+    [InlineData("", "Add the soya mince.", "", Outcome.PressureAfterChanges)]
+    [InlineData("", "", "For vegetarians use soya mince.", Outcome.PressureAfterChanges)]
+    [InlineData("*Everyone loves this, and Uncle wants bacon in his.*\n\n", "", "", Outcome.PressureAfterChanges)]
+    [InlineData("", "", "My husband will only eat it with bacon in his.", Outcome.PressureAfterChanges)]
+    public void Vet_FoodThatAnAsidePutsIn_IsAsked(string before, string step, string after, Outcome outcome) =>
+        Assert.Equal(outcome, VetPints(Soup.Replace("{0}", before, StringComparison.Ordinal).Replace("{1}", step, StringComparison.Ordinal).Replace("{2}", after, StringComparison.Ordinal)).Outcome);
+
+    // Source: NCHFP, Using atmospheric steam canners (minutes of boiling water, 45 at most); USDA AIB 539 (rev. 2015), Guide 2, p. 2-8 (applesauce: 20 minutes a pint at 1,345 feet).
+    [Theory]
+    [InlineData("20 minutes", Outcome.BoilingWater)]
+    [InlineData("10 minutes", Outcome.BoilingWaterAfterChanges)]
+    public void Vet_ASteamCanner_IsHeldAgainstBoilingWater(string time, Outcome outcome) =>
+        Assert.Equal(outcome, VetPints($"# Applesauce\n\n- 20 lb apples, peeled, cored\n- 1 cup water\n\nHeat the apples in the water until tender. Press them through a food mill. Bring the sauce back to a boil and fill hot pints. Process pints {time} in the atmospheric steam canner.\n").Outcome);
+
+    // Source: USDA AIB 539 (rev. 2015), Guide 4, p. 4-12 to 4-13 (mixed vegetables with crushed tomatoes).
+    [Theory]
+    [InlineData("4 cups", Outcome.Pressure)]
+    [InlineData("24 cups", Outcome.PressureAfterChanges)]
+    public void Vet_MixedVegetables_TakeAFewTomatoes(string tomatoes, Outcome outcome) =>
+        Assert.Equal(outcome, VetPints($"# Mixed vegetables\n\n- 6 cups sliced carrots\n- 6 cups whole-kernel corn\n- 6 cups cut green beans\n- 6 cups shelled lima beans\n- {tomatoes} crushed tomatoes\n- water\n\nBoil everything 5 minutes in water to cover. Fill hot pints with the vegetables and the liquid. Process in a pressure canner.\n").Outcome);
+
+    // Source: USDA AIB 539 (rev. 2015), Guide 2, p. 2-27 (blueberry pie filling with cook-type modified starch).
+    [Theory]
+    [InlineData("2 1/4 cups Clear Jel", Outcome.BoilingWater)]
+    [InlineData("2 1/4 cups instant Clear Jel", Outcome.TestedRecipeOnly)]
+    [InlineData("2 1/4 cups cornstarch", Outcome.TestedRecipeOnly)]
+    public void Vet_PieFilling_RestsOnItsStarch(string starch, Outcome outcome) =>
+        Assert.Equal(outcome, VetPints($"# Blueberry pie filling\n\n- 6 quarts blueberries\n- 6 cups sugar\n- {starch}\n- 7 cups cold water\n- 1/2 cup bottled lemon juice\n\nBlanch the berries for 1 minute and drain them. Cook the sugar, starch and water until thick and bubbling. Add the lemon juice and boil 1 minute. Fold in the berries, fill hot pints, and process in a boiling-water canner.\n").Outcome);
 }
