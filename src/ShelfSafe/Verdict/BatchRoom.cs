@@ -62,12 +62,13 @@ internal sealed class BatchRoom
             facts = facts.Add(later);
         }
 
-        facts = ServingSteps.WithoutLater(facts.AddRange(_jarSteps.Find(part, facts)), _later);
+        // Before the jars: a sentence taken for a use says nothing about them.
         if (facts.Any(static fact => fact.Id == LaterSteps.Used))
         {
             facts = _laterSteps.OwnUses(part, facts, _dishes.Kinds(part.Name ?? recipe.Title, [], facts, []).Any(kind => _dryKinds.Contains(kind.Id)));
         }
 
+        facts = ServingSteps.WithoutLater(facts.AddRange(_jarSteps.Find(part, facts)), _later);
         ImmutableArray<BatchItem> listed = _builder.Items(ingredients);
         ImmutableArray<BatchItem> items = [.. listed, .. _stepFoods.Find(part, part.Name ?? recipe.Title, facts, listed)];
         string[] headings = Headings(recipe, part);

@@ -26,6 +26,8 @@ internal sealed class OwnProcess(HazardRoom hazards, WordTable table, CannerRow?
             yield return raw;
         }
 
+        // "Fill hot quarts. Process 25 minutes": a time without a jar is for the one jar that the recipe names.
+        string? filled = batch.Printed.Select(static one => one.Jar).OfType<string>().Distinct(StringComparer.Ordinal).Take(2).ToArray() is [var only] ? only : null;
         foreach (PrintedProcess printed in batch.Printed)
         {
             string words = recipe.Text[printed.Span.Start..printed.Span.End].ReplaceLineEndings(" ");
@@ -40,14 +42,20 @@ internal sealed class OwnProcess(HazardRoom hazards, WordTable table, CannerRow?
                 continue;
             }
 
-            ImmutableArray<ProcessRow> fitting = Fitting(rows, printed.Jar, batch);
+            string? jar = printed.Jar ?? filled;
+            ImmutableArray<ProcessRow> fitting = Fitting(rows, jar, batch);
+            if (fitting.IsEmpty && printed.Jar is null)
+            {
+                continue; // told where the jar stands
+            }
+
             if (fitting.IsEmpty)
             {
                 yield return hazards.Raise("jar-too-large", null, batch, printed.Span, words, FindingLevel.Change);
             }
             else if (figures)
             {
-                yield return Compare(printed, fitting, Fitting(lead!.Overruled, printed.Jar, batch), batch, kitchen, words);
+                yield return Compare(printed, fitting, Fitting(lead!.Overruled, jar, batch), batch, kitchen, words);
             }
         }
     }

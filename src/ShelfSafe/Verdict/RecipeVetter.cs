@@ -6,6 +6,7 @@ using ShelfSafe.Hazards;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
 using ShelfSafe.Reading;
+using ShelfSafe.Steps;
 
 namespace ShelfSafe.Verdict;
 
@@ -129,6 +130,7 @@ public sealed class RecipeVetter
             found.Add(_hazards.Raise("unread", null, batch, ingredients[^1].Span, ingredients[^1].Words, FindingLevel.Stop));
         }
 
+        found = WithoutTestedJars(batch, acidity, found);
         List<Candidate> candidates = Categories(batch, acidity, found);
         FormulaAnswer? formula = _formulas.Of(batch, found);
         if (formula is not null)
@@ -165,6 +167,19 @@ public sealed class RecipeVetter
 
         endless = ingredients.Count > most;
         return ingredients;
+    }
+
+    // A half-gallon jar is rejected, but for what was tested in it: apple and grape juice.
+    private List<RawFinding> WithoutTestedJars(Batch batch, Acidity acidity, List<RawFinding> found)
+    {
+        StepFact[] large = [.. batch.Facts.Where(static fact => fact.Id == "unsafe-half-gallon")];
+        if (large.Length == 0)
+        {
+            return found;
+        }
+
+        List<RawFinding> rest = found.FindAll(finding => finding.Rule != "unsafe-method" || !Array.Exists(large, fact => finding.Spans.Contains(fact.Span)));
+        return Categories(batch, acidity, rest).Exists(static one => one.Judgement != Judgement.Refuses && one.Processes.Any(static row => row.Jar == "half-gallon")) ? rest : found;
     }
 
     private List<Candidate> Categories(Batch batch, Acidity acidity, List<RawFinding> found)

@@ -115,4 +115,31 @@ public class ComposedCaseTests
     [InlineData("2 1/4 cups cornstarch", Outcome.TestedRecipeOnly)]
     public void Vet_PieFilling_RestsOnItsStarch(string starch, Outcome outcome) =>
         Assert.Equal(outcome, VetPints($"# Blueberry pie filling\n\n- 6 quarts blueberries\n- 6 cups sugar\n- {starch}\n- 7 cups cold water\n- 1/2 cup bottled lemon juice\n\nBlanch the berries for 1 minute and drain them. Cook the sugar, starch and water until thick and bubbling. Add the lemon juice and boil 1 minute. Fold in the berries, fill hot pints, and process in a boiling-water canner.\n").Outcome);
+
+    // Source: USDA AIB 539 (rev. 2015), Guide 4, p. 4-8 to 4-9 (snap beans and carrots: pints 20 and 25 minutes, quarts 25 and 30).
+    [Theory]
+    [InlineData("Fill hot quarts with the carrots and their water. Process in a pressure canner 30 minutes.", Outcome.Pressure, "quart")]
+    [InlineData("Fill hot quarts with the carrots and their water. Process in a pressure canner 25 minutes.", Outcome.PressureAfterChanges, "quart")]
+    [InlineData("Fill hot pints with the carrots and their water. Process in a pressure canner 25 minutes.", Outcome.Pressure, "pint")]
+    [InlineData("Fill hot jars with the carrots and their water. Pressure canner: 30 min for quarts at 15 lb.", Outcome.Pressure, "quart")]
+    public void Vet_ATimeWithoutAJar_IsForTheJarThatIsFilled(string steps, Outcome outcome, string jar)
+    {
+        VettingReport report = VetPints($"# Carrots in water\n\n- 11 lb carrots, sliced\n- water\n\nBoil the carrots in water for 5 minutes. {steps}\n");
+
+        Assert.Equal(outcome, report.Outcome);
+        Assert.Contains(report.Findings, finding => finding.Rule == "own-process" && finding.Message.Contains($"the {jar} jar", StringComparison.Ordinal));
+    }
+
+    // Source: USDA AIB 539 (rev. 2015), Guide 2, p. 2-6 and 2-15 to 2-16 (apple and grape juice have a time for half gallons); Guide 1, p. 1-15 (nothing else has).
+    [Theory]
+    [InlineData("Fill hot half-gallon jars.", Outcome.BoilingWater)]
+    [InlineData("Fill hot gallon jars.", Outcome.BoilingWaterAfterChanges)]
+    public void Vet_JuiceInHalfGallons_HasItsTime(string fill, Outcome outcome) =>
+        Assert.Equal(outcome, Vet($"# Grape juice\n\n- 25 lb grapes\n- water to cover\n\nCover the grapes with boiling water and simmer 10 minutes. Strain the juice through a cloth and let it settle in the refrigerator for a day. Strain it again. Heat the juice to a boil. {fill} Process in a boiling-water canner.\n").Outcome);
+
+    [Fact]
+    public void Vet_PeachesInHalfGallons_HaveNone() =>
+        Assert.NotEqual(Outcome.BoilingWater, Vet("# Peaches\n\n- 17 lb yellow peaches, peeled, halved\n- 2 cups sugar\n- 9 cups water\n\nHeat the halves in the syrup. Fill hot half-gallon jars with the fruit and the syrup. Process in a boiling-water canner.\n").Outcome);
+
+    private static VettingReport Vet(string text) => RecipeVetter.Create(ShelfSafe.Pack.RulePack.Default).Vet(text, new Kitchen(600));
 }
