@@ -12,9 +12,9 @@ public sealed class FoodCatalogue
     private readonly Dictionary<string, FoodMatch> _own = new(StringComparer.Ordinal);
     private readonly Dictionary<string, FoodMatch>.AlternateLookup<ReadOnlySpan<char>> _ownLookup;
     private readonly int _longestOwn;
-    private readonly Memo<string, FoodMatch> _found = new(8_192);
-    private readonly Memo<string, bool> _foods = new(8_192);
-    private readonly Memo<string, IReadOnlyList<FoodMention>> _mentions = new(2_048);
+    private readonly Memo<string, FoodMatch> _found = new();
+    private readonly Memo<string, bool> _foods = new();
+    private readonly Memo<string, IReadOnlyList<FoodMention>> _mentions = new();
     private readonly Func<string, bool> _isFiller;
     private readonly Func<string, bool> _isCut;
     private readonly SpellingIndex _spelling;

@@ -13,7 +13,7 @@ public sealed class IngredientReader
     /// <summary>Characters of one line that are read; no cook writes a longer one, and the rest is reported as unread by the reading room.</summary>
     private const int Longest = 2_000;
 
-    private readonly Memo<string, LineFood[]> _lines = new(4_096);
+    private readonly Memo<string, LineFood[]> _lines = new();
     private readonly LineCutter _cutter;
     private readonly FoodCatalogue _catalogue;
     private readonly LineWordTable _words;

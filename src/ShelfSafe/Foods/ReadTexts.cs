@@ -5,7 +5,7 @@ namespace ShelfSafe.Foods;
 /// <summary>Keeps sentences and lines that were looked at, within a bound, since room after room asks for the same ones.</summary>
 internal sealed class ReadTexts(FoodCatalogue catalogue, LineWordTable words)
 {
-    private readonly Memo<string, ReadText> _known = new(4_096);
+    private readonly Memo<string, ReadText> _known = new();
 
     private int _notes;
 

@@ -9,7 +9,7 @@ namespace ShelfSafe.Measuring;
 internal sealed class BatchBuilder(Weigher weigher, Limits limits)
 {
     // What an entry of a line weighs hangs on the text of the line alone, and on which of its foods is meant.
-    private readonly Memo<string, ImmutableArray<WeighedEntry>> _known = new(4_096);
+    private readonly Memo<string, ImmutableArray<WeighedEntry>> _known = new();
 
     private sealed record WeighedEntry(int Entry, string? Food, Weighing Weighing);
 

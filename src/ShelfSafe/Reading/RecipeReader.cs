@@ -18,7 +18,7 @@ internal sealed class RecipeReader
         .UseTaskLists()
         .Build();
 
-    private readonly Memo<string, RowLook> _looks = new(4_096);
+    private readonly Memo<string, RowLook> _looks = new();
 
     /// <summary>Reads a text.</summary>
     /// <param name="text">The file as it stands, a byte-order mark included.</param>

@@ -20,7 +20,7 @@ internal sealed class PrintedProcessReader
         ["process", "cann", "pressure", "bath", "psi", "jar", "sterili", "steam", "pint", "quart"], StringComparison.OrdinalIgnoreCase);
 
     private readonly Lazy<ProcessWords> _words = new(static () => new ProcessWords()); // at the first sentence that needs them
-    private readonly Memo<string, ImmutableArray<Printed>> _known = new(4_096);
+    private readonly Memo<string, ImmutableArray<Printed>> _known = new();
 
     // What a sentence prints, with its place there.
     private readonly record struct Printed(Interval? Minutes, double? Psi, string? Jar, string? Method, int Start, int End);

@@ -15,7 +15,7 @@ internal sealed class StepRuleSet
     private readonly StepRule[]?[] _byWord;
     private readonly StepRule?[] _rules;
     private readonly PhraseCondition?[] _conditions;
-    private readonly Memo<string, SentenceHits> _sentences = new(4_096);
+    private readonly Memo<string, SentenceHits> _sentences = new();
 
     /// <summary>Opens rules that were compiled before.</summary>
     /// <param name="image">The image.</param>
