@@ -24,9 +24,10 @@ internal static class LookupRun
         List<PackFault> faults = [];
         LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), faults);
         FoodCatalogue catalogue = FoodCatalogue.Create(pack, [], words, string.Empty);
-        BatchRoom batches = new(pack, catalogue, words, new ReadTexts(catalogue, words), Weigher.Create(pack));
+        ReadTexts texts = new(catalogue, words);
+        BatchRoom batches = new(pack, catalogue, words, texts, Weigher.Create(pack));
         FormulaRoom formulas = FormulaRoom.Create(pack, new HazardRoom(pack.Tables));
-        IngredientReader reader = new(catalogue, words);
+        IngredientReader reader = new(catalogue, words, texts);
         RecipeReader recipes = new();
         List<Batch> all = [];
         foreach (string file in Directory.EnumerateFiles(path, "*.md", SearchOption.AllDirectories).Order(StringComparer.Ordinal))

@@ -9,6 +9,15 @@ namespace ShelfSafe.Core;
 /// <param name="Ends">For each character of <paramref name="Text"/>, the file offset after the last unit it came from.</param>
 public sealed record MappedText(string Text, ImmutableArray<int> Starts, ImmutableArray<int> Ends)
 {
+    private Look _look;
+
+    /// <summary>What was looked up for the text last, beside it and no part of it; <see langword="null"/> where nothing was.</summary>
+    internal object? LookedUp
+    {
+        get => _look.Value;
+        set => _look = new(value);
+    }
+
     /// <summary>Place in the file of the characters from <paramref name="start"/> up to, not including, <paramref name="end"/>.</summary>
     public SourceSpan Map(int start, int end)
     {
@@ -23,4 +32,16 @@ public sealed record MappedText(string Text, ImmutableArray<int> Starts, Immutab
 
     /// <summary>Place in the file of the whole text.</summary>
     public SourceSpan Span => Map(0, Text.Length);
+
+    // Two texts are equal whatever was looked up for either.
+    private readonly struct Look(object? value) : IEquatable<Look>
+    {
+        public object? Value => value;
+
+        public bool Equals(Look other) => true;
+
+        public override bool Equals(object? obj) => obj is Look;
+
+        public override int GetHashCode() => 0;
+    }
 }

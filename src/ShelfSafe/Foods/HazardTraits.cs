@@ -22,4 +22,23 @@ internal sealed class HazardTraits(RuleLists lists)
     /// <param name="named">The food of the steps, the title or a note.</param>
     public bool Covers(Func<string, bool> listed, FoodRow named) =>
         CountsFromSteps(named) && named.Traits.Where(_fromSteps.Contains).All(listed);
+
+    /// <summary>Whether a listed food brings every hazard by which a food of the steps counts.</summary>
+    public bool Covers(FoodRow listed, FoodRow named)
+    {
+        bool counts = false;
+        foreach (string trait in named.Traits)
+        {
+            if (_fromSteps.Contains(trait))
+            {
+                counts = true;
+                if (!listed.Has(trait))
+                {
+                    return false;
+                }
+            }
+        }
+
+        return counts;
+    }
 }

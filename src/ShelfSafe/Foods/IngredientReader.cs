@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
-using ShelfSafe.Core;
 using ShelfSafe.Reading.Amounts;
 using ShelfSafe.Reading;
 
@@ -13,14 +12,18 @@ public sealed class IngredientReader
     /// <summary>Characters of one line that are read; no cook writes a longer one, and the rest is reported as unread by the reading room.</summary>
     private const int Longest = 2_000;
 
-    private readonly Memo<string, LineFood[]> _lines = new();
+    private static readonly IngredientLine s_anyLine = new(new(string.Empty, [], []), null, AtServing: false, FromProse: false); // each line takes its place
     private readonly LineCutter _cutter;
     private readonly FoodCatalogue _catalogue;
     private readonly LineWordTable _words;
+    private readonly ReadTexts _texts;
+    private readonly TextNote<LineFood[]> _foods;
 
     /// <summary>Makes a reader over the catalogue and the word tables.</summary>
-    internal IngredientReader(FoodCatalogue catalogue, LineWordTable words)
+    internal IngredientReader(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts)
     {
+        _texts = texts;
+        _foods = texts.Note(text => Work(text.Text));
         _catalogue = catalogue;
         _words = words;
         _cutter = new(catalogue, words);
@@ -30,7 +33,7 @@ public sealed class IngredientReader
     public ImmutableArray<Ingredient> Read(IngredientLine line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        LineFood[] foods = _lines.TryGet(line.Text.Text, out LineFood[]? known) ? known : _lines.Keep(line.Text.Text, line.Text.Text.Length, Work(line));
+        LineFood[] foods = _foods.Of(_texts.Of(line.Text));
         Ingredient[] read = new Ingredient[foods.Length];
         for (int i = 0; i < read.Length; i++)
         {
@@ -47,26 +50,26 @@ public sealed class IngredientReader
         return ImmutableCollectionsMarshal.AsImmutableArray(read);
     }
 
-    private LineFood[] Work(IngredientLine line)
+    private LineFood[] Work(string line)
     {
-        string text = line.Text.Text.Length > Longest ? line.Text.Text[..Longest] : line.Text.Text;
+        string text = line.Length > Longest ? line[..Longest] : line;
         List<LineFood> made = [];
         foreach ((int start, int end) in _cutter.Cut(text))
         {
             // What belongs to the other foods is blanked, so that offsets stay those of the line.
-            Read(line, start == 0 && end == text.Length ? text : new string(' ', start) + text[start..end], made);
+            Read(start == 0 && end == text.Length ? text : new string(' ', start) + text[start..end], made);
         }
 
         return [.. made];
     }
 
-    private void Read(IngredientLine line, string text, List<LineFood> made)
+    private void Read(string text, List<LineFood> made)
     {
         LineState state = new(text);
         new LineScan(_words, _catalogue).Run(state);
         if (IsEquipment(state))
         {
-            made.Add(Make(line, state, (state.Start, state.End), new Unidentified(state.Phrase), notFood: true, shares: null, []));
+            made.Add(Make(state, (state.Start, state.End), new Unidentified(state.Phrase), notFood: true, shares: null, []));
             return;
         }
 
@@ -81,7 +84,7 @@ public sealed class IngredientReader
 
         foreach (FoodPhrase phrase in phrases)
         {
-            made.Add(Make(line, state, (phrase.Start, phrase.End), phrase.Match, notFood: false, shares, phrase.Alternatives, phrase.Food));
+            made.Add(Make(state, (phrase.Start, phrase.End), phrase.Match, notFood: false, shares, phrase.Alternatives, phrase.Food));
             shares ??= each ? null : phrase.Food;
         }
     }
@@ -127,12 +130,12 @@ public sealed class IngredientReader
 
     private bool IsTool(string word) => _words.Is("equipment", WordFolding.Singular(word));
 
-    private static LineFood Make(IngredientLine line, LineState state, (int Start, int End) at, FoodMatch match, bool notFood, string? shares, ImmutableArray<Alternative> alternatives, string? food = null)
+    private static LineFood Make(LineState state, (int Start, int End) at, FoodMatch match, bool notFood, string? shares, ImmutableArray<Alternative> alternatives, string? food = null)
     {
         bool carries = shares is null;
         int end = WithoutBracket(state, at.Start, at.End);
         return new(at.Start, end, new(
-            line,
+            s_anyLine,
             default,
             state.Text[at.Start..end].Trim(),
             food ?? string.Join(' ', WordFolding.Words(state.Phrase)),

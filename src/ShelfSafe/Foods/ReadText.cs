@@ -1,7 +1,7 @@
 namespace ShelfSafe.Foods;
 
 /// <summary>A sentence or line as several rooms look at it: its words and the foods that it names, each worked out once.</summary>
-internal sealed class ReadText(string text, FoodCatalogue catalogue, LineWordTable words, int notes = 0)
+internal sealed class ReadText(string text, FoodCatalogue catalogue, LineWordTable words, int notes = 0, ReadTexts? owner = null)
 {
     private readonly object?[] _notes = new object?[notes];
     private FoodMention[]? _mentions;
@@ -13,6 +13,9 @@ internal sealed class ReadText(string text, FoodCatalogue catalogue, LineWordTab
 
     /// <summary>The text itself.</summary>
     public string Text => text;
+
+    /// <summary>Whether it is this text, with the notes of this owner's rooms.</summary>
+    public bool IsOf(ReadTexts texts, string words) => ReferenceEquals(owner, texts) && text == words;
 
     /// <summary>The foods that it names.</summary>
     public FoodMention[] Mentions => _mentions ??= Foods();

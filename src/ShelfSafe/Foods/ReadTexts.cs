@@ -13,5 +13,18 @@ internal sealed class ReadTexts(FoodCatalogue catalogue, LineWordTable words)
     public TextNote<T> Note<T>(Func<ReadText, T> work) => new(_notes++, work);
 
     /// <summary>The text as it is looked at.</summary>
-    public ReadText Of(string text) => _known.TryGet(text, out ReadText? known) ? known : _known.Keep(text, text.Length, new(text, catalogue, words, _notes));
+    public ReadText Of(string text) => _known.TryGet(text, out ReadText? known) ? known : _known.Keep(text, text.Length, new(text, catalogue, words, _notes, this));
+
+    /// <summary>The text as it is looked at; asked for a second time, it need not be searched for.</summary>
+    public ReadText Of(MappedText text)
+    {
+        if (text.LookedUp is ReadText known && known.IsOf(this, text.Text))
+        {
+            return known;
+        }
+
+        ReadText read = Of(text.Text);
+        text.LookedUp = read;
+        return read;
+    }
 }

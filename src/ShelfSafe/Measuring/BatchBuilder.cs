@@ -6,10 +6,15 @@ using ShelfSafe.Pack;
 namespace ShelfSafe.Measuring;
 
 /// <summary>Makes batch items of ingredients: one a food, each with its presence and what it weighs.</summary>
-internal sealed class BatchBuilder(Weigher weigher, Limits limits)
+internal sealed class BatchBuilder(Weigher weigher, Limits limits, ReadTexts texts)
 {
     // What an entry of a line weighs hangs on the text of the line alone, and on which of its foods is meant.
-    private readonly Memo<string, ImmutableArray<WeighedEntry>> _known = new();
+    private readonly TextNote<WeighedEntries> _known = texts.Note(static _ => new WeighedEntries());
+
+    private sealed class WeighedEntries
+    {
+        public ImmutableArray<WeighedEntry> All { get; set; } = [];
+    }
 
     private sealed record WeighedEntry(int Entry, string? Food, Weighing Weighing);
 
@@ -67,9 +72,8 @@ internal sealed class BatchBuilder(Weigher weigher, Limits limits)
 
     private Weighing Weighed(Ingredient ingredient, FoodRow? food)
     {
-        string line = ingredient.Line.Text.Text;
-        ImmutableArray<WeighedEntry> entries = _known.TryGet(line, out ImmutableArray<WeighedEntry> known) ? known : [];
-        foreach (WeighedEntry entry in entries)
+        WeighedEntries known = _known.Of(texts.Of(ingredient.Line.Text));
+        foreach (WeighedEntry entry in known.All)
         {
             if (entry.Entry == ingredient.Entry && entry.Food == food?.Id)
             {
@@ -78,7 +82,7 @@ internal sealed class BatchBuilder(Weigher weigher, Limits limits)
         }
 
         Weighing weighing = weigher.Weigh(ingredient, food);
-        _known.Keep(line, line.Length, entries.Add(new(ingredient.Entry, food?.Id, weighing)));
+        known.All = known.All.Add(new(ingredient.Entry, food?.Id, weighing)); // what two threads add at once may be worked out again
         return weighing;
     }
 

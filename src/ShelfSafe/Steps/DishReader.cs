@@ -107,7 +107,7 @@ internal sealed class DishReader
 
     private ImmutableArray<DishKind> ByWords(string[] texts, bool fromTitle)
     {
-        PartReading reading = new(texts, _rules);
+        PartReading reading = new(Array.ConvertAll(texts, _rules.Read));
         Dictionary<int, string> hits = []; // by the line of the row, which is its fact
         for (int text = 0; text < texts.Length; text++)
         {

@@ -1,25 +1,14 @@
 namespace ShelfSafe.Steps;
 
 /// <summary>The sentences of one dish as the rules of a table see them, each by itself and beside the others.</summary>
-internal sealed class PartReading
+/// <param name="sentences">What the rules find in each by itself.</param>
+internal sealed class PartReading(SentenceHits[] sentences)
 {
-    private readonly SentenceHits[] _sentences;
-
-    /// <summary>Reads every sentence.</summary>
-    public PartReading(ReadOnlySpan<string> sentences, StepRuleSet rules)
-    {
-        _sentences = new SentenceHits[sentences.Length];
-        for (int i = 0; i < _sentences.Length; i++)
-        {
-            _sentences[i] = rules.Read(sentences[i]);
-        }
-    }
-
     /// <summary>The facts that a sentence says, each at the first words that say it.</summary>
     public IEnumerable<SentenceHit> Of(int sentence)
     {
         HashSet<int>? said = null;
-        foreach (SentenceHit hit in _sentences[sentence].All)
+        foreach (SentenceHit hit in sentences[sentence].All)
         {
             if (said?.Contains(hit.Fact) is not true && Holds(hit, sentence))
             {
@@ -61,9 +50,9 @@ internal sealed class PartReading
             return Has(condition, sentence - 1) || Has(condition, sentence + 1);
         }
 
-        for (int i = 0; i < _sentences.Length; i++)
+        for (int i = 0; i < sentences.Length; i++)
         {
-            if (_sentences[i].Has(condition))
+            if (sentences[i].Has(condition))
             {
                 return true;
             }
@@ -72,5 +61,5 @@ internal sealed class PartReading
         return false;
     }
 
-    private bool Has(PhraseCondition condition, int sentence) => sentence >= 0 && sentence < _sentences.Length && _sentences[sentence].Has(condition);
+    private bool Has(PhraseCondition condition, int sentence) => sentence >= 0 && sentence < sentences.Length && sentences[sentence].Has(condition);
 }

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Collections.Immutable;
 using ShelfSafe.Core;
+using ShelfSafe.Foods;
 using ShelfSafe.Reading;
 
 namespace ShelfSafe.Steps;
@@ -20,7 +21,15 @@ internal sealed class PrintedProcessReader
         ["process", "cann", "pressure", "bath", "psi", "jar", "sterili", "steam", "pint", "quart"], StringComparison.OrdinalIgnoreCase);
 
     private readonly Lazy<ProcessWords> _words = new(static () => new ProcessWords()); // at the first sentence that needs them
-    private readonly Memo<string, ImmutableArray<Printed>> _known = new();
+    private readonly ReadTexts _texts;
+    private readonly TextNote<Printed[]> _printed;
+
+    /// <summary>Prepares the note that it takes of sentences.</summary>
+    public PrintedProcessReader(ReadTexts texts)
+    {
+        _texts = texts;
+        _printed = texts.Note<Printed[]>(text => text.Text.AsSpan().ContainsAny(Signs) ? [.. In(Tokenizer.Cut(text.Text, _words.Value.Words), _words.Value)] : []);
+    }
 
     // What a sentence prints, with its place there.
     private readonly record struct Printed(Interval? Minutes, double? Psi, string? Jar, string? Method, int Start, int End);
@@ -31,24 +40,13 @@ internal sealed class PrintedProcessReader
         ImmutableArray<PrintedProcess>.Builder found = ImmutableArray.CreateBuilder<PrintedProcess>();
         foreach (StepSentence sentence in part.Steps)
         {
-            foreach (Printed printed in In(sentence.Text.Text))
+            foreach (Printed printed in _printed.Of(_texts.Of(sentence.Text)))
             {
                 found.Add(new(printed.Minutes, printed.Psi, printed.Jar, printed.Method, sentence, sentence.Text.Map(printed.Start, printed.End)));
             }
         }
 
         return found.ToImmutable();
-    }
-
-    private ImmutableArray<Printed> In(string sentence)
-    {
-        if (!_known.TryGet(sentence, out ImmutableArray<Printed> known))
-        {
-            known = sentence.AsSpan().ContainsAny(Signs) ? In(Tokenizer.Cut(sentence, _words.Value.Words), _words.Value) : [];
-            _ = _known.Keep(sentence, sentence.Length, known);
-        }
-
-        return known;
     }
 
     private static ImmutableArray<Printed> In(List<Token> tokens, ProcessWords words)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShelfSafe.Foods;
 using ShelfSafe.Pack;
 using ShelfSafe.Reading;
 
@@ -12,26 +13,36 @@ namespace ShelfSafe.Steps;
 internal sealed class StepReader
 {
     private readonly StepRuleSet _rules;
-    private readonly PrintedProcessReader _processes = new();
+    private readonly ReadTexts _texts;
+    private readonly TextNote<SentenceHits> _hits;
+    private readonly PrintedProcessReader _processes;
 
     /// <summary>Compiles the rows.</summary>
     /// <param name="rows">Rows of the table in order.</param>
     /// <param name="faults">Receives what is wrong in the phrases.</param>
-    public StepReader(IEnumerable<StepFactRow> rows, List<PackFault> faults) => _rules = StepRuleSet.Of(rows, faults);
+    /// <param name="texts">Keeps what is found in a sentence.</param>
+    public StepReader(IEnumerable<StepFactRow> rows, List<PackFault> faults, ReadTexts texts)
+        : this(StepRuleSet.Of(rows, faults), texts)
+    {
+    }
 
-    private StepReader(StepRuleSet rules) => _rules = rules;
+    private StepReader(StepRuleSet rules, ReadTexts texts)
+    {
+        (_rules, _texts, _processes) = (rules, texts, new(texts));
+        _hits = texts.Note(text => new SentenceHits(text.Text, rules));
+    }
 
     /// <summary>Makes a reader of the table in a pack.</summary>
     /// <exception cref="InvalidDataException">The table is broken; packs are validated before.</exception>
-    public static StepReader Create(RulePack pack)
+    public static StepReader Create(RulePack pack, ReadTexts texts)
     {
         if (pack.Image is { } image)
         {
-            return new(new StepRuleSet(image, StepFactRow.Compiled));
+            return new(new StepRuleSet(image, StepFactRow.Compiled), texts);
         }
 
         List<PackFault> faults = [];
-        StepReader reader = new(StepFactRow.Read(pack.Text(StepFactRow.File), faults), faults);
+        StepReader reader = new(StepFactRow.Read(pack.Text(StepFactRow.File), faults), faults, texts);
         return faults.Count == 0 ? reader : throw new InvalidDataException(faults[0].ToString());
     }
 
@@ -41,7 +52,7 @@ internal sealed class StepReader
     /// <summary>Every fact that the sentences of a dish say, in reading order.</summary>
     public ImmutableArray<StepFact> Read(RecipePart part)
     {
-        PartReading reading = new([.. part.Steps.Select(step => step.Text.Text)], _rules);
+        PartReading reading = new([.. part.Steps.Select(step => _hits.Of(_texts.Of(step.Text)))]);
         ImmutableArray<StepFact>.Builder found = ImmutableArray.CreateBuilder<StepFact>();
         for (int i = 0; i < part.Steps.Length; i++)
         {

@@ -37,7 +37,7 @@ internal sealed class AcidWords(LineWordTable words, ReadTexts texts, StepMeasur
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            ReadText read = texts.Of(text);
+            ReadText read = texts.Of(sentence.Text);
             FoodMention[] mentions = ServingSteps.Outside(sentence, batch.Facts) ? [] : read.Mentions;
             if (mentions.FirstOrDefault(mention => mention.Match.Candidates.Any(IsAcid)) is { } acid && Doubt(text, acid.Start, acid.End) is { } doubt)
             {
@@ -65,7 +65,7 @@ internal sealed class AcidWords(LineWordTable words, ReadTexts texts, StepMeasur
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            ReadText read = texts.Of(text);
+            ReadText read = texts.Of(sentence.Text);
             bool each = read.Has("jar-word") || read.Has("jar-size") || read.Folded.Any(word => word is "each" or "per");
             foreach ((Interval value, string unit, FoodMention mention) in ServingSteps.Outside(sentence, batch.Facts) ? [] : measures.Of(read))
             {

@@ -25,9 +25,9 @@ internal sealed class BatchRoom
     /// <summary>Prepares the readers of a pack.</summary>
     public BatchRoom(RulePack pack, FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, Weigher weigher)
     {
-        _steps = StepReader.Create(pack);
+        _steps = StepReader.Create(pack, texts);
         _dishes = DishReader.Create(pack);
-        _builder = new(weigher, pack.Tables.Limits);
+        _builder = new(weigher, pack.Tables.Limits, texts);
         _stepFoods = new(catalogue, words, texts, pack.Tables.Lists);
         _jarSteps = new(words, texts);
         _laterSteps = new(words);

@@ -61,7 +61,7 @@ internal sealed class JarSteps
     public IEnumerable<StepFact> Find(RecipePart part, ImmutableArray<StepFact> facts)
     {
         // Most dishes never come near a jar.
-        if (!part.Steps.Any(step => _namesJar.Of(_texts.Of(step.Text.Text))))
+        if (!part.Steps.Any(step => _namesJar.Of(_texts.Of(step.Text))))
         {
             return [];
         }
@@ -80,7 +80,7 @@ internal sealed class JarSteps
                 break; // what is done with the jar some other day
             }
 
-            ReadText read = _texts.Of(sentence.Text.Text);
+            ReadText read = _texts.Of(sentence.Text);
             TextNote<PlacedWord?> other = filled is null ? _otherAfterFill : _other;
             if (filled is null)
             {

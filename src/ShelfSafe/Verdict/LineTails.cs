@@ -43,7 +43,7 @@ internal sealed class LineTails
             yield break;
         }
 
-        ReadText read = _texts.Of(text);
+        ReadText read = _texts.Of(line.Text);
         HashSet<string>? named = null;
         foreach (FoodMention mention in read.Mentions)
         {
@@ -77,7 +77,7 @@ internal sealed class LineTails
     /// <param name="plain">Whether a plain pack leads: then every such state counts, else only what no tested recipe holds ("battered").</param>
     public (SourceSpan Span, string Words)? Prepared(IngredientLine line, Batch batch, bool plain)
     {
-        State[] states = _states.Of(_texts.Of(line.Text.Text));
+        State[] states = _states.Of(_texts.Of(line.Text));
         if (states.Length == 0)
         {
             return null;
@@ -114,7 +114,7 @@ internal sealed class LineTails
 
     /// <summary>A word by which the line takes its own amount or food back: "(we use 3/4)", "but half will do".</summary>
     public (SourceSpan Span, string Words)? Doubt(IngredientLine line, Batch batch) =>
-        _doubt.Of(_texts.Of(line.Text.Text)) is { } doubt && Own(line, batch).Any(item => item.InJar) ? At(line, doubt) : null;
+        _doubt.Of(_texts.Of(line.Text)) is { } doubt && Own(line, batch).Any(item => item.InJar) ? At(line, doubt) : null;
 
     private (int Start, int End)? DoubtIn(ReadText read)
     {
@@ -132,7 +132,7 @@ internal sealed class LineTails
     }
 
     /// <summary>Two amounts of one kind side by side: columns for several batches, of which one cannot be told.</summary>
-    public (SourceSpan Span, string Words)? SecondAmount(IngredientLine line) => _second.Of(_texts.Of(line.Text.Text)) is { } second ? At(line, second) : null;
+    public (SourceSpan Span, string Words)? SecondAmount(IngredientLine line) => _second.Of(_texts.Of(line.Text)) is { } second ? At(line, second) : null;
 
     private (int Start, int End)? SecondIn(string text)
     {

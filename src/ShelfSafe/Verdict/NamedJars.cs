@@ -1,3 +1,4 @@
+using System.Buffers;
 using ShelfSafe.Core;
 using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
@@ -14,6 +15,7 @@ namespace ShelfSafe.Verdict;
 internal sealed class NamedJars(LineWordTable words, JarYield jars, Limits limits)
 {
     private const int MostBetween = 22;
+    private readonly SearchValues<string> _words = SearchValues.Create([.. words.Of("jar-word")], StringComparison.OrdinalIgnoreCase);
 
     /// <summary>The first jar of the part that is larger than any row, with its place.</summary>
     public (SourceSpan Span, string Words)? TooLarge(Recipe recipe, RecipePart part, IReadOnlyList<ProcessRow> rows)
@@ -25,11 +27,19 @@ internal sealed class NamedJars(LineWordTable words, JarYield jars, Limits limit
 
         int largest = rows.Max(row => JarSizes.Order(row.Jar));
         string text = recipe.Text;
-        foreach (PrintedNumber number in NumberWalk.In(text, part.Span.Start, part.Span.End, strict: true))
+        int from = part.Span.Start;
+        while (text.AsSpan(from, part.Span.End - from).IndexOfAny(_words) is var jar and >= 0)
         {
-            if (Held(text, number.End, number.Value) is { } held && Class(held.Millilitres) > largest)
+            // The size stands in the line that names the jar.
+            int start = Math.Max(from, text.LastIndexOf('\n', from + jar) + 1);
+            int end = text.IndexOf('\n', from + jar, part.Span.End - from - jar);
+            from = end < 0 ? part.Span.End : end;
+            foreach (PrintedNumber number in NumberWalk.In(text, start, from, strict: true))
             {
-                return (new(number.Start, held.End), text[number.Start..held.End]);
+                if (Held(text, number.End, number.Value) is { } held && Class(held.Millilitres) > largest)
+                {
+                    return (new(number.Start, held.End), text[number.Start..held.End]);
+                }
             }
         }
 

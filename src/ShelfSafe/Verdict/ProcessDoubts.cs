@@ -39,7 +39,7 @@ internal sealed class ProcessDoubts
                 continue;
             }
 
-            Signs signs = _signs.Of(_texts.Of(sentence.Text.Text));
+            Signs signs = _signs.Of(_texts.Of(sentence.Text));
             if ((signs.Noun || (sentence.Role == StepRole.Step && signs.Measure)) && signs.Doubt is { } doubt)
             {
                 yield return (sentence.Text.Map(doubt.Start, doubt.End), sentence.Text.Text[doubt.Start..doubt.End]);

@@ -37,7 +37,7 @@ public sealed class RecipeVetter
         LineWordTable words = LineWordTable.Of(pack, faults);
         FoodCatalogue catalogue = FoodCatalogue.Create(pack, ownWords, words, region);
         ReadTexts texts = new(catalogue, words);
-        _ingredients = new(catalogue, words);
+        _ingredients = new(catalogue, words, texts);
         _dryCompany = new(catalogue, words);
         _hazards = new(tables);
         Weigher weigher = Weigher.Create(pack);

@@ -50,7 +50,7 @@ internal sealed class StepAdditions
                 continue;
             }
 
-            ReadText read = _texts.Of(text);
+            ReadText read = _texts.Of(sentence.Text);
             foreach ((FoodMention mention, string last) in _foods.Of(read))
             {
                 if (!known.Contains(last) && !IsLike(mention, batch) && !StepFoods.IsCutAway(read, mention, known) && seen.Add(mention.Words))

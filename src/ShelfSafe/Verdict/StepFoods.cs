@@ -34,7 +34,7 @@ internal sealed class StepFoods
     }
 
     // A food that a sentence names, and what its words say of it by themselves.
-    private sealed record NamedFood(FoodRow Food, FoodMention Mention, bool Peppers, bool Added, bool Generic, string Singular);
+    private sealed record NamedFood(FoodRow Food, FoodMention Mention, bool Peppers, bool Added, bool Generic, string Singular, string Last);
 
     /// <summary>One item for each such food, in the jar and of unknown amount.</summary>
     /// <param name="part">The dish.</param>
@@ -68,7 +68,7 @@ internal sealed class StepFoods
                 continue;
             }
 
-            foreach (NamedFood named in _hazards.Of(_texts.Of(sentence.Text.Text)))
+            foreach (NamedFood named in _hazards.Of(_texts.Of(sentence.Text)))
             {
                 bool dish = named.Food is { Group: "other" } && named.Food.Has("leftovers") && Array.IndexOf(name, named.Singular) >= 0;
                 if (!dish && !Covered(named, list) && seen.Add(named.Food.Id))
@@ -91,7 +91,7 @@ internal sealed class StepFoods
                 && !_words.Is("step-not-food", mention.Words)
                 && !IsNoFood(read, mention))
             {
-                yield return new(food, mention, peppers, IsAdded(read, mention), IsGeneric(mention.Words) && !IsPacked(read, mention), WordFolding.Singular(mention.Words));
+                yield return new(food, mention, peppers, IsAdded(read, mention), IsGeneric(mention.Words) && !IsPacked(read, mention), WordFolding.Singular(mention.Words), mention.Words[(mention.Words.LastIndexOf(' ') + 1)..]);
             }
         }
     }
@@ -109,12 +109,12 @@ internal sealed class StepFoods
                 continue;
             }
 
-            if (!after || sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts) || IsSetAside(_texts.Of(sentence.Text.Text)))
+            if (!after || sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts) || IsSetAside(_texts.Of(sentence.Text)))
             {
                 continue;
             }
 
-            foreach (FoodMention mention in _texts.Of(sentence.Text.Text).Mentions)
+            foreach (FoodMention mention in _texts.Of(sentence.Text).Mentions)
             {
                 if (mention.Match.Candidates.Any(food => _solid.Contains(food.Group))
                     && !_words.Is("step-verb", mention.Words) && !_words.Is("step-not-food", mention.Words) && !_verbs.Is(sentence.Text.Text, mention))
@@ -144,7 +144,7 @@ internal sealed class StepFoods
                 continue;
             }
 
-            ReadText read = _texts.Of(sentence.Text.Text);
+            ReadText read = _texts.Of(sentence.Text);
             foreach (NamedFood named in _bulky.Of(read))
             {
                 (FoodRow food, FoodMention mention) = (named.Food, named.Mention);
@@ -176,7 +176,7 @@ internal sealed class StepFoods
         string? last = null;
         foreach (IngredientLine line in part.Ingredients)
         {
-            known.UnionWith(_texts.Of(line.Text.Text).Singulars);
+            known.UnionWith(_texts.Of(line.Text).Singulars);
             if (line.Group is { } group && !ReferenceEquals(group, last))
             {
                 known.UnionWith(_texts.Of(group).Singulars);
@@ -233,7 +233,7 @@ internal sealed class StepFoods
         ListedFood[] list = new ListedFood[listed.Length];
         for (int i = 0; i < list.Length; i++)
         {
-            list[i] = new(listed[i], _texts.Of(listed[i].Ingredient.Line.Text.Text).Singulars);
+            list[i] = new(listed[i], _texts.Of(listed[i].Ingredient.Line.Text).Singulars);
         }
 
         return list;
@@ -242,7 +242,6 @@ internal sealed class StepFoods
     private bool Covered(NamedFood named, ListedFood[] listed)
     {
         FoodRow food = named.Food;
-        string last = named.Mention.Words[(named.Mention.Words.LastIndexOf(' ') + 1)..];
         foreach ((BatchItem item, string[] singulars) in listed)
         {
             if (named.Added && item.Presence == Presence.AtServing)
@@ -250,7 +249,7 @@ internal sealed class StepFoods
                 continue;
             }
 
-            if ((item.Food is { } own && (own.Id == food.Id || _catalogue.Traits.Covers(own.Has, food))) || Array.IndexOf(singulars, last) >= 0)
+            if ((item.Food is { } own && (own.Id == food.Id || _catalogue.Traits.Covers(own, food))) || Array.IndexOf(singulars, named.Last) >= 0)
             {
                 return true;
             }

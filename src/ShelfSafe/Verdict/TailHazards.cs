@@ -1,15 +1,30 @@
 using System.Collections.Immutable;
 using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
+using ShelfSafe.Pack;
 using ShelfSafe.Reading;
 
 namespace ShelfSafe.Verdict;
 
 /// <summary>Foods with a hazard that only the tail of an ingredient line names: "2 lb stew beef, dredged in flour".</summary>
-/// <param name="isNoFood">Whether a word for a food is a verb or a tool at its place, or is named to be left out.</param>
-internal sealed class TailHazards(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, Func<ReadText, FoodMention, bool> isNoFood)
+internal sealed class TailHazards
 {
-    private readonly Denials _denials = new(words);
+    private readonly FoodCatalogue _catalogue;
+    private readonly ReadTexts _texts;
+    private readonly Denials _denials;
+    private readonly TextNote<FoodMention[]> _hazards;
+
+    /// <summary>Prepares the note that it takes of lines.</summary>
+    /// <param name="catalogue">All foods.</param>
+    /// <param name="words">Word lists.</param>
+    /// <param name="texts">Lines that were looked at.</param>
+    /// <param name="isNoFood">Whether a word for a food is a verb or a tool at its place, or is named to be left out.</param>
+    public TailHazards(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, Func<ReadText, FoodMention, bool> isNoFood)
+    {
+        (_catalogue, _texts, _denials) = (catalogue, texts, new(words));
+        _hazards = texts.Note(text => Array.FindAll(text.Mentions, mention =>
+            mention.Match is Identified { Food: { } food } && catalogue.Traits.CountsFromSteps(food) && !words.Is("step-not-food", mention.Words) && !isNoFood(text, mention)));
+    }
 
     /// <summary>Each such food with its line, unless the line leaves it out, keeps it for the table, or the list has it anyway.</summary>
     /// <param name="part">The dish.</param>
@@ -18,8 +33,8 @@ internal sealed class TailHazards(FoodCatalogue catalogue, LineWordTable words, 
     {
         foreach (IngredientLine line in part.Ingredients)
         {
-            ReadText read = texts.Of(line.Text.Text);
-            FoodMention[] hazards = [.. read.Mentions.Where(mention => IsHazard(read, mention))];
+            ReadText read = _texts.Of(line.Text);
+            FoodMention[] hazards = Array.FindAll(_hazards.Of(read), mention => !IsListed(mention, listed)); // most lines name what they list
             BatchItem[] own = hazards.Length == 0 || read.Has("serve-later") ? [] : [.. listed.Where(item => ReferenceEquals(item.Ingredient.Line, line))];
             if (own.Length == 0 || own.Any(static item => !item.InJar || item.Food is null))
             {
@@ -31,8 +46,7 @@ internal sealed class TailHazards(FoodCatalogue catalogue, LineWordTable words, 
             {
                 if (!named.Contains(WordFolding.Singular(mention.Words[(mention.Words.LastIndexOf(' ') + 1)..]))
                     && !_denials.LeavesOut(read.Before(mention.Start))
-                    && read.Before(mention.Start) is not [.., "for"] and not [.., "for", "the" or "a" or "an"] // "garlic for aioli"
-                    && !listed.Any(item => item.Food is { } food && mention.Match.Candidates.Any(other => other.Id == food.Id || catalogue.Traits.Covers(food.Has, other))))
+                    && read.Before(mention.Start) is not [.., "for"] and not [.., "for", "the" or "a" or "an"]) // "garlic for aioli"
                 {
                     yield return (line, mention);
                 }
@@ -40,6 +54,19 @@ internal sealed class TailHazards(FoodCatalogue catalogue, LineWordTable words, 
         }
     }
 
-    private bool IsHazard(ReadText read, FoodMention mention) =>
-        mention.Match is Identified { Food: { } food } && catalogue.Traits.CountsFromSteps(food) && !words.Is("step-not-food", mention.Words) && !isNoFood(read, mention);
+    private bool IsListed(FoodMention mention, ImmutableArray<BatchItem> listed)
+    {
+        foreach (BatchItem item in listed)
+        {
+            foreach (FoodRow other in item.Food is null ? [] : mention.Match.Candidates)
+            {
+                if (other.Id == item.Food!.Id || _catalogue.Traits.Covers(item.Food, other))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
 }

@@ -72,7 +72,7 @@ internal sealed class TextFoods
     {
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Role is StepRole.Step or StepRole.Serving || ServingSteps.Outside(sentence, batch.Facts) || _texts.Of(sentence.Text.Text) is not { } read || read.Has("serve-later"))
+            if (sentence.Role is StepRole.Step or StepRole.Serving || ServingSteps.Outside(sentence, batch.Facts) || _texts.Of(sentence.Text) is not { } read || read.Has("serve-later"))
             {
                 continue;
             }
@@ -94,7 +94,7 @@ internal sealed class TextFoods
         StepSentence? filled = batch.Fact(JarSteps.Filled)?.Sentence;
         foreach (StepSentence sentence in kept.Length == 0 || filled is null ? [] : part.Steps)
         {
-            ReadText read = _texts.Of(sentence.Text.Text);
+            ReadText read = _texts.Of(sentence.Text);
             if (sentence.Role == StepRole.Step && !ServingSteps.Outside(sentence, batch.Facts) && !read.Has("serve-later"))
             {
                 foreach (FoodMention mention in read.Mentions)
@@ -120,7 +120,7 @@ internal sealed class TextFoods
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            ReadText read = _texts.Of(text);
+            ReadText read = _texts.Of(sentence.Text);
             if (ServingSteps.Outside(sentence, batch.Facts) || read.Has("serve-later"))
             {
                 continue;

@@ -35,7 +35,7 @@ internal sealed class UnreadWords
                 continue;
             }
 
-            foreach (((int start, int end, string word), string? known) in _unread.Of(_texts.Of(sentence.Text.Text)))
+            foreach (((int start, int end, string word), string? known) in _unread.Of(_texts.Of(sentence.Text)))
             {
                 if (!(known is not null && listed.Value.Contains(known)) && seen.Add(word))
                 {

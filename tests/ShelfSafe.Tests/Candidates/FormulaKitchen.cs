@@ -23,8 +23,9 @@ public sealed class FormulaKitchen
         RulePack pack = RulePack.Default;
         LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), []);
         FoodCatalogue catalogue = FoodCatalogue.Create(pack, [], words, string.Empty);
-        _ingredients = new(catalogue, words);
-        _batches = new(pack, catalogue, words, new ReadTexts(catalogue, words), Weigher.Create(pack));
+        ReadTexts texts = new(catalogue, words);
+        _ingredients = new(catalogue, words, texts);
+        _batches = new(pack, catalogue, words, texts, Weigher.Create(pack));
         List<PackFault> faults = [];
         Formulas = FormulaTable.Read(pack, faults);
         Faults = [.. faults];

@@ -24,8 +24,11 @@ internal static class FoodFixture
         RulePack pack = RulePack.Default;
         LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), []);
         FoodCatalogue catalogue = new(pack.Tables.Foods, pack.Tables.Aliases, own, words.Of("filler").Concat(words.Of("size")).Concat(words.Of("prep")), words.Of("cut"), region);
-        return (catalogue, new(catalogue, words));
+        return (catalogue, new(catalogue, words, new ReadTexts(catalogue, words)));
     }
+
+    /// <summary>A memory of texts for one reader.</summary>
+    public static ReadTexts NewTexts() => new(Catalogue, LineWordTable.Of(RulePack.Default, []));
 
     /// <summary>A line that stands alone in its file.</summary>
     public static IngredientLine Line(string text) =>

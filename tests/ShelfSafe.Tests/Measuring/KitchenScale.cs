@@ -17,7 +17,7 @@ internal sealed class KitchenScale
         RulePack pack = RulePack.Default;
         LineWordTable words = new(pack.Text("units.csv"), pack.Text("line-words.csv"), []);
         FoodCatalogue catalogue = FoodCatalogue.Create(pack, [], words, string.Empty);
-        _reader = new(catalogue, words);
+        _reader = new(catalogue, words, new ReadTexts(catalogue, words));
         Weigher = Weigher.Create(pack);
     }
 

@@ -1,5 +1,6 @@
 using ShelfSafe.Pack;
 using ShelfSafe.Steps;
+using ShelfSafe.Tests.Foods;
 using Xunit;
 
 namespace ShelfSafe.Tests.Steps;
@@ -13,7 +14,7 @@ public sealed class StepFactRowTests
     public void Rows_OfThePack_CompileWithoutFault()
     {
         List<PackFault> faults = [];
-        _ = new StepReader(StepFactRow.Read(RulePack.Default.Text(StepFactRow.File), faults), faults);
+        _ = new StepReader(StepFactRow.Read(RulePack.Default.Text(StepFactRow.File), faults), faults, FoodFixture.NewTexts());
         Assert.Empty(faults);
     }
 
@@ -24,7 +25,7 @@ public sealed class StepFactRowTests
     [Fact]
     public void ExampleMiss_OfEachRow_DoesNotGiveItsFact()
     {
-        StepReader all = StepReader.Create(RulePack.Default);
+        StepReader all = StepReader.Create(RulePack.Default, FoodFixture.NewTexts());
         Assert.Empty(Failures(row => row.ExampleMiss.Length > 0 && all.Read(StepParts.Of(row.ExampleMiss)).Any(fact => fact.Id == row.Fact)));
     }
 
@@ -33,7 +34,7 @@ public sealed class StepFactRowTests
         Assert.Empty(Failures(row => row.ExampleHit.Length == 0 || row.ExampleMiss.Length == 0));
 
     private static bool Alone(StepFactRow row, string text) =>
-        new StepReader([.. Rows.Where(other => other.IsList), row], []).Read(StepParts.Of(text)).Any(fact => fact.Id == row.Fact);
+        new StepReader([.. Rows.Where(other => other.IsList), row], [], FoodFixture.NewTexts()).Read(StepParts.Of(text)).Any(fact => fact.Id == row.Fact);
 
     private static List<string> Failures(Func<StepFactRow, bool> fails) =>
         [.. Rows.Where(row => !row.IsList && fails(row)).Select(row => $"{row.Line} {row.Fact}: {row.Pattern}")];

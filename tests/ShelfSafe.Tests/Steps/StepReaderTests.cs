@@ -3,13 +3,14 @@ using ShelfSafe.Core;
 using ShelfSafe.Pack;
 using ShelfSafe.Reading;
 using ShelfSafe.Steps;
+using ShelfSafe.Tests.Foods;
 using Xunit;
 
 namespace ShelfSafe.Tests.Steps;
 
 public sealed class StepReaderTests
 {
-    private static readonly StepReader Reader = StepReader.Create(RulePack.Default);
+    private static readonly StepReader Reader = StepReader.Create(RulePack.Default, FoodFixture.NewTexts());
 
     [Fact]
     public void Read_WordsThatSayAFact_AreThePlaceOfTheFact()
