@@ -104,6 +104,11 @@ internal sealed class CategoryJudge(HazardRoom hazards, PackTables tables)
             yield break;
         }
 
+        if (!TermJudge.MayHold(gate.Check, batch))
+        {
+            yield break;
+        }
+
         foreach (BatchItem item in batch.InJar)
         {
             if (TermJudge.Holds(gate.Check, item, batch, acidity))
@@ -125,9 +130,7 @@ internal sealed class CategoryJudge(HazardRoom hazards, PackTables tables)
             item,
             item?.Words,
             [span],
-            hazards.Text.Fill(gate.Message, item, batch, words),
-            hazards.Text.Fill(card.Why, item, batch, words),
-            hazards.Text.Fill(gate.Instead.Length > 0 ? gate.Instead : card.Instead, item, batch, words),
+            new(hazards.Text, gate.Message, card.Why, gate.Instead.Length > 0 ? gate.Instead : card.Instead, item, batch, words),
             gate.Sources);
     }
 

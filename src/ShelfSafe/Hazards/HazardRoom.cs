@@ -29,9 +29,10 @@ internal sealed class HazardRoom(PackTables tables)
         {
             HazardCard card = _cards[at];
             SortedRows rows = _sorted[at] ??= new(Rows(card, ofItems: true), Rows(card, ofItems: false));
-            foreach (BatchItem item in AnyMayHold(rows.OfItems, batch) ? batch.Items : [])
+            HazardRow[] meant = Meant(rows.OfItems, batch);
+            foreach (BatchItem item in meant.Length > 0 ? batch.Items : [])
             {
-                if (Worst(rows.OfItems, item, batch, acidity) is { } row)
+                if (Worst(meant, item, batch, acidity) is { } row)
                 {
                     found.Add(OfItem(card, row, item, batch));
                 }
@@ -66,24 +67,24 @@ internal sealed class HazardRoom(PackTables tables)
             item,
             item?.Words,
             [span ?? item?.Ingredient.Span ?? Start(batch)],
-            Text.Fill(message, item, batch, words),
-            Text.Fill(card.Why, item, batch, words),
-            Text.Fill(card.Instead, item, batch, words),
+            new(Text, message, card.Why, card.Instead, item, batch, words),
             row.Sources);
     }
 
-    private static bool AnyMayHold(HazardRow[] rows, Batch batch)
+    // The rows that may hold for some item of the batch; most often all of them or none.
+    private static HazardRow[] Meant(HazardRow[] rows, Batch batch)
     {
+        int count = 0;
         foreach (HazardRow row in rows)
         {
-            if (TermJudge.MayHold(row.Check, batch))
-            {
-                return true;
-            }
+            count += TermJudge.MayHold(row.Check, batch) ? 1 : 0;
         }
 
-        return false;
+        return count == 0 ? [] : count == rows.Length ? rows : Some(rows, batch);
     }
+
+    // The closure stands in a method of its own, since one is made wherever a method that holds one is entered.
+    private static HazardRow[] Some(HazardRow[] rows, Batch batch) => Array.FindAll(rows, row => TermJudge.MayHold(row.Check, batch));
 
     // The rows are walked from the worst level down, so the first that holds is the one.
     private static HazardRow? Worst(HazardRow[] rows, BatchItem? item, Batch batch, Acidity acidity)
@@ -112,9 +113,7 @@ internal sealed class HazardRoom(PackTables tables)
             item,
             item.Words,
             [item.Ingredient.Span],
-            Text.Fill(card.Message, item, batch, null),
-            Text.Fill(card.Why, item, batch, null),
-            Text.Fill(card.Instead, item, batch, null),
+            new(Text, card.Message, card.Why, card.Instead, item, batch, null),
             row.Sources);
     }
 
@@ -128,9 +127,7 @@ internal sealed class HazardRoom(PackTables tables)
             null,
             null,
             [fact?.Span ?? Start(batch)],
-            Text.Fill(message, null, batch, fact?.Words),
-            Text.Fill(card.Why, null, batch, fact?.Words),
-            Text.Fill(card.Instead, null, batch, fact?.Words),
+            new(Text, message, card.Why, card.Instead, null, batch, fact?.Words),
             row.Sources);
     }
 

@@ -24,7 +24,12 @@ internal sealed class UnsafeMethods
     /// <summary>The finding for a step fact, or <see langword="null"/> where it is no unsafe method.</summary>
     /// <param name="acidity">Dry goods have levels of their own: without the method they keep all the same.</param>
     public RawFinding? Finding(StepFact fact, Acidity acidity) => _rows.First("fact", fact.Id) is { } row
-        ? new("unsafe-method", acidity == Acidity.Dry ? row.DryLevel : row.Level, null, null, [fact.Span], row.Message.Replace("{words}", fact.Words, StringComparison.Ordinal), row.Why, row.Instead, [row.Source])
+        ? new("unsafe-method", acidity == Acidity.Dry ? row.DryLevel : row.Level, null, null, [fact.Span], null, [row.Source])
+        {
+            Message = row.Message.Replace("{words}", fact.Words, StringComparison.Ordinal),
+            Why = row.Why,
+            Instead = row.Instead,
+        }
         : null;
 
     private static FindingLevel Level(CsvRow row, string column) =>
