@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShelfSafe.Core;
 using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
@@ -10,6 +11,8 @@ internal static class FormulaSorter
 {
     // More ways than this to sort a recipe's lines means that it is not one written formula.
     private const int MostWays = 64;
+    private const string Bell = "bell-pepper";
+    private static readonly ulong s_bell = WordMask.Of(Bell);
 
     /// <summary>The lines of the batch with the slots that take each.</summary>
     public static List<FormulaLine> Lines(FormulaRow formula, ImmutableArray<PrintedLine> printed, Batch batch)
@@ -122,7 +125,7 @@ internal static class FormulaSorter
     public static FormulaSlot? OfOneKind(FormulaRow formula, BatchItem item) => formula.Slots.FirstOrDefault(slot => !slot.Words.IsEmpty && HasFood(slot, item));
 
     private static bool HasFood(FormulaSlot slot, BatchItem item) =>
-        item.Food is { } food && (FormulaText.IsVegetable(item) ? Names(slot.Foods, "bell-pepper") : Names(slot.Foods, food.Id) || Names(slot.Swaps, food.Id));
+        item.Food is { } food && (slot.FoodMask & (food.IdMask | s_bell)) != 0 && (FormulaText.IsVegetable(item) ? Names(slot.Foods, Bell) : Names(slot.Foods, food.Id) || Names(slot.Swaps, food.Id));
 
     private static bool Names(ImmutableArray<string> foods, string id)
     {

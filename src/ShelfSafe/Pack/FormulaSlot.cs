@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShelfSafe.Core;
 
 namespace ShelfSafe.Pack;
 
@@ -33,4 +34,8 @@ public sealed record FormulaSlot(
     bool PerJar,
     ImmutableArray<string> Swaps,
     FormulaPresence Presence,
-    string Source);
+    string Source)
+{
+    /// <summary>Its foods, swaps included, as a mask.</summary>
+    internal ulong FoodMask { get; } = WordMask.Of(Foods) | WordMask.Of(Swaps);
+}
