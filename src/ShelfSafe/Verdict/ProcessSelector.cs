@@ -8,6 +8,8 @@ namespace ShelfSafe.Verdict;
 /// <remarks>Nothing is interpolated: an altitude outside every printed band gets no line.</remarks>
 internal static class ProcessSelector
 {
+    private static readonly Comparer<ProcessLine> ByJar = Comparer<ProcessLine>.Create(Compare);
+
     /// <summary>All lines that the kitchen's altitude, gauge and jar leave.</summary>
     /// <param name="rows">Rows that govern the product.</param>
     /// <param name="overruled">Rows that a longer time of a single food overrules; named beside it.</param>
@@ -30,7 +32,16 @@ internal static class ProcessSelector
         }
 
         lines.AddRange(Steamed(lines, all, steam));
-        return [.. lines.OrderBy(line => JarSizes.Order(line.Jar)).ThenBy(line => line.RowId, StringComparer.Ordinal).ThenBy(line => line.Pack, StringComparer.Ordinal).ThenBy(line => line.Gauge, StringComparer.Ordinal).ThenBy(line => line.AltitudeFeet.Low)];
+        return [.. lines.OrderBy(line => line, ByJar)];
+    }
+
+    private static int Compare(ProcessLine one, ProcessLine other)
+    {
+        int order = JarSizes.Order(one.Jar).CompareTo(JarSizes.Order(other.Jar));
+        order = order != 0 ? order : string.CompareOrdinal(one.RowId, other.RowId);
+        order = order != 0 ? order : string.CompareOrdinal(one.Pack, other.Pack);
+        order = order != 0 ? order : string.CompareOrdinal(one.Gauge, other.Gauge);
+        return order != 0 ? order : one.AltitudeFeet.Low.CompareTo(other.AltitudeFeet.Low);
     }
 
     // The very minutes of the boiling-water row at this altitude, and only within the limits of the research: acid or acidified rows alone.
