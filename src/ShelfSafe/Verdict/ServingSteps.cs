@@ -72,7 +72,7 @@ internal static class ServingSteps
 
     private static bool SaysServing(string text, bool after) =>
         (after && text.Contains("garnish", StringComparison.OrdinalIgnoreCase)) || (!text.Contains(" now", StringComparison.OrdinalIgnoreCase) && (text.Contains("serv", StringComparison.OrdinalIgnoreCase) || text.Contains("open", StringComparison.OrdinalIgnoreCase)
-        || Eats(text) || text.Contains("table", StringComparison.OrdinalIgnoreCase)));
+        || text.Contains("reheat", StringComparison.OrdinalIgnoreCase) || Eats(text) || text.Contains("table", StringComparison.OrdinalIgnoreCase)));
 
     // "Eat with bread", but not "heat" or "great".
     private static bool Eats(string text)

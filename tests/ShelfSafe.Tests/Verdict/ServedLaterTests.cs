@@ -19,6 +19,7 @@ public class ServedLaterTests
     [InlineData("Mash with butter for a side dish.")]
     [InlineData("Drain and mash with butter when you open the jar.")]
     [InlineData("Kids like it with crackers.")]
+    [InlineData("For a thicker dish, add a roux when you reheat it.")]
     [InlineData("Makes a quick supper with dumplings.")]
     [InlineData("Thicken with flour at serving time.")]
     [InlineData("Double the batch, the proportions stay the same.")]
@@ -42,6 +43,13 @@ public class ServedLaterTests
     [InlineData("Double the carrots.")]
     [InlineData("Half the recipe does not do.")]
     [InlineData("Stir butter into the jars for a side dish.")]
+    [InlineData("Best with noodles boiled along in the pot.")]
+    [InlineData("Try it with barley cooked in.")]
+    [InlineData("We like it with flour in.")]
+    [InlineData("Heat the second batch with flour for the next pie.")]
+    [InlineData("Blend the second half before it goes in, good for a side dish.")]
+    [InlineData("Makes a good base for chowder if you use milk for the broth.")]
+    [InlineData("Mash the potatoes first for a thicker supper.")]
     public void Vet_WhatGoesIntoTheJarBehindTheCanner_Counts(string words) =>
         Assert.NotEqual(Outcome.Pressure, Vet(string.Empty, " " + words).Outcome);
 }
