@@ -34,11 +34,12 @@ internal sealed class AcidWords(LineWordTable words, ReadTexts texts, StepMeasur
             yield break;
         }
 
+        ServingSteps serving = new(batch.Facts);
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
             ReadText read = texts.Of(sentence.Text);
-            FoodMention[] mentions = ServingSteps.Outside(sentence, batch.Facts) ? [] : read.Mentions;
+            FoodMention[] mentions = serving.Outside(sentence) ? [] : read.Mentions;
             if (mentions.FirstOrDefault(mention => mention.Match.Candidates.Any(IsAcid)) is { } acid && Doubt(text, acid.Start, acid.End) is { } doubt)
             {
                 yield return (sentence.Text.Map(doubt.Start, doubt.End), text[doubt.Start..doubt.End]);
@@ -62,12 +63,13 @@ internal sealed class AcidWords(LineWordTable words, ReadTexts texts, StepMeasur
             .Sum(item => StepMeasures.Plain(item.Ingredient.Amount!.Value, item.Ingredient.Amount.Unit) is { Volume: true } plain ? plain.Low : 0);
         double used = 0;
         (SourceSpan, string)? last = null;
+        ServingSteps serving = new(batch.Facts);
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
             ReadText read = texts.Of(sentence.Text);
             bool each = read.Has("jar-word") || read.Has("jar-size") || read.Folded.Any(word => word is "each" or "per");
-            foreach ((Interval value, string unit, FoodMention mention) in ServingSteps.Outside(sentence, batch.Facts) ? [] : measures.Of(read))
+            foreach ((Interval value, string unit, FoodMention mention) in serving.Outside(sentence) ? [] : measures.Of(read))
             {
                 // What a row of the jar acids prints for a pint, and twice that for a quart.
                 double pints = text.Contains("quart", StringComparison.OrdinalIgnoreCase) && !text.Contains("pint", StringComparison.OrdinalIgnoreCase) ? 2 : 1;

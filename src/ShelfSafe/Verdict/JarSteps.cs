@@ -68,14 +68,16 @@ internal sealed class JarSteps
 
         StepFact? filled = null;
         StepFact?[] found = new StepFact?[4]; // heated, other heat, canner, pressure: each at its first place
+        ServingSteps serving = new(facts);
+        StepFact? later = LaterSteps.First(facts);
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts))
+            if (sentence.Role != StepRole.Step || serving.Outside(sentence))
             {
                 continue;
             }
 
-            if (filled is not null && LaterSteps.At(sentence, facts) is not null)
+            if (filled is not null && later is not null && LaterSteps.IsAt(sentence, later))
             {
                 break; // what is done with the jar some other day
             }

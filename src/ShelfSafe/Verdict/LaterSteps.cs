@@ -22,9 +22,10 @@ internal sealed class LaterSteps(LineWordTable words)
     public ImmutableArray<StepFact> OwnUses(RecipePart part, ImmutableArray<StepFact> facts, bool isDryMix)
     {
         int last = -1;
+        HashSet<StepSentence> kept = new(facts.Where(static fact => fact.Id == "rest-kept").Select(static fact => fact.Sentence), ReferenceEqualityComparer.Instance);
         foreach (StepSentence sentence in part.Steps)
         {
-            if (WordFolding.Words(sentence.Text.Text).Any(word => words.Is("jar-word", word)) && !facts.Any(fact => fact.Id == "rest-kept" && ReferenceEquals(fact.Sentence, sentence)))
+            if (WordFolding.Words(sentence.Text.Text).Any(word => words.Is("jar-word", word)) && !kept.Contains(sentence))
             {
                 last = sentence.Text.Map(0, sentence.Text.Text.Length).End;
             }
@@ -58,16 +59,18 @@ internal sealed class LaterSteps(LineWordTable words)
     }
 
     /// <summary>Whether the text names a canner anywhere.</summary>
-    public static bool NamesCanner(ImmutableArray<StepFact> facts) => facts.Any(static fact => fact.Id is "pressure-canned" or "boiling-water-canned" or "steam-canned");
+    public static bool NamesCanner(ImmutableArray<StepFact> facts) => facts.Any(IsCanner);
+
+    /// <summary>Whether a fact is that of a canner.</summary>
+    public static bool IsCanner(StepFact fact) => fact.Id is "pressure-canned" or "boiling-water-canned" or "steam-canned";
 
     // "Close tightly. To make: simmer ..." is a label of two sentences.
     private static string Last(string heading) => heading.Trim(' ', ':', '.', '*').Split('.')[^1].Trim().ToLowerInvariant();
 
-    /// <summary>Whether a sentence stands at or behind such words.</summary>
-    /// <remarks>Never where a canner is named: then the text may speak of this day's jars.</remarks>
-    public static StepFact? At(StepSentence sentence, ImmutableArray<StepFact> facts)
-    {
-        StepFact? later = NamesCanner(facts) ? null : facts.FirstOrDefault(static fact => fact.Id == Fact);
-        return later is not null && sentence.Text.Map(0, sentence.Text.Text.Length).End > later.Span.Start ? later : null;
-    }
+    /// <summary>The first such words.</summary>
+    /// <remarks>None where a canner is named: then the text may speak of this day's jars.</remarks>
+    public static StepFact? First(ImmutableArray<StepFact> facts) => NamesCanner(facts) ? null : facts.FirstOrDefault(static fact => fact.Id == Fact);
+
+    /// <summary>Whether a sentence stands at or behind them.</summary>
+    public static bool IsAt(StepSentence sentence, StepFact later) => sentence.Text.Map(0, sentence.Text.Text.Length).End > later.Span.Start;
 }

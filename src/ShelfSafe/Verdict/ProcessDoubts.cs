@@ -31,10 +31,11 @@ internal sealed class ProcessDoubts
     {
         StepSentence? filled = batch.Fact(JarSteps.Filled)?.Sentence;
         bool after = false;
+        ServingSteps serving = new(batch.Facts);
         foreach (StepSentence sentence in part.Steps)
         {
             after |= ReferenceEquals(sentence, filled);
-            if ((sentence.Role == StepRole.Step && !after) || sentence.Role == StepRole.Serving || ServingSteps.Outside(sentence, batch.Facts))
+            if ((sentence.Role == StepRole.Step && !after) || sentence.Role == StepRole.Serving || serving.Outside(sentence))
             {
                 continue;
             }

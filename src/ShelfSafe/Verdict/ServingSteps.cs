@@ -6,69 +6,84 @@ using ShelfSafe.Steps;
 namespace ShelfSafe.Verdict;
 
 /// <summary>Steps of the table: what is only served beside, or added when serving, is no part of the jar.</summary>
-internal static class ServingSteps
+/// <remarks>Made once for all sentences of a dish, so that a long text costs no more a sentence than a short one.</remarks>
+internal sealed class ServingSteps
 {
     /// <summary>Fact: the words are for the day the jar is opened, if they stand behind the canner or in a note.</summary>
     public const string Later = "served-later";
 
-    /// <summary>The facts without those by which a note tells what is done with the opened jar: "mash with butter for a side dish".</summary>
-    /// <param name="facts">Facts of the dish, those of the jars among them.</param>
-    /// <param name="states">Facts that tell what becomes of the food.</param>
-    public static ImmutableArray<StepFact> WithoutLater(ImmutableArray<StepFact> facts, RuleList states) =>
-        facts.RemoveAll(fact => states.Contains(fact.Id) && SaysLater(fact.Sentence, facts) && IsBehindTheCanner(fact.Sentence, facts));
+    private readonly Dictionary<StepSentence, List<StepFact>> _told = new(ReferenceEqualityComparer.Instance); // what a sentence says of serving
+    private readonly StepFact? _filled;
+    private readonly StepFact? _closed;
+    private readonly StepFact? _later;
+    private readonly bool _dry;
+    private readonly int _canner = int.MaxValue;
 
-    private static bool SaysLater(StepSentence sentence, ImmutableArray<StepFact> facts)
+    /// <summary>Sorts the facts of a dish.</summary>
+    /// <param name="facts">Its facts; where jars are filled, "over the top" is no serving unless the sentence says so.</param>
+    /// <param name="dry">Whether every listed food is dry, so that "To make: simmer with 8 cups water" needs no jar before it.</param>
+    public ServingSteps(ImmutableArray<StepFact> facts, bool dry = false)
     {
+        StepFact? mixed = null;
         foreach (StepFact fact in facts)
         {
-            if (fact.Id == Later && ReferenceEquals(fact.Sentence, sentence))
+            _filled = fact.Id == JarSteps.Filled ? fact : _filled;
+            mixed ??= fact.Id == "dry-mixed" ? fact : null;
+            if (fact.Id is "serve-with" or "at-serving" or "served-fresh" or LaterSteps.Used or Later)
             {
-                return true;
+                (_told.TryGetValue(fact.Sentence, out List<StepFact>? told) ? told : _told[fact.Sentence] = []).Add(fact);
             }
         }
 
-        return false;
+        (_dry, _closed, _later) = (dry, _filled ?? mixed, LaterSteps.First(facts));
+        foreach (StepFact fact in facts)
+        {
+            if (fact.Span.Start < _canner && IsCanner(fact))
+            {
+                _canner = fact.Span.Start;
+            }
+        }
     }
 
-    // Behind the sentence that gives the filled jars their heat; where no step fills jars, behind the one that prints a time for the canner.
-    private static bool IsBehindTheCanner(StepSentence sentence, ImmutableArray<StepFact> facts)
+    /// <summary>The facts without those by which a note tells what is done with the opened jar: "mash with butter for a side dish".</summary>
+    /// <param name="facts">Facts of the dish, those of the jars among them.</param>
+    /// <param name="states">Facts that tell what becomes of the food.</param>
+    public static ImmutableArray<StepFact> WithoutLater(ImmutableArray<StepFact> facts, RuleList states)
     {
-        int start = sentence.Text.Map(0, Math.Min(1, sentence.Text.Text.Length)).Start;
-        bool filled = facts.Any(static fact => fact.Id == JarSteps.Filled);
-        return facts.Any(fact => !ReferenceEquals(fact.Sentence, sentence) && fact.Span.Start < start && (filled
-            ? fact.Id is JarSteps.Canner or JarSteps.Pressure
-            : fact.Id is "boiling-water-canned" or "pressure-canned" or "steam-canned" && fact.Sentence.Text.Text.Any(char.IsAsciiDigit)));
+        ServingSteps serving = new(facts);
+        return serving._told.Count == 0 ? facts
+            : facts.RemoveAll(fact => states.Contains(fact.Id) && serving.SaysLater(fact.Sentence) && serving.IsBehindTheCanner(fact.Sentence));
     }
 
     /// <summary>Whether a sentence speaks of serving alone.</summary>
-    /// <param name="sentence">The sentence.</param>
-    /// <param name="facts">Facts of the dish; where jars are filled, "over the top" is no serving unless the sentence says so.</param>
-    /// <param name="dry">Whether every listed food is dry, so that "To make: simmer with 8 cups water" needs no jar before it.</param>
-    public static bool Outside(StepSentence sentence, ImmutableArray<StepFact> facts, bool dry = false)
+    public bool Outside(StepSentence sentence)
     {
-        if (SaysLater(sentence, facts) && (sentence.Role == StepRole.Note || IsBehindTheCanner(sentence, facts)))
+        if (SaysLater(sentence) && (sentence.Role == StepRole.Note || IsBehindTheCanner(sentence)))
         {
             return true;
         }
 
-        StepFact? filled = null;
-        foreach (StepFact fact in facts)
+        foreach (StepFact fact in _told.Count > 0 && _told.TryGetValue(sentence, out List<StepFact>? told) ? told : [])
         {
-            filled = fact.Id == JarSteps.Filled ? fact : filled;
-        }
-
-        foreach (StepFact fact in facts)
-        {
-            if (ReferenceEquals(fact.Sentence, sentence) && fact.Id is "serve-with" or "at-serving" or "served-fresh" or LaterSteps.Used
-                && (fact.Id is "served-fresh" or LaterSteps.Used || filled is null || SaysServing(sentence.Text.Text, fact.Span.Start > filled.Span.Start)))
+            if (fact.Id != Later
+                && (fact.Id is "served-fresh" or LaterSteps.Used || _filled is null || SaysServing(sentence.Text.Text, fact.Span.Start > _filled.Span.Start)))
             {
                 return true;
             }
         }
 
-        StepFact? closed = filled ?? facts.FirstOrDefault(static fact => fact.Id == "dry-mixed");
-        return (closed is not null || dry) && LaterSteps.At(sentence, facts) is { } later && !(closed?.Span.Start > later.Span.Start);
+        return (_closed is not null || _dry) && _later is not null && LaterSteps.IsAt(sentence, _later) && !(_closed?.Span.Start > _later.Span.Start);
     }
+
+    private bool SaysLater(StepSentence sentence) =>
+        _told.Count > 0 && _told.TryGetValue(sentence, out List<StepFact>? told) && told.Exists(static fact => fact.Id == Later);
+
+    // What gives the filled jars their heat; where no step fills jars, what prints a time for the canner.
+    private bool IsCanner(StepFact fact) => _filled is not null
+        ? fact.Id is JarSteps.Canner or JarSteps.Pressure
+        : LaterSteps.IsCanner(fact) && fact.Sentence.Text.Text.Any(char.IsAsciiDigit);
+
+    private bool IsBehindTheCanner(StepSentence sentence) => _canner < sentence.Text.Map(0, Math.Min(1, sentence.Text.Text.Length)).Start;
 
     private static bool SaysServing(string text, bool after) =>
         (after && text.Contains("garnish", StringComparison.OrdinalIgnoreCase)) || (!text.Contains(" now", StringComparison.OrdinalIgnoreCase) && (text.Contains("serv", StringComparison.OrdinalIgnoreCase) || text.Contains("open", StringComparison.OrdinalIgnoreCase)

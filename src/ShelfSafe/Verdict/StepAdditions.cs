@@ -42,10 +42,11 @@ internal sealed class StepAdditions
         HashSet<string> seen = new(StringComparer.Ordinal);
         HashSet<string> known = new(list.Value, StringComparer.Ordinal);
         known.UnionWith(_texts.Of(part.Name ?? recipe.Title ?? string.Empty).Singulars);
+        ServingSteps serving = new(batch.Facts, dry);
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, batch.Facts, dry))
+            if (sentence.Role != StepRole.Step || serving.Outside(sentence))
             {
                 continue;
             }

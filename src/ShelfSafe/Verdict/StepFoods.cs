@@ -61,9 +61,10 @@ internal sealed class StepFoods
             }
         }
 
+        ServingSteps serving = new(facts, dry);
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts, dry))
+            if (sentence.Role != StepRole.Step || serving.Outside(sentence))
             {
                 continue;
             }
@@ -101,6 +102,7 @@ internal sealed class StepFoods
     {
         StepFact? strained = facts.FirstOrDefault(fact => fact.Id == "strained");
         bool after = false;
+        ServingSteps serving = new(facts);
         foreach (StepSentence sentence in strained is null ? [] : part.Steps)
         {
             if (ReferenceEquals(sentence, strained!.Sentence))
@@ -109,7 +111,7 @@ internal sealed class StepFoods
                 continue;
             }
 
-            if (!after || sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts) || IsSetAside(_texts.Of(sentence.Text)))
+            if (!after || sentence.Role != StepRole.Step || serving.Outside(sentence) || IsSetAside(_texts.Of(sentence.Text)))
             {
                 continue;
             }
@@ -137,9 +139,10 @@ internal sealed class StepFoods
         ListedFood[] list = Listed(listed);
         HashSet<string> seen = new(StringComparer.Ordinal);
         Lazy<HashSet<string>> known = new(() => Known(part));
+        ServingSteps serving = new(facts, dry);
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, facts, dry))
+            if (sentence.Role != StepRole.Step || serving.Outside(sentence))
             {
                 continue;
             }

@@ -18,9 +18,12 @@ internal static class StepWater
             return null;
         }
 
+        ServingSteps serving = new(facts, AllDry(listed));
+        bool canner = LaterSteps.NamesCanner(facts);
         foreach (StepFact fact in facts)
         {
-            int at = fact.Id == "water-added" && IsThisDays(fact, facts, listed) && !IsPouredOff(fact, facts) ? fact.Sentence.Text.Text.IndexOf("water", StringComparison.OrdinalIgnoreCase) : -1;
+            // Not what "To make" says of some other day.
+            int at = fact.Id == "water-added" && (canner || fact.Sentence.Role == StepRole.Step) && !serving.Outside(fact.Sentence) && !IsPouredOff(fact, facts) ? fact.Sentence.Text.Text.IndexOf("water", StringComparison.OrdinalIgnoreCase) : -1;
             if (at >= 0)
             {
                 return (fact.Sentence, at, at + "water".Length);
@@ -29,10 +32,6 @@ internal static class StepWater
 
         return null;
     }
-
-    // Not what "To make" says of some other day.
-    private static bool IsThisDays(StepFact water, ImmutableArray<StepFact> facts, ImmutableArray<BatchItem> listed) =>
-        (water.Sentence.Role == StepRole.Step || LaterSteps.NamesCanner(facts)) && !ServingSteps.Outside(water.Sentence, facts, AllDry(listed));
 
     // "Cover with boiling water. Next day drain": water that is drained off before anything sour goes in is a soak.
     private static bool IsPouredOff(StepFact water, ImmutableArray<StepFact> facts)

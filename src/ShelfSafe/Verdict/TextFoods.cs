@@ -70,9 +70,10 @@ internal sealed class TextFoods
     /// <summary>Foods of the introduction and the notes, unless they are served beside.</summary>
     public IEnumerable<(SourceSpan Span, string Words)> BesideTheSteps(RecipePart part, Batch batch, Lazy<HashSet<string>> listed)
     {
+        ServingSteps serving = new(batch.Facts);
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Role is StepRole.Step or StepRole.Serving || ServingSteps.Outside(sentence, batch.Facts) || _texts.Of(sentence.Text) is not { } read || read.Has("serve-later"))
+            if (sentence.Role is StepRole.Step or StepRole.Serving || serving.Outside(sentence) || _texts.Of(sentence.Text) is not { } read || read.Has("serve-later"))
             {
                 continue;
             }
@@ -92,10 +93,11 @@ internal sealed class TextFoods
     {
         BatchItem[] kept = [.. batch.Items.Where(item => item.Presence == Presence.AtServing)];
         StepSentence? filled = batch.Fact(JarSteps.Filled)?.Sentence;
+        ServingSteps serving = new(batch.Facts);
         foreach (StepSentence sentence in kept.Length == 0 || filled is null ? [] : part.Steps)
         {
             ReadText read = _texts.Of(sentence.Text);
-            if (sentence.Role == StepRole.Step && !ServingSteps.Outside(sentence, batch.Facts) && !read.Has("serve-later"))
+            if (sentence.Role == StepRole.Step && !serving.Outside(sentence) && !read.Has("serve-later"))
             {
                 foreach (FoodMention mention in read.Mentions)
                 {
@@ -117,11 +119,12 @@ internal sealed class TextFoods
     /// <summary>"Another 3 cups of onions", "double the peppers": more of a food than the list has.</summary>
     public IEnumerable<(SourceSpan Span, string Words)> More(RecipePart part, Batch batch)
     {
+        ServingSteps serving = new(batch.Facts);
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
             ReadText read = _texts.Of(sentence.Text);
-            if (ServingSteps.Outside(sentence, batch.Facts) || read.Has("serve-later"))
+            if (serving.Outside(sentence) || read.Has("serve-later"))
             {
                 continue;
             }

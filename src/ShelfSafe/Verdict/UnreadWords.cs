@@ -28,9 +28,10 @@ internal sealed class UnreadWords
     public IEnumerable<(SourceSpan Span, string Words)> Find(RecipePart part, Batch batch, Lazy<HashSet<string>> listed)
     {
         HashSet<string> seen = new(StringComparer.Ordinal);
+        ServingSteps serving = new(batch.Facts);
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Role != StepRole.Step || ServingSteps.Outside(sentence, batch.Facts))
+            if (sentence.Role != StepRole.Step || serving.Outside(sentence))
             {
                 continue;
             }
