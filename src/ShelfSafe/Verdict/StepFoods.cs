@@ -34,7 +34,7 @@ internal sealed class StepFoods
     }
 
     // A food that a sentence names, and what its words say of it by themselves.
-    private sealed record NamedFood(FoodRow Food, FoodMention Mention, bool Peppers, bool Added, bool Generic, string Singular, string Last);
+    private sealed record NamedFood(FoodRow Food, FoodMention Mention, bool Peppers, bool Added, bool Generic, string Singular, string Last, string? Fruit);
 
     /// <summary>One item for each such food, in the jar and of unknown amount.</summary>
     /// <param name="part">The dish.</param>
@@ -92,7 +92,7 @@ internal sealed class StepFoods
                 && !_words.Is("step-not-food", mention.Words)
                 && !IsNoFood(read, mention))
             {
-                yield return new(food, mention, peppers, IsAdded(read, mention), IsGeneric(mention.Words) && !IsPacked(read, mention), WordFolding.Singular(mention.Words), mention.Words[(mention.Words.LastIndexOf(' ') + 1)..]);
+                yield return new(food, mention, peppers, IsAdded(read, mention), IsGeneric(mention.Words) && !IsPacked(read, mention), WordFolding.Singular(mention.Words), mention.Words[(mention.Words.LastIndexOf(' ') + 1)..], mention.Words.Split(' ') is [var fruit, "zest" or "peel" or "rind"] ? WordFolding.Singular(fruit) : null);
             }
         }
     }
@@ -252,7 +252,8 @@ internal sealed class StepFoods
                 continue;
             }
 
-            if ((item.Food is { } own && (own.Id == food.Id || _catalogue.Traits.Covers(own, food))) || Array.IndexOf(singulars, named.Last) >= 0)
+            if ((item.Food is { } own && (own.Id == food.Id || _catalogue.Traits.Covers(own, food))) || Array.IndexOf(singulars, named.Last) >= 0
+                || (named.Fruit is { } fruit && Array.IndexOf(singulars, fruit) >= 0)) // "juice the lemons, zest of two": a part of what is listed
             {
                 return true;
             }

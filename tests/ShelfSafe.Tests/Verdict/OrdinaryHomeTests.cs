@@ -86,5 +86,47 @@ public sealed class OrdinaryHomeTests
     public void Vet_NigellaSeed_IsNoNut() =>
         Assert.DoesNotContain(Vet("# Flatbread\n\n- 500 g bread flour\n- 7 g yeast\n- 300 ml water\n- 1 tsp nigella seeds\n\n1. Knead, prove and bake.\n").Findings, static one => one.Rule == "nut");
 
+    // Source: USDA AIB 539 (2015) Guide 4 p. 4-18: nothing blended; leftovers of the dish itself are no leftovers in it.
+    [Theory]
+    [InlineData("Simmer. Remove the bay leaf, blend with the basil.", "dense", true)]
+    [InlineData("Simmer. Season with the herb blend.", "dense", false)]
+    [InlineData("Simmer. Leftovers go in the fridge for a week.", "leftovers", false)]
+    [InlineData("Simmer. Chop the leftovers and stir them in.", "leftovers", true)]
+    public void Vet_WordsOfTheLastStep_AreReadAsMeant(string steps, string rule, bool found) =>
+        Assert.Equal(found, Vet($"# Tomato soup\n\n- 2 lb tomatoes\n- 2 lb carrots, sliced\n- 2 quarts vegetable broth\n- 1 bay leaf\n- basil\n\n1. {steps}\n").Findings.Any(one => one.Rule == rule && one.Level >= FindingLevel.Change));
+
+    // Source: Penn State Extension, lemon juice or citric acid: fresh juice has no known strength.
+    [Fact]
+    public void Vet_JuiceAndZestOfALemon_AreStillFreshJuice() =>
+        Assert.Contains(Vet("# Fig jam\n\n- 1.5 kg fresh figs\n- 800 g sugar\n- 1 lemon, zest and juice\n\n1. Boil until thick.\n").Findings, static one => one.Rule == "fresh-citrus");
+
+    // General English usage: what is preserved in salt is no preserve.
+    [Theory]
+    [InlineData("Preserved lemons", "jam")]
+    [InlineData("Ginger beer", "soup")]
+    public void Vet_TitleOfAnotherThing_IsNotJudgedAsThat(string title, string kind) =>
+        Assert.DoesNotContain(Vet($"# {title}\n\n- 8 lemons\n- 150 g ginger\n- 150 g salt\n- 2 l water\n\n1. Put it in a jar and leave it a month.\n").Findings, one => one.Message.Contains($"this {kind}", StringComparison.Ordinal));
+
+    // Source: USDA AIB 539 (2015) Guide 3 p. 3-6: pressed through a sieve or mill it is tomato juice or sauce, and no whole tomatoes.
+    [Theory]
+    [InlineData("Put through the passata machine.", false)]
+    [InlineData("Leave them whole.", true)]
+    public void Vet_TomatoesThroughTheMachine_AreNotWhole(string step, bool whole) =>
+        Assert.Equal(whole, Vet($"# Tomato day\n\n- 20 kg tomatoes\n- water\n\n1. Wash and peel the tomatoes. Simmer 5 minutes in water.\n2. {step}\n3. Fill jars and process in a boiling-water canner.\n").Category?.Id == "tomatoes");
+
+    // Source: USDA AIB 539 (2015) Guide 1 p. 1-10; general English usage: drums, tools and verbs are no food.
+    [Theory]
+    [InlineData("Boil. Into sterilised jars, seal, and into the cupboard.", "unsafe-method", true)]
+    [InlineData("Boil. Into jars, seal, and into the fridge.", "unsafe-method", false)]
+    [InlineData("Boil. Stand the jars in an oil drum of water.", "oil-infusion", false)]
+    [InlineData("Zest of two lemons into the pan. Boil.", "step-food", false)]
+    public void Vet_JarsOfJam_AreReadAsMeant(string steps, string rule, bool found) =>
+        Assert.Equal(found, Vet($"# Gooseberry jam\n\n- 1 kg gooseberries\n- 1 kg sugar\n- 2 lemons\n\n1. {steps}\n").Findings.Any(one => one.Rule == rule));
+
+    // General English usage: what all is toasted is no bread.
+    [Fact]
+    public void Vet_ToastAllButOne_NamesNoBread() =>
+        Assert.Equal(Outcome.DryStorage, Vet("# Curry powder\n\n- 4 tbsp coriander seeds\n- 2 tbsp cumin seeds\n- 1 tbsp turmeric\n\n1. Toast all but the turmeric in a dry pan. Cool, grind and keep airtight.\n").Outcome);
+
     private static VettingReport Vet(string recipe) => Vetter.Vet(recipe, Kitchen.Unknown);
 }
