@@ -1,3 +1,5 @@
+using System.Buffers;
+using System.Runtime.CompilerServices;
 using System.Text.Json;
 using ShelfSafe.Core;
 using ShelfSafe.Verdict;
@@ -7,6 +9,9 @@ namespace ShelfSafe.Reports;
 /// <summary>Writes a finding; its single place and source repeat the first of the lists.</summary>
 internal static class JsonFindings
 {
+    // A source is one object for all findings of a pack, and most of a line of the report is sources.
+    private static readonly ConditionalWeakTable<SourceReference, byte[]> Written = [];
+
     /// <summary>Writes one object.</summary>
     public static void Write(Utf8JsonWriter json, Finding finding)
     {
@@ -40,6 +45,29 @@ internal static class JsonFindings
 
     /// <summary>Writes one source.</summary>
     public static void WriteSource(Utf8JsonWriter json, SourceReference source)
+    {
+        if (json.Options.Indented || !ReferenceEquals(json.Options.Encoder, JsonLinesReport.Options.Encoder))
+        {
+            WriteAnew(json, source);
+        }
+        else
+        {
+            json.WriteRawValue(Written.GetValue(source, Bytes), skipInputValidation: true);
+        }
+    }
+
+    private static byte[] Bytes(SourceReference source)
+    {
+        ArrayBufferWriter<byte> bytes = new();
+        using (Utf8JsonWriter json = new(bytes, JsonLinesReport.Options))
+        {
+            WriteAnew(json, source);
+        }
+
+        return bytes.WrittenSpan.ToArray();
+    }
+
+    private static void WriteAnew(Utf8JsonWriter json, SourceReference source)
     {
         json.WriteStartObject();
         json.WriteText("id"u8, source.Id);

@@ -30,7 +30,7 @@ internal sealed class BatchRoom
         _builder = new(weigher, pack.Tables.Limits, texts);
         _stepFoods = new(catalogue, words, texts, pack.Tables.Lists);
         _jarSteps = new(words, texts);
-        _laterSteps = new(words);
+        _laterSteps = new(words, texts);
         _dryKinds = pack.Tables.Lists.Of(RuleLists.DryKinds);
         _later = pack.Tables.Lists.Of(RuleLists.LaterFacts);
         List<PackFault> faults = [];

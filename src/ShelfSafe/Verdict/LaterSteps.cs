@@ -6,7 +6,7 @@ using ShelfSafe.Steps;
 namespace ShelfSafe.Verdict;
 
 /// <summary>Finds where a text goes over to what is done with a dry mix some other day: under "To make" stand water and a pot.</summary>
-internal sealed class LaterSteps(LineWordTable words)
+internal sealed class LaterSteps(LineWordTable words, ReadTexts texts)
 {
     /// <summary>Fact: the words behind it are for the day the mix is cooked.</summary>
     public const string Fact = "made-later";
@@ -25,7 +25,7 @@ internal sealed class LaterSteps(LineWordTable words)
         HashSet<StepSentence> kept = new(facts.Where(static fact => fact.Id == "rest-kept").Select(static fact => fact.Sentence), ReferenceEqualityComparer.Instance);
         foreach (StepSentence sentence in part.Steps)
         {
-            if (WordFolding.Words(sentence.Text.Text).Any(word => words.Is("jar-word", word)) && !kept.Contains(sentence))
+            if (texts.Of(sentence.Text).Has("jar-word") && !kept.Contains(sentence))
             {
                 last = sentence.Text.Map(0, sentence.Text.Text.Length).End;
             }
@@ -46,10 +46,10 @@ internal sealed class LaterSteps(LineWordTable words)
             if (!ReferenceEquals(sentence.Heading, last))
             {
                 last = sentence.Heading; // neighbours stand under one and the same
-                later = last is not null && (words.Is("later-heading", Last(last)) || words.Of("later-lead").Any(lead => Last(last).StartsWith(lead, StringComparison.Ordinal)));
+                later = last is not null && IsLater(Last(last));
             }
 
-            if (later && WordFolding.Words(sentence.Text.Text).Any(word => words.Is("later-liquid", word)))
+            if (later && texts.Of(sentence.Text).Has("later-liquid"))
             {
                 return new(Fact, sentence, sentence.Text.Map(0, sentence.Text.Text.Length), sentence.Text.Text);
             }
@@ -63,6 +63,24 @@ internal sealed class LaterSteps(LineWordTable words)
 
     /// <summary>Whether a fact is that of a canner.</summary>
     public static bool IsCanner(StepFact fact) => fact.Id is "pressure-canned" or "boiling-water-canned" or "steam-canned";
+
+    private bool IsLater(string heading)
+    {
+        if (words.Is("later-heading", heading))
+        {
+            return true;
+        }
+
+        foreach (string lead in words.Of("later-lead"))
+        {
+            if (heading.StartsWith(lead, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     // "Close tightly. To make: simmer ..." is a label of two sentences.
     private static string Last(string heading) => heading.Trim(' ', ':', '.', '*').Split('.')[^1].Trim().ToLowerInvariant();

@@ -12,7 +12,7 @@ internal sealed class ServingSteps
     /// <summary>Fact: the words are for the day the jar is opened, if they stand behind the canner or in a note.</summary>
     public const string Later = "served-later";
 
-    private readonly Dictionary<StepSentence, List<StepFact>> _told = new(ReferenceEqualityComparer.Instance); // what a sentence says of serving
+    private readonly Dictionary<StepSentence, List<StepFact>>? _told; // what a sentence says of serving
     private readonly StepFact? _filled;
     private readonly StepFact? _closed;
     private readonly StepFact? _later;
@@ -31,6 +31,7 @@ internal sealed class ServingSteps
             mixed ??= fact.Id == "dry-mixed" ? fact : null;
             if (fact.Id is "serve-with" or "at-serving" or "served-fresh" or LaterSteps.Used or Later)
             {
+                _told ??= new(ReferenceEqualityComparer.Instance);
                 (_told.TryGetValue(fact.Sentence, out List<StepFact>? told) ? told : _told[fact.Sentence] = []).Add(fact);
             }
         }
@@ -51,7 +52,7 @@ internal sealed class ServingSteps
     public static ImmutableArray<StepFact> WithoutLater(ImmutableArray<StepFact> facts, RuleList states)
     {
         ServingSteps serving = new(facts);
-        return serving._told.Count == 0 ? facts
+        return serving._told is null ? facts
             : facts.RemoveAll(fact => states.Contains(fact.Id) && serving.SaysLater(fact.Sentence) && serving.IsBehindTheCanner(fact.Sentence));
     }
 
@@ -63,7 +64,7 @@ internal sealed class ServingSteps
             return true;
         }
 
-        foreach (StepFact fact in _told.Count > 0 && _told.TryGetValue(sentence, out List<StepFact>? told) ? told : [])
+        foreach (StepFact fact in _told?.TryGetValue(sentence, out List<StepFact>? told) is true ? told : [])
         {
             if (fact.Id != Later
                 && (fact.Id is "served-fresh" or LaterSteps.Used || _filled is null || SaysServing(sentence.Text.Text, fact.Span.Start > _filled.Span.Start)))
@@ -76,7 +77,7 @@ internal sealed class ServingSteps
     }
 
     private bool SaysLater(StepSentence sentence) =>
-        _told.Count > 0 && _told.TryGetValue(sentence, out List<StepFact>? told) && told.Exists(static fact => fact.Id == Later);
+        _told?.TryGetValue(sentence, out List<StepFact>? told) is true && told.Exists(static fact => fact.Id == Later);
 
     // What gives the filled jars their heat; where no step fills jars, what prints a time for the canner.
     private bool IsCanner(StepFact fact) => _filled is not null

@@ -102,10 +102,15 @@ internal sealed class StepFoods
     {
         StepFact? strained = facts.FirstOrDefault(fact => fact.Id == "strained");
         bool after = false;
-        ServingSteps serving = new(facts);
-        foreach (StepSentence sentence in strained is null ? [] : part.Steps)
+        if (strained is null)
         {
-            if (ReferenceEquals(sentence, strained!.Sentence))
+            return null;
+        }
+
+        ServingSteps serving = new(facts);
+        foreach (StepSentence sentence in part.Steps)
+        {
+            if (ReferenceEquals(sentence, strained.Sentence))
             {
                 after = true;
                 continue;
