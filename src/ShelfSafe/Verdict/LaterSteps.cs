@@ -22,7 +22,12 @@ internal sealed class LaterSteps(LineWordTable words, ReadTexts texts)
     public ImmutableArray<StepFact> OwnUses(RecipePart part, ImmutableArray<StepFact> facts, bool isDryMix)
     {
         int last = -1;
-        HashSet<StepSentence> kept = new(facts.Where(static fact => fact.Id == "rest-kept").Select(static fact => fact.Sentence), ReferenceEqualityComparer.Instance);
+        HashSet<StepSentence> kept = new(ReferenceEqualityComparer.Instance);
+        foreach (StepFact fact in facts)
+        {
+            _ = fact.Id == "rest-kept" && kept.Add(fact.Sentence);
+        }
+
         foreach (StepSentence sentence in part.Steps)
         {
             if (texts.Of(sentence.Text).Has("jar-word") && !kept.Contains(sentence))
