@@ -107,10 +107,19 @@ internal sealed class FormulaIndex
     }
 
     /// <summary>How many items are no seasoning: a formula that takes fewer of them cannot cover the batch.</summary>
-    public static int Foods(Batch batch) => batch.InJar.Where(item => !IsSeasoning(item) && !IsOneMeaning(item)).Count() + batch.InJar.Where(item => !IsSeasoning(item) && IsOneMeaning(item)).Select(static item => item.Line).Distinct().Count();
+    public static int Foods(Batch batch)
+    {
+        int foods = 0;
+        int asked = -1; // the line of a word with two meanings: whichever fits counts as the word
+        foreach (BatchItem item in batch.InJar)
+        {
+            bool oneMeaning = item.Ingredient.Match is OneOf;
+            foods += IsSeasoning(item) || (oneMeaning && item.Line == asked) ? 0 : 1;
+            asked = oneMeaning && !IsSeasoning(item) ? item.Line : asked;
+        }
 
-    // One meaning of a word that has two: whichever fits counts as the word.
-    private static bool IsOneMeaning(BatchItem item) => item.Ingredient.Match is OneOf;
+        return foods;
+    }
 
     // "Pepper" may be the spice or the vegetable; the formula itself decides that.
     private static bool IsSeasoning(BatchItem item) => item.Has("dry-spice") || item.Has("salt") || item.Food?.Id == "food-colouring";

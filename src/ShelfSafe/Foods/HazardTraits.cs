@@ -20,11 +20,7 @@ internal sealed class HazardTraits(RuleLists lists)
     /// <summary>Whether the list brings every hazard by which a food of the steps counts: oil does not stand for cream.</summary>
     /// <param name="listed">Whether the list has a trait.</param>
     /// <param name="named">The food of the steps, the title or a note.</param>
-    public bool Covers(Func<string, bool> listed, FoodRow named) =>
-        CountsFromSteps(named) && named.Traits.Where(_fromSteps.Contains).All(listed);
-
-    /// <summary>Whether a listed food brings every hazard by which a food of the steps counts.</summary>
-    public bool Covers(FoodRow listed, FoodRow named)
+    public bool Covers(Func<string, bool> listed, FoodRow named)
     {
         bool counts = false;
         foreach (string trait in named.Traits)
@@ -32,7 +28,7 @@ internal sealed class HazardTraits(RuleLists lists)
             if (_fromSteps.Contains(trait))
             {
                 counts = true;
-                if (!listed.Has(trait))
+                if (!listed(trait))
                 {
                     return false;
                 }

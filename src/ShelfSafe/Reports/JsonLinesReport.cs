@@ -23,7 +23,7 @@ public sealed class JsonLinesReport
     /// <summary>No indenting; marks that turn or hide text come out as escapes. The order of calls is held by tests against the schema, not at run time.</summary>
     internal static readonly JsonWriterOptions Options = new() { Encoder = Encoder(), Indented = false, SkipValidation = true };
 
-    private readonly ArrayBufferWriter<byte> _buffer = new();
+    private readonly ArrayBufferWriter<byte> _buffer = new(16_384);
 
     /// <summary>The JSON Schema (2020-12) of a line, as published.</summary>
     public static string Schema()

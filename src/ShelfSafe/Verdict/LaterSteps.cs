@@ -18,19 +18,26 @@ internal sealed class LaterSteps(LineWordTable words, ReadTexts texts)
     /// <param name="part">The dish.</param>
     /// <param name="facts">All its facts.</param>
     /// <param name="isDryMix">Whether the title names a dry mix.</param>
-    /// <remarks>A use counts only beside no canner, and where no jar is named from it on but for the mix, or for what is left of it.</remarks>
+    /// <remarks>A use counts only beside no canner, and where nothing is said of jars or of keeping from it on but for what is left of the mix:
+    /// what was rubbed on meat that is dried and kept is no dry mix any more.</remarks>
     public ImmutableArray<StepFact> OwnUses(RecipePart part, ImmutableArray<StepFact> facts, bool isDryMix)
     {
         int last = -1;
-        HashSet<StepSentence> kept = new(ReferenceEqualityComparer.Instance);
+        HashSet<StepSentence> rest = new(ReferenceEqualityComparer.Instance);
+        HashSet<StepSentence> put = new(ReferenceEqualityComparer.Instance);
         foreach (StepFact fact in facts)
         {
-            _ = fact.Id == "rest-kept" && kept.Add(fact.Sentence);
+            _ = fact.Id switch
+            {
+                "rest-kept" => rest.Add(fact.Sentence),
+                "mix-kept" => put.Add(fact.Sentence),
+                _ => false,
+            };
         }
 
         foreach (StepSentence sentence in part.Steps)
         {
-            if (texts.Of(sentence.Text).Has("jar-word") && !kept.Contains(sentence))
+            if ((texts.Of(sentence.Text).Has("jar-word") || put.Contains(sentence)) && !rest.Contains(sentence))
             {
                 last = sentence.Text.Map(0, sentence.Text.Text.Length).End;
             }

@@ -21,8 +21,8 @@ internal sealed class OutcomeJudge(Limits limits, RuleLists lists, WordTable wor
     public DishOutcome Of(Batch batch, Acidity acidity, IReadOnlyList<RawFinding> found, IReadOnlyList<Candidate> candidates)
     {
         Candidate? lead = Best(candidates);
-        // Cabbage in its brine, fruit with bottled lemon juice: what boiling water may process keeps by the acid of the published recipe.
-        acidity = acidity == Acidity.LowAcid && lead is { Method: "boiling-water", Judgement: not Judgement.Refuses } ? Acidity.Acidified : acidity;
+        // Cabbage in its brine, fruit with bottled lemon juice: what boiling water may process as written keeps by the acid of the published recipe.
+        acidity = acidity == Acidity.LowAcid && lead is { Method: "boiling-water", Judgement: Judgement.Admits } ? Acidity.Acidified : acidity;
         List<string> reasons = [words[$"reason.acidity.{Names.Of(acidity)}"]];
         if (batch.InJar.IsEmpty)
         {

@@ -12,7 +12,10 @@ internal sealed class ServingSteps
     /// <summary>Fact: the words are for the day the jar is opened, if they stand behind the canner or in a note.</summary>
     public const string Later = "served-later";
 
+    private const string Before = "before-the-jar";
+
     private readonly Dictionary<StepSentence, List<StepFact>>? _told; // what a sentence says of serving
+    private readonly HashSet<StepSentence>? _before; // sentences of what is done before the jars are closed
     private readonly StepFact? _filled;
     private readonly StepFact? _closed;
     private readonly StepFact? _later;
@@ -29,6 +32,11 @@ internal sealed class ServingSteps
         {
             _filled = fact.Id == JarSteps.Filled ? fact : _filled;
             mixed ??= fact.Id == "dry-mixed" ? fact : null;
+            if (fact.Id == Before)
+            {
+                (_before ??= new(ReferenceEqualityComparer.Instance)).Add(fact.Sentence);
+            }
+
             if (fact.Id is "serve-with" or "at-serving" or "served-fresh" or LaterSteps.Used or Later)
             {
                 _told ??= new(ReferenceEqualityComparer.Instance);
@@ -56,9 +64,17 @@ internal sealed class ServingSteps
             : facts.RemoveAll(fact => states.Contains(fact.Id) && serving.SaysLater(fact.Sentence) && serving.IsBehindTheCanner(fact.Sentence));
     }
 
+    /// <summary>Whether a sentence says that it is about the time before the jars are closed: "serve with cream stirred in before you fill the jars".</summary>
+    public bool IsBeforeTheJar(StepSentence sentence) => _before?.Contains(sentence) is true;
+
     /// <summary>Whether a sentence speaks of serving alone.</summary>
     public bool Outside(StepSentence sentence)
     {
+        if (IsBeforeTheJar(sentence))
+        {
+            return false;
+        }
+
         if (SaysLater(sentence) && (sentence.Role == StepRole.Note || IsBehindTheCanner(sentence)))
         {
             return true;

@@ -257,7 +257,7 @@ internal sealed class StepFoods
                 continue;
             }
 
-            if ((item.Food is { } own && (own.Id == food.Id || _catalogue.Traits.Covers(own, food))) || Array.IndexOf(singulars, named.Last) >= 0
+            if ((item.Food is { } own && (own.Id == food.Id || _catalogue.Traits.Covers(own.Has, food))) || Array.IndexOf(singulars, named.Last) >= 0
                 || (named.Fruit is { } fruit && Array.IndexOf(singulars, fruit) >= 0)) // "juice the lemons, zest of two": a part of what is listed
             {
                 return true;

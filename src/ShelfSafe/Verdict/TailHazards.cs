@@ -60,7 +60,7 @@ internal sealed class TailHazards
         {
             foreach (FoodRow other in item.Food is null ? [] : mention.Match.Candidates)
             {
-                if (other.Id == item.Food!.Id || _catalogue.Traits.Covers(item.Food, other))
+                if (other.Id == item.Food!.Id || _catalogue.Traits.Covers(item.Food.Has, other))
                 {
                     return true;
                 }

@@ -73,7 +73,7 @@ internal sealed class TextFoods
         ServingSteps serving = new(batch.Facts);
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Role is StepRole.Step or StepRole.Serving || serving.Outside(sentence) || _texts.Of(sentence.Text) is not { } read || read.Has("serve-later"))
+            if (sentence.Role is StepRole.Step or StepRole.Serving || serving.Outside(sentence) || _texts.Of(sentence.Text) is not { } read || (read.Has("serve-later") && !serving.IsBeforeTheJar(sentence)))
             {
                 continue;
             }

@@ -37,6 +37,7 @@ public sealed class IngredientReaderTests
     [InlineData("2 oz butter, the yolks of two eggs", "2 oz: butter; none: egg")]
     [InlineData("2 onions stuck with 4 cloves", "2 each: onion")]
     [InlineData("Onions: 2 large", "2 each: onion")]
+    [InlineData("3 cloves", "3 each: clove")]
     [InlineData("garlic, 3 cloves", "3 clove: garlic")]
     [InlineData("garlic, 2 cloves, 1 onion", "2 clove: garlic; 1 each: onion")]
     [InlineData("2 onions, cloves, salt", "2 each: onion; none: clove; none: salt")]

@@ -18,6 +18,11 @@ public sealed class OrdinaryHomeTests
     [InlineData("Beef rub", "Mix. Rub on a brisket, pack it raw and process in a pressure canner.", Outcome.FreezeOrChill)]
     [InlineData("Taco seasoning", "Shake in a jar. Use 2 tbsp and half a cup of water for 1 lb of ground beef.", Outcome.DryStorage)]
     [InlineData("Family supper", "Mix. Rub on 2 lb chicken and fry.", Outcome.FreezeOrChill)]
+    [InlineData("Beef rub", "Mix. Massage into the beef, dry it in the oven, and keep the beef in a tin.", Outcome.FreezeOrChill)]
+    [InlineData("Beef rub", "Mix. Sprinkle on the tomatoes and dry them.", Outcome.CannotTell)]
+    [InlineData("Taco seasoning", "Mix. Add 2 cups water to the rice and keep it.", Outcome.FreezeOrChill)]
+    [InlineData("Taco seasoning", "Mix. Shake with fresh herbs and keep airtight.", Outcome.CannotTell)]
+    [InlineData("Taco seasoning", "Mix and keep airtight. Use 2 tbsp for 1 lb of ground beef.", Outcome.DryStorage)]
     public void Vet_WhatADryMixIsUsedOn_IsNotInItsJar(string title, string steps, Outcome outcome) =>
         Assert.Equal(outcome, Vet($"# {title}\n\n- 1/2 cup brown sugar\n- 1/4 cup paprika\n- 1 tbsp salt\n\n1. {steps}\n").Outcome);
 

@@ -50,6 +50,10 @@ public class ServedLaterTests
     [InlineData("Blend the second half before it goes in, good for a side dish.")]
     [InlineData("Makes a good base for chowder if you use milk for the broth.")]
     [InlineData("Mash the potatoes first for a thicker supper.")]
+    [InlineData("Serve it with the noodles cooked in the broth beforehand.")]
+    [InlineData("Serve with cream stirred in before you fill the jars.")]
+    [InlineData("Serve with dumplings, simmered in the pot, then jar.")]
+    [InlineData("We eat it with rice that cooks in the pot.")]
     public void Vet_WhatGoesIntoTheJarBehindTheCanner_Counts(string words) =>
         Assert.NotEqual(Outcome.Pressure, Vet(string.Empty, " " + words).Outcome);
 }
