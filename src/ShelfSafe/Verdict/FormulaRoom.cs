@@ -78,6 +78,12 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits, WordTable w
             return false;
         }
 
+        // A chili without its meat is no pepper sauce.
+        if (lines.Exists(line => line.Options.IsEmpty && line.Item.Food?.Group is "meat" or "poultry" or "seafood"))
+        {
+            return false;
+        }
+
         FormulaLine? own = lines.Where(line => !line.Item.Has("water") && !line.Item.Has("sugar") && !line.Item.Has("acidifier") && !line.Item.Has("vinegar") && line.Item.Grams.IsBounded).MaxBy(line => line.Item.Grams.Low + line.Item.Grams.High);
         return own is null || !own.Options.IsEmpty;
     }

@@ -52,6 +52,13 @@ public class FormulaJudgeTests(FormulaKitchen kitchen) : IClassFixture<FormulaKi
         Assert.True(lost.Count == 0, string.Join("\n", lost));
     }
 
+    // Common practice: a dish of meat without its meat is another dish.
+    [Fact]
+    public void Vet_AChiliOfMeat_IsNearNoPepperSauce() =>
+        Assert.DoesNotContain(
+            RecipeVetter.Create(RulePack.Default).Vet("# Elk chili\n\n- 3 lb ground elk\n- 1 lb dry kidney beans\n- 2 28-oz cans tomatoes\n- 2 onions\n- 3 green peppers\n- 1 beer\n\nSimmer 2 hours.\n", Kitchen.Unknown).Nearest,
+            static near => near.Swap.Contains("elk", StringComparison.Ordinal));
+
     // Source: USDA AIB 539 (2015) Guide 6, p. 6-15: four to six onions of 2 to 2 1/2 inches; a line without a size may mean larger ones.
     [Theory]
     [InlineData("4 to 6 onions, peeled and thinly sliced", true)]
