@@ -13,7 +13,7 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
 {
     private readonly UnreadWords _unread = new(words, texts, plain);
     private readonly LineTails _tails = new(catalogue, words, texts, lists);
-    private readonly TextFoods _foods = new(catalogue, words, texts, measures, limits, lists);
+    private readonly TextFoods _foods = new(catalogue, words, texts, measures, limits, lists, stepFoods);
     private readonly AcidWords _acid = new(words, texts, measures, limits, jarAcid);
     private readonly NamedJars _jars = new(words, jars, limits);
     private readonly ProcessDoubts _doubts = new(words, texts);

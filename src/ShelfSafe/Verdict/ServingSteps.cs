@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShelfSafe.Foods;
 using ShelfSafe.Pack;
 using ShelfSafe.Reading;
 using ShelfSafe.Steps;
@@ -12,10 +13,10 @@ internal sealed class ServingSteps
     /// <summary>Fact: the words are for the day the jar is opened, if they stand behind the canner or in a note.</summary>
     public const string Later = "served-later";
 
-    private const string Before = "before-the-jar";
+    private const string IntoJar = "into-the-jar";
 
     private readonly Dictionary<StepSentence, List<StepFact>>? _told; // what a sentence says of serving
-    private readonly HashSet<StepSentence>? _before; // sentences of what is done before the jars are closed
+    private readonly HashSet<StepSentence>? _into; // sentences of what goes into the jars
     private readonly StepFact? _filled;
     private readonly StepFact? _closed;
     private readonly StepFact? _later;
@@ -32,9 +33,9 @@ internal sealed class ServingSteps
         {
             _filled = fact.Id == JarSteps.Filled ? fact : _filled;
             mixed ??= fact.Id == "dry-mixed" ? fact : null;
-            if (fact.Id == Before)
+            if (fact.Id == IntoJar)
             {
-                (_before ??= new(ReferenceEqualityComparer.Instance)).Add(fact.Sentence);
+                (_into ??= new(ReferenceEqualityComparer.Instance)).Add(fact.Sentence);
             }
 
             if (fact.Id is "serve-with" or "at-serving" or "served-fresh" or LaterSteps.Used or Later)
@@ -61,16 +62,16 @@ internal sealed class ServingSteps
     {
         ServingSteps serving = new(facts);
         return serving._told is null ? facts
-            : facts.RemoveAll(fact => states.Contains(fact.Id) && serving.SaysLater(fact.Sentence) && serving.IsBehindTheCanner(fact.Sentence));
+            : facts.RemoveAll(fact => states.Contains(fact.Id) && serving.SaysLater(fact.Sentence) && !serving.PutsIntoTheJar(fact.Sentence) && serving.IsBehindTheCanner(fact.Sentence));
     }
 
-    /// <summary>Whether a sentence says that it is about the time before the jars are closed: "serve with cream stirred in before you fill the jars".</summary>
-    public bool IsBeforeTheJar(StepSentence sentence) => _before?.Contains(sentence) is true;
+    /// <summary>Whether a sentence tells what goes into the jars, whatever it says of serving: "serve with cream stirred in before you fill the jars".</summary>
+    public bool PutsIntoTheJar(StepSentence sentence) => _into?.Contains(sentence) is true;
 
     /// <summary>Whether a sentence speaks of serving alone.</summary>
     public bool Outside(StepSentence sentence)
     {
-        if (IsBeforeTheJar(sentence))
+        if (PutsIntoTheJar(sentence))
         {
             return false;
         }
@@ -91,6 +92,12 @@ internal sealed class ServingSteps
 
         return (_closed is not null || _dry) && _later is not null && LaterSteps.IsAt(sentence, _later) && !(_closed?.Span.Start > _later.Span.Start);
     }
+
+    /// <summary>Whether a sentence outside the steps speaks of the table, of trade or of the past, and of nothing that goes into the jar.</summary>
+    /// <param name="sentence">A sentence of an introduction, a note or a part about serving.</param>
+    /// <param name="read">Its words.</param>
+    public bool IsBeside(StepSentence sentence, ReadText read) => !PutsIntoTheJar(sentence)
+        && (sentence.Role == StepRole.Serving || Outside(sentence) || read.Has("serve-later") || (read.Has("note-beside") && !read.Has("note-adds")));
 
     private bool SaysLater(StepSentence sentence) =>
         _told?.TryGetValue(sentence, out List<StepFact>? told) is true && told.Exists(static fact => fact.Id == Later);

@@ -16,6 +16,7 @@ internal sealed class StepAdditions
     private const int MeasureReaches = 30;
     private readonly LineWordTable _words;
     private readonly ReadTexts _texts;
+    private readonly StepFoods _stepFoods;
     private readonly RuleList _left;
     private readonly RuleList _asked;
     private readonly TextNote<NewFood[]> _foods;
@@ -27,7 +28,8 @@ internal sealed class StepAdditions
     {
         (_words, _texts) = (words, texts);
         (_left, _asked) = (lists.Of(RuleLists.HarmlessGroups), lists.Of(RuleLists.AskedTraits));
-        _foods = texts.Note<NewFood[]>(text => [.. In(text, stepFoods)]);
+        _stepFoods = stepFoods;
+        _foods = texts.Note<NewFood[]>(text => [.. In(text)]);
         _sign = texts.Note(text => Sign(text.Text));
         _measure = texts.Note(Measure);
     }
@@ -46,15 +48,15 @@ internal sealed class StepAdditions
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
-            if (sentence.Role != StepRole.Step || serving.Outside(sentence))
+            ReadText read = _texts.Of(sentence.Text);
+            if (sentence.Role == StepRole.Step ? serving.Outside(sentence) : !(read.Has("step-add") || serving.PutsIntoTheJar(sentence)) || serving.IsBeside(sentence, read))
             {
                 continue;
             }
 
-            ReadText read = _texts.Of(sentence.Text);
             foreach ((FoodMention mention, string last) in _foods.Of(read))
             {
-                if (!known.Contains(last) && !IsLike(mention, batch) && !StepFoods.IsCutAway(read, mention, known) && seen.Add(mention.Words))
+                if (!(_words.Is("dish-word", last) ? _stepFoods.IsDish(mention.Words, known) && !_stepFoods.IsBought(read, mention) && !IsOtherDish(mention, last, known) : known.Contains(last)) && !IsLike(mention, batch) && !StepFoods.IsCutAway(read, mention, known) && seen.Add(mention.Words))
                 {
                     yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
                 }
@@ -68,7 +70,11 @@ internal sealed class StepAdditions
         }
     }
 
-    private IEnumerable<NewFood> In(ReadText read, StepFoods stepFoods)
+    // "Onion soup" is no salsa of onions.
+    private static bool IsOtherDish(FoodMention mention, string last, HashSet<string> known) =>
+        mention.Words.Contains(' ', StringComparison.Ordinal) && mention.Match.Candidates.Any(static food => food.Has("prepared")) && !known.Contains(last);
+
+    private IEnumerable<NewFood> In(ReadText read)
     {
         foreach (FoodMention mention in read.Mentions)
         {
@@ -78,8 +84,8 @@ internal sealed class StepAdditions
             string last = generic ? all[0] : all[^1];
             if (mention.Match.Candidates is { IsEmpty: false } candidates
                 && candidates.All(food => !_left.Contains(food.Group) || (!food.Has("thin-liquid") && food.Traits.Any(_asked.Contains)))
-                && !_words.Is("dish-word", last) && !(generic && stepFoods.IsGeneric(mention.Words)) && !_words.Is("step-thing", mention.Words) && !_words.Is("step-not-food", mention.Words) && !_words.Is("line-not-food", mention.Words) && !_words.Is("step-verb", mention.Words)
-                && !stepFoods.IsNoFood(read, mention))
+                && !(_words.Is("dish-word", last) && candidates.All(static food => food.Group == "broth")) && !(generic && _stepFoods.IsGeneric(mention.Words)) && !_words.Is("step-thing", mention.Words) && !_words.Is("step-not-food", mention.Words) && !_words.Is("line-not-food", mention.Words) && !_words.Is("step-verb", mention.Words)
+                && !_stepFoods.IsNoFood(read, mention))
             {
                 yield return new(mention, last);
             }

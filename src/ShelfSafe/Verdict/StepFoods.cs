@@ -29,7 +29,7 @@ internal sealed class StepFoods
         _solid = lists.Of(RuleLists.SolidGroups);
         _tails = new(catalogue, words, texts, IsNoFood);
         RuleList listed = lists.Of(RuleLists.ListedGroups);
-        _hazards = texts.Note<NamedFood[]>(text => [.. Named(text, peppersToo: false, food => catalogue.Traits.CountsFromSteps(food) && !(food.Has("fat") && IsSetAside(text)))]); // "trim off all the tallow"
+        _hazards = texts.Note<NamedFood[]>(text => [.. Named(text, peppersToo: false, food => catalogue.Traits.CountsFromSteps(food) && !(food.Has("fat") && !food.Has("dairy") && IsSetAside(text) && !text.Has("serve-later")))]); // "trim off all the tallow", but "save the butter for last", "eat it with the lard melted in"
         _bulky = texts.Note<NamedFood[]>(text => [.. Named(text, peppersToo: true, food => listed.Contains(food.Group)).Where(named => !words.Is("step-verb", named.Mention.Words) || IsNamed(text, named.Mention))]);
     }
 
@@ -177,6 +177,14 @@ internal sealed class StepFoods
         }
     }
 
+    /// <summary>Whether words name the dish itself: "tomato salsa" names it and its own foods, "corn salsa" names corn too.</summary>
+    internal bool IsDish(string phrase, HashSet<string> known)
+    {
+        string[] all = phrase.Split(' ');
+        return all.Any(word => _words.Is("dish-word", word))
+            && all.All(word => _words.Is("dish-word", word) || _words.Is("title-not-food", word) || _words.Is("dish-adjective", word) || _words.Is("filler", word) || known.Contains(word));
+    }
+
     // What the recipe names itself: "add the roux" where a group of the list is the roux.
     internal HashSet<string> Known(RecipePart part)
     {
@@ -208,6 +216,14 @@ internal sealed class StepFoods
 
     // "A bag of frozen vegetables" is none of those in the list.
     private bool IsPacked(ReadText read, FoodMention mention) => read.Before(mention.Start) is [.., var pack, "of"] && _words.Is("food-package", pack);
+
+    /// <summary>Whether a food comes out of a shop's can or packet: "add a can of beans". A jar may be the cook's own, and "the bag of spices" was told before.</summary>
+    internal bool IsBought(ReadText read, FoodMention mention)
+    {
+        string[] own = WordFolding.Words(read.Text[mention.Start..mention.End]);
+        string[] to = own is [_, "of", ..] ? [.. read.Before(mention.Start), own[0]] : read.Before(mention.Start) is [.. var before, "of"] ? before.ToArray() : [];
+        return to is [.., var lead, var pack] && lead != "the" && _words.Is("food-package", pack) && !_words.Is("jar-word", pack) && read.HasBefore("step-add", mention.Start);
+    }
 
     // "The meat" may be a chicken and "the vegetables" are beans; but fish, beans and mushrooms stand for their own kind alone.
     private static bool Kindred(string listed, string said) => listed == said || said switch

@@ -19,12 +19,13 @@ internal sealed class TextFoods
     private readonly Limits _limits;
     private readonly RuleList _bulk;
     private readonly Denials _denials;
+    private readonly StepFoods _stepFoods;
     private readonly TextNote<Additions> _additions;
 
     /// <summary>Prepares the note that it takes of sentences.</summary>
-    public TextFoods(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, StepMeasures measures, Limits limits, RuleLists lists)
+    public TextFoods(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, StepMeasures measures, Limits limits, RuleLists lists, StepFoods stepFoods)
     {
-        (_catalogue, _words, _texts, _measures, _limits, _denials) = (catalogue, words, texts, measures, limits, new(words));
+        (_catalogue, _words, _texts, _measures, _limits, _denials, _stepFoods) = (catalogue, words, texts, measures, limits, new(words), stepFoods);
         _bulk = lists.Of(RuleLists.BulkGroups);
         _additions = texts.Note(AdditionsOf);
     }
@@ -73,12 +74,13 @@ internal sealed class TextFoods
         ServingSteps serving = new(batch.Facts);
         foreach (StepSentence sentence in part.Steps)
         {
-            if (sentence.Role is StepRole.Step or StepRole.Serving || serving.Outside(sentence) || _texts.Of(sentence.Text) is not { } read || (read.Has("serve-later") && !serving.IsBeforeTheJar(sentence)))
+            if (sentence.Role == StepRole.Step)
             {
                 continue;
             }
 
-            foreach (FoodMention mention in read.Has("note-adds") || !read.Has("note-beside") ? read.Mentions : [])
+            ReadText read = _texts.Of(sentence.Text);
+            foreach (FoodMention mention in serving.IsBeside(sentence, read) ? [] : read.Mentions)
             {
                 if (IsForeign(mention, read, batch, listed))
                 {
@@ -97,7 +99,7 @@ internal sealed class TextFoods
         foreach (StepSentence sentence in kept.Length == 0 || filled is null ? [] : part.Steps)
         {
             ReadText read = _texts.Of(sentence.Text);
-            if (sentence.Role == StepRole.Step && !serving.Outside(sentence) && !read.Has("serve-later"))
+            if (sentence.Role == StepRole.Step && !serving.Outside(sentence) && (!read.Has("serve-later") || serving.PutsIntoTheJar(sentence)))
             {
                 foreach (FoodMention mention in read.Mentions)
                 {
@@ -124,7 +126,7 @@ internal sealed class TextFoods
         {
             string text = sentence.Text.Text;
             ReadText read = _texts.Of(sentence.Text);
-            if (serving.Outside(sentence) || read.Has("serve-later"))
+            if (serving.Outside(sentence) || (read.Has("serve-later") && !serving.PutsIntoTheJar(sentence)))
             {
                 continue;
             }
@@ -139,6 +141,14 @@ internal sealed class TextFoods
             foreach (FoodMention mention in additions.Foods)
             {
                 yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
+            }
+
+            foreach (FoodMention mention in read.Mentions)
+            {
+                if (IsBulk(mention) && _stepFoods.IsBought(read, mention) && !part.Ingredients.Any(line => _texts.Of(line.Text) is { } own && own.Has("food-package") && own.Mentions.Any(other => other.Match.Candidates.Any(mention.Match.Candidates.Contains))))
+                {
+                    yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
+                }
             }
 
             foreach (FoodMention mention in AboveTheList(read, batch))
@@ -212,7 +222,7 @@ internal sealed class TextFoods
         && !_denials.LeavesOutForGood(read.Before(mention.Start))
         && !candidates.Any(food => _catalogue.Traits.Covers(trait => batch.Items.Any(item => item.Has(trait)), food) // "cocoa mix" of listed milk powder and cocoa
             || batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || (own.Group == food.Group && food.Group is "meat" or "poultry" && !_catalogue.Traits.CountsFromSteps(food)))))
-        && !IsDish(mention.Words, listed.Value)
+        && !_stepFoods.IsDish(mention.Words, listed.Value)
         && !IsListed(mention, listed.Value);
 
     // "The meat", "the beans" stand for what is listed; "fish works too" is another food where the list has none.
@@ -225,13 +235,5 @@ internal sealed class TextFoods
         string[] all = mention.Words.Split(' ');
         bool hazard = mention.Match.Candidates.Any(_catalogue.Traits.CountsFromSteps);
         return (hazard ? all[^1..] : all).Any(word => word.Length > 3 && known.Contains(word) && !_words.Is("filler", word) && !_words.Is("colour", word));
-    }
-
-    // "Tomato salsa" names the dish and its own foods; "corn salsa" names corn too.
-    private bool IsDish(string phrase, HashSet<string> known)
-    {
-        string[] all = phrase.Split(' ');
-        return all.Any(word => _words.Is("dish-word", word))
-            && all.All(word => _words.Is("dish-word", word) || _words.Is("title-not-food", word) || _words.Is("dish-adjective", word) || _words.Is("filler", word) || known.Contains(word));
     }
 }

@@ -56,4 +56,66 @@ public class ServedLaterTests
     [InlineData("We eat it with rice that cooks in the pot.")]
     public void Vet_WhatGoesIntoTheJarBehindTheCanner_Counts(string words) =>
         Assert.NotEqual(Outcome.Pressure, Vet(string.Empty, " " + words).Outcome);
+
+    [Theory]
+    [InlineData("A knob of butter in each jar makes it taste better at dinner.")]
+    [InlineData("I stir in a splash of cream so it is ready for supper.")]
+    [InlineData("Serve with rice, which I stir into the pot at the end.")]
+    [InlineData("When you open the jar the noodles will be soft.")]
+    [InlineData("Plate some for dinner and add cream to the rest before it goes back into the pot.")]
+    [InlineData("Serve up into pints with butter.")]
+    [InlineData("The family recipe has cream.")]
+    [InlineData("To serve at Christmas, add a cup of cream to each quart and seal.")]
+    [InlineData("Serving suggestion: replace the water with cream.")]
+    [InlineData("The secret of a good supper is a cup of cream per quart.")]
+    [InlineData("For a richer dinner, cook it all in cream.")]
+    [InlineData("Cream and brandy go in for serving at Christmas.")]
+    [InlineData("Season to taste with cream and butter.")]
+    [InlineData("Great with lentils stirred in for body.")]
+    [InlineData("Eat these with butter melted in as they cook.")]
+    public void Vet_ServingWordsThatPutSomethingIntoTheJar_Count(string words)
+    {
+        Assert.NotEqual(Outcome.Pressure, Vet(string.Empty, " " + words).Outcome);
+        Assert.NotEqual(Outcome.Pressure, Vet(string.Empty, string.Empty, "\n\n## Notes\n\n" + words).Outcome);
+    }
+
+    [Theory]
+    [InlineData("Top with butter, then the lid.")]
+    [InlineData("Put a pat of butter in each jar.")]
+    public void Vet_PartAboutServingThatFillsTheJar_Counts(string words) =>
+        Assert.NotEqual(Outcome.Pressure, Vet(string.Empty, string.Empty, "\n\n## Serving\n\n" + words).Outcome);
+
+    [Theory]
+    [InlineData("After opening, thicken with flour or cornstarch.")]
+    [InlineData("Once opened, heat with a spoonful of butter.")]
+    [InlineData("Stir in sour cream at the table.")]
+    [InlineData("For supper, heat a jar with a little butter.")]
+    [InlineData("For dinner, open a jar and add cooked pasta.")]
+    [InlineData("Goes well with roast beef.")]
+    [InlineData("Spread on toast with butter.")]
+    [InlineData("Never put cream or noodles in the jar; add them when you serve it.")]
+    [InlineData("Each jar serves four with cornbread.")]
+    [InlineData("Serve with a little cream stirred in.")]
+    [InlineData("Grandma served these with ham at Easter.")]
+    public void Vet_OrdinaryServingWords_ChangeNothing(string words)
+    {
+        Assert.Equal(Outcome.Pressure, Vet(string.Empty, " " + words).Outcome);
+        Assert.Equal(Outcome.Pressure, Vet(string.Empty, string.Empty, "\n\n## Notes\n\n" + words).Outcome);
+    }
+
+    // Source: USDA AIB 539 (rev. 2015) Guide 4, p. 4-18: what a dish holds beside the tested foods makes another dish of it.
+    [Theory]
+    [InlineData("Add onion soup.")]
+    [InlineData("Add a can of carrots.")]
+    [InlineData("I add a glass of wine.")]
+    [InlineData("I add honey.")]
+    public void Vet_ReadyDishCanOrDrinkThatTheListHasNot_Counts(string words)
+    {
+        Assert.NotEqual(Outcome.Pressure, Vet(string.Empty, " " + words).Outcome);
+        Assert.NotEqual(Outcome.Pressure, Vet(string.Empty, string.Empty, "\n\n## Notes\n\n" + words).Outcome);
+    }
+
+    [Fact]
+    public void Vet_ButterSavedForLast_Counts() =>
+        Assert.NotEqual(Outcome.Pressure, Vet(" Save the butter for last, and work it through.", string.Empty).Outcome);
 }
