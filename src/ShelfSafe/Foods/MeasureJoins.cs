@@ -27,6 +27,12 @@ internal sealed class MeasureJoins(LineWordTable words)
         else
         {
             string word = NumberScan.Word(text, at, out int wordEnd);
+            if (first && SpelledNumber.TryRest(text, at, out int restEnd, out double rest))
+            {
+                state.Measures[0] = state.Measures[0] with { Value = state.Measures[0].Value + Interval.Exactly(rest) };
+                return restEnd; // "three pounds and a half of sugar"
+            }
+
             sum = word is "plus" or "and";
             next = sum || word is "or" ? wordEnd : at;
             if (next == at && first && state.Measures.Count == 1 && SmallerPart(state, at) is var part && part > 0)

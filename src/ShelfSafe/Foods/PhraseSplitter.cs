@@ -38,7 +38,8 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
                 main = (main.Start, sides[^1].End);
             }
 
-            found.Add(new(main.Start, main.End, _names.Plain(phrase, state, match), match, [.. others]));
+            string plain = _names.Plain(phrase, state, match);
+            found.Add(new(main.Start, main.End, plain, plain == "pepper" && IsOfVegetables(state) ? catalogue.Find("bell pepper") : match, [.. others]));
         }
 
         if (state.Others.Count > 0 && found.Count > 0)
@@ -62,6 +63,10 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
 
         return found;
     }
+
+    // No kitchen takes the spice by the piece, the cup or the pound: "1 pepper, diced" is the vegetable.
+    private static bool IsOfVegetables(LineState state) =>
+        state.Measures is [{ Unit: "each" or "slice" or "piece" or "cup" or "pint" or "quart" or "lb" or "kg" }, ..];
 
     private void Add(List<Alternative> others, LineState state, string side, string main)
     {

@@ -5,7 +5,7 @@ internal static class UnitFactors
 {
     private static readonly Dictionary<string, (char Kind, double Factor)> Factors = new(StringComparer.Ordinal)
     {
-        ["g"] = ('m', 1), ["kg"] = ('m', 1000), ["mg"] = ('m', 0.001), ["oz"] = ('m', 28.349523125), ["lb"] = ('m', 453.59237),
+        ["g"] = ('m', 1), ["kg"] = ('m', 1000), ["dag"] = ('m', 10), ["mg"] = ('m', 0.001), ["oz"] = ('m', 28.349523125), ["lb"] = ('m', 453.59237),
         ["cm"] = ('l', 1), ["inch"] = ('l', 2.54),
         ["ml"] = ('v', 1), ["cl"] = ('v', 10), ["dl"] = ('v', 100), ["l"] = ('v', 1000), ["tsp"] = ('v', 4.92892159375), ["tbsp"] = ('v', 14.78676478125),
         ["cup"] = ('v', 236.5882365), ["fl-oz"] = ('v', 29.5735295625), ["pint"] = ('v', 473.176473), ["quart"] = ('v', 946.352946), ["gallon"] = ('v', 3785.411784),

@@ -77,67 +77,74 @@ internal sealed class FoodMeasures(MeasureIndex index, FoodRow food, PrintedStat
     /// <summary>Grams (and millilitres) of the juice of one fruit, or grams of its zest.</summary>
     public Interval? FromFruit(string part) => Piece(part, size: null) ?? index.Package(food.Group, part);
 
-    private Interval? Piece(string measure, string? size)
+    private Interval? Piece(string measure, string? size) => OwnOrLike(id => PieceOf(id, measure, size), NearPiece);
+
+    private Interval? PieceOf(string id, string measure, string? size)
     {
-        Interval? joined = null;
-        foreach (string id in Ids(out Func<string, bool> isNear))
+        Interval? sized = null;
+        Interval? any = null;
+        foreach (MeasureRow row in index.MeasuresOf(id))
         {
-            Interval? sized = null;
-            Interval? any = null;
-            foreach (MeasureRow row in index.MeasuresOf(id))
+            if (row.State.Length > 0 || !IsMeasure(row.Measure, measure, out ReadOnlySpan<char> rowSize))
             {
-                if (row.State.Length > 0 || !IsMeasure(row.Measure, measure, out ReadOnlySpan<char> rowSize))
+                continue;
+            }
+
+            any = Join(any, row.Grams);
+            if (size is not null && rowSize.Equals(size, StringComparison.Ordinal))
+            {
+                sized = Join(sized, row.Grams);
+            }
+        }
+
+        return sized ?? any;
+    }
+
+    private Interval? FromRows((string Measure, double Millilitres)[] measures) => OwnOrLike(id => DensityOf(id, measures), NearCup);
+
+    private Interval? DensityOf(string id, (string Measure, double Millilitres)[] measures)
+    {
+        Interval? cut = null;
+        Interval? any = null;
+        foreach (MeasureRow row in index.MeasuresOf(id))
+        {
+            foreach ((string measure, double millilitres) in measures)
+            {
+                if (row.Measure != measure)
                 {
                     continue;
                 }
 
-                any = Join(any, row.Grams);
-                if (size is not null && rowSize.Equals(size, StringComparison.Ordinal))
+                Interval density = row.Grams * (1 / millilitres);
+                if (row.State.Length == 0)
                 {
-                    sized = Join(sized, row.Grams);
+                    any = Join(any, density);
                 }
-            }
-
-            if ((sized ?? any) is { } found)
-            {
-                joined = Join(joined, isNear(id) ? found * NearPiece : found);
+                else if (IsCut(row.State))
+                {
+                    cut = Join(cut, density);
+                }
             }
         }
 
-        return joined;
+        return cut ?? any;
     }
 
-    private Interval? FromRows((string Measure, double Millilitres)[] measures)
+    // A row under the food's own id comes before any stand-in; the stand-ins are joined, the near ones widened.
+    private Interval? OwnOrLike(Func<string, Interval?> rows, Interval near)
     {
-        Interval? joined = null;
-        foreach (string id in Ids(out Func<string, bool> isNear))
+        if (!_likes.Any(like => like.State is "canned" or "cooked" or "frozen") && rows(food.Id) is { } own)
         {
-            Interval? cut = null;
-            Interval? any = null;
-            foreach (MeasureRow row in index.MeasuresOf(id))
-            {
-                foreach ((string measure, double millilitres) in measures)
-                {
-                    if (row.Measure != measure)
-                    {
-                        continue;
-                    }
+            return own;
+        }
 
-                    Interval density = row.Grams * (1 / millilitres);
-                    if (row.State.Length == 0)
-                    {
-                        any = Join(any, density);
-                    }
-                    else if (IsCut(row.State))
-                    {
-                        cut = Join(cut, density);
-                    }
-                }
-            }
-
-            if ((cut ?? any) is { } found)
+        Interval? joined = null;
+        foreach (LikeRow like in _likes)
+        {
+            if (like.Like.Length > 0 && rows(like.Like) is { } found)
             {
-                joined = Join(joined, isNear(id) ? found * NearCup : found);
+                bool isNear = _likes.Any(other => other.Like == like.Like && other.IsNear);
+                joined = Join(joined, isNear ? found * near : found);
             }
         }
 
@@ -169,20 +176,6 @@ internal sealed class FoodMeasures(MeasureIndex index, FoodRow food, PrintedStat
         }
 
         return false;
-    }
-
-    private string[] Ids(out Func<string, bool> isNear)
-    {
-        // A row under the food's own id comes before any stand-in.
-        if (index.MeasuresOf(food.Id).Count > 0 && !_likes.Any(like => like.State is "canned" or "cooked" or "frozen"))
-        {
-            isNear = _ => false;
-            return [food.Id];
-        }
-
-        ImmutableArray<LikeRow> likes = _likes;
-        isNear = id => likes.Any(like => like.Like == id && like.IsNear);
-        return [.. likes.Select(like => like.Like).Where(id => id.Length > 0)];
     }
 
     private static bool IsMeasure(string row, string wanted, out ReadOnlySpan<char> size)

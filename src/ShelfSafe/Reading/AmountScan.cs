@@ -1,4 +1,5 @@
 using System.Buffers;
+using ShelfSafe.Reading.Amounts;
 
 namespace ShelfSafe.Reading;
 
@@ -72,6 +73,7 @@ internal static class AmountScan
     public static int NumberEnd(ReadOnlySpan<char> text, int at)
     {
         int end = OneNumber(text, at);
+        end = end > at ? FractionEnd(text, end) : end;
         while (end > at && end < text.Length)
         {
             int next = end;
@@ -96,6 +98,10 @@ internal static class AmountScan
 
         return end;
     }
+
+    // "One and one-half", "2 and a half": the fraction belongs to the number.
+    private static int FractionEnd(ReadOnlySpan<char> text, int end) =>
+        text[end..].StartsWith(" and ", StringComparison.OrdinalIgnoreCase) && SpelledNumber.TryFraction(text, end + 5, out int after, out _) ? after : end;
 
     /// <summary>The lower-case word that follows a number: its unit, if it has one.</summary>
     public static ReadOnlySpan<char> UnitAfter(ReadOnlySpan<char> text, int at)
@@ -177,7 +183,7 @@ internal static class AmountScan
 
         Span<char> lower = stackalloc char[8];
         int length = text[at..word].ToLowerInvariant(lower);
-        return LineWords.IsNumber(lower[..length]) ? word : at;
+        return SpelledNumber.TryFraction(text, at, out int fraction, out _) ? fraction : LineWords.IsNumber(lower[..length]) ? word : at;
     }
 
     private static bool IsFraction(char c) => c is '½' or '⅓' or '⅔' or '¼' or '¾' or (>= '⅐' and <= '⅞') or '↉';

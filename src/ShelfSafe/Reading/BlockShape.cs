@@ -56,4 +56,19 @@ internal sealed class BlockShape
         Words += shape.Words;
         Ordered |= row.Ordered && row.Depth == 1;
     }
+
+    /// <summary>Whether the rows are foods, under such a heading.</summary>
+    /// <param name="heading">Kind of the heading above them.</param>
+    /// <param name="isFirst">Whether it is the first list of a dish that has no heading for ingredients.</param>
+    /// <remarks>Without a heading that says so, amounts decide, or being the first list of short names.</remarks>
+    public bool HoldsFoods(HeadingKind heading, bool isFirst) => !IsTimings && heading switch
+    {
+        HeadingKind.Ingredients => !IsMostlyVerbs || HasAmounts,
+        HeadingKind.Needs => !IsTools && (!IsSteps || HasAmounts),
+        HeadingKind.Serving => IsNames || HasAmounts,
+        HeadingKind.Equipment => false,
+        HeadingKind.Method or HeadingKind.Note => IsFullOfAmounts && !IsTools,
+        HeadingKind.Variation => (HasAmounts || IsNames) && !IsSteps,
+        HeadingKind.Introduction or HeadingKind.Name or HeadingKind.Group => !IsTools && (HasAmounts || (isFirst && IsNames && !IsSteps)),
+    };
 }

@@ -60,7 +60,6 @@ internal sealed class BlockSorter
 
     private void TakeHeading(Row row, int index)
     {
-        string text = row.Text.Text;
         HeadingKind kind = row.Announces;
         if (row.Level == 1 && _heads.Text is null && kind is not (HeadingKind.Ingredients or HeadingKind.Needs))
         {
@@ -68,7 +67,7 @@ internal sealed class BlockSorter
         }
 
         bool direction = _heads.Kind == HeadingKind.Method && kind is HeadingKind.Method && row.Shape.IsVerb;
-        _heads.Push(row.Level, kind, text, index);
+        _heads.Push(row.Level, kind, row.Text.Text, index);
         if (kind is HeadingKind.Ingredients or HeadingKind.Needs or HeadingKind.Serving)
         {
             _scopeHasLines = false;
@@ -89,17 +88,7 @@ internal sealed class BlockSorter
             return chosen;
         }
 
-        BlockShape shape = _shapes.OfBlock(block);
-        bool choice = !shape.IsTimings && _heads.Kind switch
-        {
-            HeadingKind.Ingredients => !shape.IsMostlyVerbs || shape.HasAmounts,
-            HeadingKind.Needs => !shape.IsTools && (!shape.IsSteps || shape.HasAmounts),
-            HeadingKind.Serving => shape.IsNames || shape.HasAmounts,
-            HeadingKind.Equipment => false,
-            HeadingKind.Method or HeadingKind.Note => shape.IsFullOfAmounts && !shape.IsTools,
-            HeadingKind.Variation => (shape.HasAmounts || shape.IsNames) && !shape.IsSteps,
-            HeadingKind.Introduction or HeadingKind.Name or HeadingKind.Group => IsLooseIngredientBlock(shape),
-        };
+        bool choice = _shapes.OfBlock(block).HoldsFoods(_heads.Kind, isFirst: !_shapes.NamesIngredients && _dishWithList != _heads.Dish);
         _choices.Add(block, choice);
         if (choice)
         {
@@ -107,13 +96,6 @@ internal sealed class BlockSorter
         }
 
         return choice;
-    }
-
-    /// <summary>Without a heading that says so, amounts decide, or being the first list of short names.</summary>
-    private bool IsLooseIngredientBlock(BlockShape shape)
-    {
-        bool first = !_shapes.NamesIngredients && _dishWithList != _heads.Dish;
-        return !shape.IsTools && (shape.HasAmounts || (first && shape.IsNames && !shape.IsSteps));
     }
 
     private void TakeItem(Row row, int index)
@@ -125,10 +107,7 @@ internal sealed class BlockSorter
             return;
         }
 
-        if (_label.Ends(row))
-        {
-            _label = default;
-        }
+        _label = _label.Ends(row) ? default : _label;
 
         if (_shapes.IsLabelItem(row, index))
         {
@@ -174,27 +153,26 @@ internal sealed class BlockSorter
             return;
         }
 
-        if (row.IsHeader && (!shape.HasAmount || YieldFinder.IsBare(row.Text.Text)))
+        if (RowSigns.IsColumnNames(row, shape))
         {
-            return; // column names, inside the ingredient block
+            return;
         }
 
-        string text = row.Text.Text;
-        int filled = 0;
-        foreach (MappedText cell in row.Cells)
+        if (RowSigns.IsGroupRow(row, shape))
         {
-            filled += cell.Text.Length > 0 ? 1 : 0;
-        }
-
-        HeadingKind kind = filled == 1 && !shape.HasAmount ? HeadingWords.Classify(text) : HeadingKind.Name;
-        if (filled == 1 && !shape.HasAmount && row.Cells.Count > 1
-            && (text[^1] == ':' || kind is HeadingKind.Serving || (kind is HeadingKind.Group && text.StartsWith("for ", StringComparison.OrdinalIgnoreCase))))
-        {
-            _label = new(text.TrimEnd(':', ' '), row.Block, 1, kind == HeadingKind.Serving, Nested: false);
+            string text = row.Text.Text;
+            _label = new(text.TrimEnd(':', ' '), row.Block, 1, HeadingWords.Classify(text) == HeadingKind.Serving, Nested: false);
         }
         else if (shape.IsTiming)
         {
             AddProse(row.Text, [], StepRole.Introduction, loose: false);
+        }
+        else if (RowSigns.EachCellIsFood(row))
+        {
+            foreach (MappedText cell in row.Cells)
+            {
+                AddIngredient(cell);
+            }
         }
         else
         {
@@ -220,6 +198,12 @@ internal sealed class BlockSorter
         }
 
         LineShape shape = row.Shape;
+        if ((foods || open) && row.Label is null && !shape.IsTiming && MixedParagraph.Part(row) is { Count: > 0 } mixed)
+        {
+            TakeMixed(mixed, shape);
+            return;
+        }
+
         bool commas = !shape.IsVerb && !shape.IsTiming && ((trusted && RowSigns.IsShortList(text)) || ((foods || open) && row.Look.IsListOfAmounts));
         if (commas || labelled)
         {
@@ -238,6 +222,22 @@ internal sealed class BlockSorter
         }
 
         AddProse(row.Text, row.Breaks, row.Label is null ? RoleHere(shape) : RowSigns.RoleOf(HeadingWords.Classify(row.Label)), IsLooseHere() && row.Label is null, row.Label);
+    }
+
+    // What follows the foods in their own paragraph are the directions.
+    private void TakeMixed(List<(MappedText Text, bool IsFood)> mixed, LineShape shape)
+    {
+        bool only = !_scopeHasLines;
+        foreach ((MappedText text, bool food) in mixed)
+        {
+            if (food)
+            {
+                AddIngredient(text);
+                continue;
+            }
+
+            _sorted.AddProse(text, [], RoleHere(shape), loose: false, _heads.Text, _heads.Dish, mayHoldFoods: only);
+        }
     }
 
     private void AddLine(MappedText line)

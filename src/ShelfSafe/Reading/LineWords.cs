@@ -43,14 +43,14 @@ internal static class LineWords
         or "throw" or "tip" or "toss" or "transfer" or "trim" or "turn" or "use" or "wait" or "warm" or "wash" or "weigh" or "when" or "while"
         or "whisk" or "wipe" or "work" or "wrap" or "finely" or "carefully" or "dip" or "season" or "slide" or "stack" or "begin" or "bury" or "layer"
         or "chop" or "dice" or "mince" or "brown" or "toast" or "roast" or "grill" or "juice" or "salt" or "flour" or "dry" or "stick" or "smash"
-        or "tear" or "vent" or "pack" or "can" or "don't" or "never" or "always" or "grind" or "pat" or "in" or "after" or "before";
+        or "tear" or "vent" or "stand" or "scald" or "dredge" or "sweat" or "eat" or "parboil" or "pack" or "can" or "don't" or "never" or "always" or "grind" or "pat" or "in" or "after" or "before";
 
     /// <summary>Whether a lower-case word begins a direction and no food's name.</summary>
     public static bool IsPlainVerb(ReadOnlySpan<char> word) => IsVerb(word) && !IsTwoFaced(word);
 
     /// <summary>Whether a lower-case word measures food.</summary>
     public static bool IsMeasure(ReadOnlySpan<char> word) => word is
-        "g" or "gr" or "gm" or "gram" or "grams" or "gramme" or "grammes" or "kg" or "kgs" or "kilo" or "kilos" or "kilogram" or "kilograms" or "mg"
+        "dkg" or "dag" or "deka" or "g" or "gr" or "gm" or "gram" or "grams" or "gramme" or "grammes" or "kg" or "kgs" or "kilo" or "kilos" or "kilogram" or "kilograms" or "mg"
         or "ml" or "mls" or "cl" or "dl" or "l" or "litre" or "litres" or "liter" or "liters" or "millilitre" or "millilitres" or "milliliter"
         or "milliliters" or "oz" or "ozs" or "ounce" or "ounces" or "lb" or "lbs" or "pound" or "pounds" or "cup" or "cups" or "c" or "tsp" or "tsps"
         or "teaspoon" or "teaspoons" or "tbsp" or "tbsps" or "tblsp" or "tbs" or "tb" or "tablespoon" or "tablespoons" or "spoon" or "spoons"
@@ -61,6 +61,9 @@ internal static class LineWords
         or "ribs" or "leaf" or "leaves" or "knob" or "thumb" or "splash" or "glass" or "fl" or "cube" or "cubes" or "strip" or "strips" or "bag"
         or "bags" or "box" or "boxes" or "peck" or "bushel" or "large" or "medium" or "small" or "whole" or "ear" or "ears" or "el" or "tl" or "prise"
         or "zehe" or "zehen" or "tasse" or "tassen" or "stück" or "bund" or "pfund";
+
+    /// <summary>Whether a point behind this lower-case word only shortens it: "2 qts. sm. onions".</summary>
+    public static bool IsShortened(ReadOnlySpan<char> word) => IsMeasure(word) || word is "sm" or "med" or "lg" or "lge" or "pkgs" or "doz" or "approx" or "env";
 
     /// <summary>Whether a number before this lower-case word counts no food: time, heat, length, people.</summary>
     public static bool IsNotFoodUnit(ReadOnlySpan<char> word) => word is

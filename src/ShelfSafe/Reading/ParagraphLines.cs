@@ -1,4 +1,5 @@
 using ShelfSafe.Core;
+using ShelfSafe.Reading.Amounts;
 
 namespace ShelfSafe.Reading;
 
@@ -94,7 +95,7 @@ internal static class ParagraphLines
         {
             depth = text[i] switch { '(' or '[' => depth + 1, ')' or ']' => Math.Max(0, depth - 1), _ => depth };
             bool decimalComma = text[i] == ',' && i > 0 && i + 1 < end && char.IsDigit(text[i - 1]) && char.IsDigit(text[i + 1]);
-            bool mark = depth == 0 && !decimalComma && (semicolons ? text[i] == separator : text[i] is ',' or '.' && (i + 1 == end || TextMarks.IsBlank(text[i + 1])));
+            bool mark = depth == 0 && !decimalComma && (semicolons ? IsSeparator(text, i, separator) : text[i] is ',' or '.' && (i + 1 == end || TextMarks.IsBlank(text[i + 1])));
             bool joined = depth == 0 && !semicolons && IsAndAmount(text, i);
             if ((mark && !IsPreparation(text.AsSpan(i + 1, end - i - 1), semicolons) && !IsShortened(text, i)) || joined)
             {
@@ -107,7 +108,8 @@ internal static class ParagraphLines
         return parts;
     }
 
-    // A mark that parts foods more surely than a comma.
+    // A mark that parts foods more surely than a comma. A slash does only where three foods with amounts stand between slashes:
+    // "1 cup milk / 1 cup cream" is a choice, "1 cup / 240 ml" the same amount twice.
     private static char? Separator(string text)
     {
         foreach (char mark in (ReadOnlySpan<char>)['\u00B7', '\u2022', ';'])
@@ -118,10 +120,19 @@ internal static class ParagraphLines
             }
         }
 
-        return null;
+        int foods = 0;
+        foreach (string part in text.Split(" / "))
+        {
+            foods += AmountScan.StartsWithAmount(part) && ProsePhrases.HasFoodWord(part) ? 1 : 0;
+        }
+
+        return foods >= 3 ? '/' : null;
     }
 
-    private static bool IsShortened(string text, int at) => text[at] == '.' && at > 0 && LineWords.IsMeasure(LastWord(text, at));
+    private static bool IsSeparator(string text, int at, char? separator) =>
+        text[at] == separator && (separator != '/' || (at > 0 && at + 1 < text.Length && text[at - 1] == ' ' && text[at + 1] == ' '));
+
+    private static bool IsShortened(string text, int at) => text[at] == '.' && at > 0 && LineWords.IsShortened(LastWord(text, at));
 
     private static ReadOnlySpan<char> LastWord(string text, int end)
     {
@@ -136,7 +147,12 @@ internal static class ParagraphLines
 
     private static bool IsAndAmount(string text, int at) =>
         text[at] == ' ' && at + 5 < text.Length && text.AsSpan(at, 5).Equals(" and ", StringComparison.OrdinalIgnoreCase)
-        && AmountScan.StartsWithAmount(text.AsSpan(at + 5)) && at > 0 && !char.IsDigit(text[at - 1]);
+        && AmountScan.StartsWithAmount(text.AsSpan(at + 5)) && at > 0 && !char.IsDigit(text[at - 1]) && !EndsInNumber(text.AsSpan(0, at))
+        && !SpelledNumber.TryRest(text, at + 1, out _, out _);
+
+    // "One and one-half pints": the number is not yet whole.
+    private static bool EndsInNumber(ReadOnlySpan<char> text) =>
+        LineWords.IsNumber(text[(text.LastIndexOf(' ') + 1)..]);
 
     /// <summary>Whether the words up to the next comma only say how the food before them is prepared.</summary>
     private static bool IsPreparation(ReadOnlySpan<char> rest, bool semicolons)

@@ -148,14 +148,12 @@ internal static class PartSplitter
             }
         }
 
-        if (foods.Count == 0)
+        bool none = foods.Count == 0;
+        foreach (SortedLine line in lines)
         {
-            foreach (StepSentence step in steps)
+            if (!line.IsIngredient && (none || line.MayHoldFoods))
             {
-                foreach (MappedText phrase in ProsePhrases.Cut(step.Text))
-                {
-                    foods.Add(new(phrase, null, step.Role == StepRole.Serving, FromProse: true));
-                }
+                foods.AddRange(ProsePhrases.Cut(line.Text).Select(phrase => new IngredientLine(phrase, null, line.Role == StepRole.Serving, FromProse: true)));
             }
         }
 

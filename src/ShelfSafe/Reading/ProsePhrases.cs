@@ -1,4 +1,5 @@
 using ShelfSafe.Core;
+using ShelfSafe.Reading.Amounts;
 
 namespace ShelfSafe.Reading;
 
@@ -148,7 +149,12 @@ internal static class ProsePhrases
             return false;
         }
 
-        // "and" ends the phrase before an amount or a direction, not within "salt and pepper".
+        // "and" ends the phrase before an amount or a direction, not within "salt and pepper" or "a pint and a half of milk".
+        if (SpelledNumber.TryRest(text, at + 1, out _, out _))
+        {
+            return false;
+        }
+
         int end = at + 5;
         while (end < text.Length && char.IsLetter(text[end]))
         {
@@ -168,17 +174,17 @@ internal static class ProsePhrases
             start--;
         }
 
-        return dot + 2 < text.Length && !char.IsUpper(text[dot + 2]) && LineWords.IsMeasure(text[start..dot].ToLowerInvariant());
+        return dot + 2 < text.Length && !char.IsUpper(text[dot + 2]) && LineWords.IsShortened(text[start..dot].ToLowerInvariant());
     }
 
     /// <summary>Whether more than numbers and measures is left: "half" or "2 jars" alone is no food.</summary>
-    private static bool HasFoodWord(string phrase)
+    public static bool HasFoodWord(string phrase)
     {
         foreach (string word in HeadingWords.Normalise(phrase).Split(' '))
         {
             if (word.Length > 0 && char.IsLetter(word[0]) && !LineWords.IsMeasure(word) && !LineWords.IsNumber(word)
                 && !LineWords.IsNotFoodUnit(word) && !LineWords.IsEquipment(word)
-                && word is not ("a" or "an" or "of" or "the" or "more" or "less" or "or" or "and" or "to" or "about" or "it" or "them" or "inch" or "headspace" or "half" or "at" or "time" or "way" or "little" or "bit" or "lot" or "piece" or "pieces" or "leave" or "whole" or "top" or "thick" or "long" or "lengths" or "cubes" or "slices" or "strips" or "straight" or "core" or "wide" or "apart" or "side" or "sides"))
+                && word is not ("a" or "an" or "of" or "the" or "more" or "less" or "or" or "and" or "to" or "about" or "it" or "them" or "inch" or "inches" or "depth" or "headspace" or "half" or "at" or "time" or "way" or "little" or "bit" or "lot" or "piece" or "pieces" or "leave" or "whole" or "top" or "thick" or "long" or "lengths" or "cubes" or "slices" or "strips" or "straight" or "core" or "wide" or "apart" or "side" or "sides"))
             {
                 return true;
             }

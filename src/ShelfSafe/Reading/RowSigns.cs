@@ -19,6 +19,42 @@ internal static class RowSigns
         return false;
     }
 
+    /// <summary>The names of the columns, inside a table of foods.</summary>
+    public static bool IsColumnNames(Row row, LineShape shape) => row.IsHeader && (!shape.HasAmount || YieldFinder.IsBare(row.Text.Text));
+
+    /// <summary>A table row that names a group: one filled cell of several, with a colon or the words of a group.</summary>
+    public static bool IsGroupRow(Row row, LineShape shape)
+    {
+        int filled = 0;
+        foreach (MappedText cell in row.Cells)
+        {
+            filled += cell.Text.Length > 0 ? 1 : 0;
+        }
+
+        if (filled != 1 || shape.HasAmount || row.Cells.Count < 2)
+        {
+            return false;
+        }
+
+        string text = row.Text.Text;
+        HeadingKind kind = HeadingWords.Classify(text);
+        return text[^1] == ':' || kind is HeadingKind.Serving || (kind is HeadingKind.Group && text.StartsWith("for ", StringComparison.OrdinalIgnoreCase));
+    }
+
+    /// <summary>A table with a food and its amount in every cell: "| 4 cups berries | 3 cups sugar |".</summary>
+    public static bool EachCellIsFood(Row row)
+    {
+        foreach (MappedText cell in row.Cells)
+        {
+            if (cell.Text.Length > 0 && !(AmountScan.StartsWithAmount(cell.Text) && ProsePhrases.HasFoodWord(cell.Text)))
+            {
+                return false;
+            }
+        }
+
+        return row.Cells.Count > 1;
+    }
+
     /// <summary>A direction or remark that strayed into the list of foods.</summary>
     public static bool IsRemark(Row row, LineShape shape)
     {

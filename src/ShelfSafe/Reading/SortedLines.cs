@@ -13,13 +13,13 @@ internal sealed class SortedLines
         _lines.Add(new(text, true, group, atServing, StepRole.Step, false, dish));
 
     /// <summary>Adds the sentences of a text.</summary>
-    public void AddProse(MappedText text, IReadOnlyList<LineBreak> breaks, StepRole role, bool loose, string? heading, int dish)
+    public void AddProse(MappedText text, IReadOnlyList<LineBreak> breaks, StepRole role, bool loose, string? heading, int dish, bool mayHoldFoods = false)
     {
         _sentences.Clear();
         SentenceSplitter.Split(text, breaks, _sentences);
         foreach (MappedText sentence in _sentences)
         {
-            _lines.Add(new(sentence, false, heading, false, role, loose, dish));
+            _lines.Add(new(sentence, false, heading, false, role, loose, dish, mayHoldFoods));
         }
     }
 

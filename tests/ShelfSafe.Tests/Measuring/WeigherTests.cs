@@ -45,6 +45,20 @@ public class WeigherTests
     public void Weigh_MetricMass_IsExact(string unit, double grams) =>
         Assert.Equal(Interval.Exactly(grams), _scale.Weigher.Weigh(Amount(Interval.Exactly(1), unit), KitchenScale.Food("onion")).Grams);
 
+    // Source: common practice, set wide on purpose; parsnips: Canadian Living buying guide, three to four a pound.
+    [Theory]
+    [InlineData("shallot", 8, 110)]
+    [InlineData("parsnip", 60, 400)]
+    [InlineData("pearl-onion", 4, 110)]
+    [InlineData("preserved-lemon", 40, 160)]
+    public void Weigh_ByTheCount_TakesTheFoodsOwnPiece(string food, double low, double high) =>
+        Assert.Equal(new(low, high), _scale.Weigher.Weigh(Amount(Interval.Exactly(1), "each"), KitchenScale.Food(food)).Grams);
+
+    // A row for the piece leaves the cup to the published food that stands for it.
+    [Fact]
+    public void Weigh_FoodWithAPieceOfItsOwn_KeepsThePublishedCup() =>
+        Assert.True(Grams("pea-green", "cup") is { Low: > 140, High: < 160 });
+
     [Fact]
     public void Weigh_AvoirdupoisMass_MatchesTheUnitLibrary()
     {

@@ -144,6 +144,46 @@ public sealed class IngredientBlockTests
     }
 
     [Theory]
+    [InlineData("2 kg plums, 500 g sugar, ginger, salt. Slice. Layer in a pan. Boil 20 minutes.")]
+    [InlineData("2 kg plums; 500 g sugar; ginger; salt. Stand the plums in the sugar overnight, boil them; fill jars.")]
+    [InlineData("2 kg plums / 500 g sugar / 1 thumb ginger / salt. Boil and fill jars.")]
+    [InlineData("2 kg plums. 500 g sugar. 1 thumb ginger. Salt. Stand overnight and boil.")]
+    public void Read_ListAndDirectionsInOneParagraph_ArePartedAtTheSentence(string paragraph)
+    {
+        RecipePart part = Part($"# Plums\n\n{paragraph}\n");
+        Assert.Equal(4, part.Ingredients.Length);
+        Assert.Equal("salt", part.Ingredients[^1].Text.Text.TrimEnd('.'), ignoreCase: true);
+        Assert.Contains(part.Steps, step => step.Text.Text.Contains("oil", StringComparison.Ordinal));
+        Assert.DoesNotContain(part.Steps, step => step.Text.Text.Contains("kg", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Read_AmountInTheDirectionsBehindAList_CountsAsIn() =>
+        Assert.Equal(["2 kg beans", "1 onion", "3 cups broth"], Lines("# Beans\n\n2 kg beans, 1 onion. Boil the beans with 3 cups broth.\n"));
+
+    [Theory]
+    [InlineData("1 cup milk / 240 ml")]
+    [InlineData("1 cup milk / 1 cup cream")]
+    public void Read_SlashBetweenTwo_IsOneLine(string line) =>
+        Assert.Equal([line, "2 eggs"], Lines($"# Custard\n\n## Ingredients\n\n{line}\n2 eggs\n"));
+
+    [Fact]
+    public void Read_TableWithAFoodInEveryCell_GivesEachCell() =>
+        Assert.Equal(["4 cups berries", "3 cups sugar", "1 tbsp lemon juice"], Lines("| Fruit | Sweet | Sour |\n|---|---|---|\n| 4 cups berries | 3 cups sugar | 1 tbsp lemon juice |\n"));
+
+    [Theory]
+    [InlineData("2 qts. sm. onions, 1 qt. med. beets, 1 lg. cabbage.")]
+    [InlineData("Take 2 qts. sm. onions, 1 qt. med. beets, 1 lg. cabbage.")]
+    public void Read_ShortenedSize_EndsNoFood(string text) =>
+        Assert.Equal(["2 qts. sm. onions", "1 qt. med. beets", "1 lg. cabbage"], Lines($"# Relish\n\n{text}\n").Select(line => line.TrimEnd('.')));
+
+    [Theory]
+    [InlineData("Take three pounds and a half of sugar and a pint of water.", "three pounds and a half of sugar")]
+    [InlineData("Take one and one-half pints of vinegar, and boil.", "one and one-half pints of vinegar")]
+    public void Read_AmountWithAHalfBehindIt_StaysOnePhrase(string text, string phrase) =>
+        Assert.Equal(phrase, Lines($"# Syrup\n\n{text}\n")[0]);
+
+    [Theory]
     [InlineData("")]
     [InlineData("   \n\n")]
     [InlineData("# A poem\n\nThe sea is wide.\n")]

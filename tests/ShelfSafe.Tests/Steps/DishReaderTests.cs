@@ -41,6 +41,9 @@ public sealed class DishReaderTests
     [InlineData("Bread and butter pickles")]
     [InlineData("Burger sauce")]
     [InlineData("Pizza sauce")]
+    [InlineData("Candied jalapeños")]
+    [InlineData("Hot fudge for gifts")]
+    [InlineData("Stuffed cabbage rolls")]
     [InlineData("Chicken tortilla soup")]
     public void NotAJar_DishThatCouldGoInJars_IsNotYes(string title) =>
         Assert.NotEqual("yes", DishReader.NotAJar(Kinds(title)));

@@ -207,6 +207,12 @@ internal static class NumberScan
         else if (Word(text, next, out int andEnd) is "and" or "&")
         {
             next = Skip(text, andEnd);
+            if (SpelledNumber.TryFraction(text, next, out int partEnd, out double part))
+            {
+                value += part; // "2 and a half"
+                end = partEnd;
+                return;
+            }
         }
 
         if (next < text.Length && VulgarAt(text[next]) is int index and >= 0

@@ -7,7 +7,7 @@ internal static class WordLook
     /// <param name="text">The text.</param>
     /// <param name="at">Where the word may begin.</param>
     /// <param name="end">Offset after it.</param>
-    public static ReadOnlySpan<char> At(string text, int at, out int end)
+    public static ReadOnlySpan<char> At(ReadOnlySpan<char> text, int at, out int end)
     {
         end = at;
         while (end < text.Length && (char.IsLetter(text[end]) || text[end] is '\'' or '\u2019'))
@@ -15,7 +15,7 @@ internal static class WordLook
             end++;
         }
 
-        return Lower(text.AsSpan(at, end - at));
+        return Lower(text[at..end]);
     }
 
     // Most words are lower case as they stand, and then need no copy.
