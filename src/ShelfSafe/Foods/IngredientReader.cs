@@ -108,15 +108,32 @@ public sealed class IngredientReader
 
     private bool IsEquipment(LineState state)
     {
+        string[] words = WordFolding.Words(state.Phrase);
+        if (NamesShapeOfFood(words))
+        {
+            return false;
+        }
+
         if (_catalogue.IsFood(state.Phrase))
         {
-            string last = WordFolding.Words(state.Phrase) is [.., { } end] ? WordFolding.Singular(end) : string.Empty;
+            string last = words is [.., { } end] ? WordFolding.Singular(end) : string.Empty;
             return _words.Is("equipment", last) && !_catalogue.IsFood(last);
         }
 
-        string[] words = WordFolding.Words(state.Phrase);
         bool vessel = state.Measures is [{ Unit: "jar" or "bottle" }, ..] && words.All(word => char.IsDigit(word[0]) || _words.Is("filler", word) || _words.Is("prep", word));
-        return vessel || Array.Exists(words, IsTool) && (IsTool(Head(words)) || _words.Is("jar-word", Head(words)) || _words.Is("serve-verb", words[0]) || words.All(word => IsTool(word) || _words.Is("filler", word) || _words.Is("prep", word) || _words.Is("size", word) || !char.IsLetter(word[0])));
+        return vessel || IsVessel(state, words) || Array.Exists(words, IsTool) && (IsTool(Head(words)) || _words.Is("jar-word", Head(words)) || _words.Is("serve-verb", words[0]) || words.All(word => IsTool(word) || _words.Is("filler", word) || _words.Is("prep", word) || _words.Is("size", word) || !char.IsLetter(word[0])));
+    }
+
+    // "Eight pineapple rings", "a lamb rack": what else is a tool is the shape of the food before it.
+    private bool NamesShapeOfFood(string[] words) =>
+        words is [.. var before, { } last] && _words.Is("food-shape", WordFolding.Singular(last)) && Array.Exists(before, _catalogue.IsFood);
+
+    // "Eight greased pint jars", "a stone jar", "a brine-filled bag": the line ends in what holds the food, and names none.
+    private bool IsVessel(LineState state, string[] words)
+    {
+        string last = WordFolding.Words(state.Text) is [.., { } end] ? end : string.Empty;
+        return _words.Unit(last, 0, out _) is "jar" or "bag" or "bottle" or "package"
+            && (Array.Exists(words, static word => word == "filled") || !Array.Exists(words, _catalogue.IsFood));
     }
 
     // "Square of muslin", "string to tie it with", "lids and rings": what the line is about stands before the little word, or behind "of".

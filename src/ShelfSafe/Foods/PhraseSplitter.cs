@@ -9,13 +9,16 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
     private readonly FoodState _states = new(catalogue);
     private readonly FoodName _names = new(words, catalogue);
 
+    // "A roll soaked in milk" brings the milk too; soaking water is poured away.
+    private const string SoakedIn = " soaked in ";
+
     /// <summary>The foods of the line, at least one.</summary>
     public List<FoodPhrase> Split(LineState state)
     {
         List<FoodPhrase> found = [];
         // "maple syrup, agave, or honey" is one choice, "salt, pepper and thyme" are three foods.
         bool choice = state.Between(state.Start, state.End).Contains(", or ", StringComparison.OrdinalIgnoreCase);
-        string[] all = choice ? [" and ", " & ", " plus ", " + ", " n ", " 'n' "] : [" and ", " & ", ", ", " plus ", " + ", " n ", " 'n' "];
+        string[] all = choice ? [" and ", " & ", " plus ", " + ", " n ", " 'n' ", SoakedIn] : [" and ", " & ", ", ", " plus ", " + ", " n ", " 'n' ", SoakedIn];
         string[] either = choice ? [", or ", " or ", ", ", "/"] : [" or ", "/", " alternatively ", " and/or "];
         List<(int Start, int End)> pieces = Pieces(state, state.Start, state.End, all);
         foreach ((int Start, int End) piece in pieces)
@@ -205,7 +208,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
                 string right = state.Between(next, end);
                 string whole = state.Between(from, end);
                 bool or = joint is " or " or ", or " or "/" or " alternatively " or " and/or " || joints.Contains(", or ", StringComparer.Ordinal);
-                if (left.Length == 0 || right.Length == 0 || (!or && catalogue.IsExact(whole, out _) && !(joint == ", " && (StandsAlone(left, First(right)) || StandsAlone(string.Empty, left)))) || !Parts(left, right, or))
+                if (left.Length == 0 || right.Length == 0 || (joint == SoakedIn && right.Contains("water", StringComparison.OrdinalIgnoreCase)) || (!or && catalogue.IsExact(whole, out _) && !(joint == ", " && (StandsAlone(left, First(right)) || StandsAlone(string.Empty, left)))) || !Parts(left, right, or))
                 {
                     continue;
                 }

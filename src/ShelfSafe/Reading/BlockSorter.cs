@@ -236,7 +236,7 @@ internal sealed class BlockSorter
                 continue;
             }
 
-            _sorted.AddProse(text, [], RoleHere(shape), loose: false, _heads.Text, _heads.Dish, mayHoldFoods: only);
+            _sorted.AddProse(text, [], RoleHere(shape), loose: false, _heads.Text, _heads.Dish, mayHoldFoods: only && !AmountScan.StartsWithAmount(text.Text));
         }
     }
 

@@ -47,7 +47,7 @@ internal static class MixedParagraph
 
     private static bool IsList(MappedText sentence)
     {
-        LineShape shape = LineShape.Of(sentence.Text);
+        LineShape shape = LineShape.Of(sentence.Text[AfterLabel(sentence.Text)..]);
         if (!shape.StartsWithAmount || shape.IsVerb)
         {
             return false;
@@ -63,6 +63,13 @@ internal static class MixedParagraph
         }
 
         return amounts >= 2 && (names || ParagraphLines.IsListOfAmounts(sentence.Text));
+    }
+
+    // "Filling: 900 g cheese, 4 eggs": the label of a group is part of its first line.
+    private static int AfterLabel(string sentence)
+    {
+        int colon = sentence.IndexOf(':', StringComparison.Ordinal);
+        return colon > 0 && IsName(sentence.AsSpan(0, colon)) ? colon + 1 : 0;
     }
 
     private static bool IsName(ReadOnlySpan<char> text)

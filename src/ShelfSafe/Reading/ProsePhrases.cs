@@ -105,7 +105,7 @@ internal static class ProsePhrases
             }
 
             bool spaced = i + 1 == text.Length || TextMarks.IsBlank(text[i + 1]);
-            if (depth < 0 || c is ';' or ':' or '!' or '?' or '\u00B7' or '\u2022' || (c is ',' && spaced) || (c is '.' && spaced && !IsMeasureBefore(text, i)))
+            if (depth < 0 || c is ';' or ':' or '!' or '?' or '\u2192' or '\u00B7' or '\u2022' || (c is ',' && spaced) || (c is '.' && spaced && !IsMeasureBefore(text, i)))
             {
                 return i;
             }
@@ -184,7 +184,7 @@ internal static class ProsePhrases
         {
             if (word.Length > 0 && char.IsLetter(word[0]) && !LineWords.IsMeasure(word) && !LineWords.IsNumber(word)
                 && !LineWords.IsNotFoodUnit(word) && !LineWords.IsEquipment(word)
-                && word is not ("a" or "an" or "of" or "the" or "more" or "less" or "or" or "and" or "to" or "about" or "it" or "them" or "inch" or "inches" or "depth" or "headspace" or "half" or "at" or "time" or "way" or "little" or "bit" or "lot" or "piece" or "pieces" or "leave" or "whole" or "top" or "thick" or "long" or "lengths" or "cubes" or "slices" or "strips" or "straight" or "core" or "wide" or "apart" or "side" or "sides"))
+                && word is not ("a" or "an" or "of" or "the" or "more" or "less" or "or" or "and" or "to" or "about" or "it" or "them" or "inch" or "inches" or "thirds" or "fourths" or "quarters" or "drizzle" or "across" or "depth" or "headspace" or "half" or "at" or "time" or "way" or "little" or "bit" or "lot" or "piece" or "pieces" or "leave" or "whole" or "top" or "thick" or "long" or "lengths" or "cubes" or "slices" or "strips" or "straight" or "core" or "wide" or "apart" or "side" or "sides"))
             {
                 return true;
             }

@@ -28,6 +28,12 @@ public sealed class IngredientReaderTests
     [InlineData("one and one-half pints of vinegar", "1.5 pint: vinegar-white")]
     [InlineData("one-fourth cupful of flour", "0.25 cup: wheat-flour")]
     [InlineData("60 dkg pork", "60 dag: pork")]
+    [InlineData("1 stale roll soaked in milk", "1 each: bread; none: milk")]
+    [InlineData("2 slices bread soaked in water", "2 slice: bread")]
+    [InlineData("beef broth q.b.", "none: beef-broth")]
+    [InlineData("8 pineapple rings", "8 each: canned-pineapple")]
+    [InlineData("1 smoked sausage ring", "1 each: smoked-sausage")]
+    [InlineData("cold water to mix", "none: water")]
     [InlineData("1 pepper, diced", "1 each: bell-pepper")]
     [InlineData("1 cup chopped peppers", "1 cup: bell-pepper")]
     [InlineData("1 tsp pepper", "1 tsp: black-pepper")]
@@ -541,7 +547,18 @@ public sealed class IngredientReaderTests
     [InlineData("1 large saucepan")]
     [InlineData("6 pint jars with lids")]
     [InlineData("kitchen string")]
+    [InlineData("eight greased pint jars")]
+    [InlineData("a brine-filled bag")]
+    [InlineData("lids and rings")]
     public void Read_Equipment_IsNoFood(string line) => Assert.True(Assert.Single(FoodFixture.Read(line)).NotFood);
+
+    // What is a tool elsewhere is here the shape or the jar of a food.
+    [Theory]
+    [InlineData("2 cups dried apple rings")]
+    [InlineData("6 squid rings")]
+    [InlineData("1 lamb rack")]
+    [InlineData("1 pesto jar")]
+    public void Read_FoodInTheShapeOfATool_IsFood(string line) => Assert.All(FoodFixture.Read(line), food => Assert.False(food.NotFood));
 
     // A slip of the pen must stay visible: nothing, less than nothing, without bound.
     [Theory]
