@@ -1,4 +1,3 @@
-using System.Text;
 using ShelfSafe.Reports;
 
 namespace ShelfSafe.Cli;
@@ -64,24 +63,27 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
         ReportFormat format = request.Quiet && request.Format == "text" ? ReportFormat.CreateBrief() : ReportFormat.Create(request.Format, setup.Rules, style);
         VetWorker worker = new(setup, format, standardInput);
         Progress progress = new(error, terminal.ErrorIsTerminal && (!terminal.IsTerminal || request.OutputFile is not null), queue.Total);
+        ReportOutput reports = new(output, holds: queue.Total > 1 && (!terminal.IsTerminal || request.OutputFile is not null));
 
         int threads = Math.Min(Environment.ProcessorCount, queue.Total ?? int.MaxValue);
         using IEnumerator<VetWork> work = queue.All().GetEnumerator();
-        new OrderedRun<VetWork, VetResult>(work, worker.Do, result => Write(result, format, output, error, progress), stop).Run(Math.Max(1, threads));
+        new OrderedRun<VetWork, VetResult>(work, worker.Do, result => Write(result, format, reports, error, progress), stop).Run(Math.Max(1, threads));
         progress.Clear();
         if (!_started && format.WritesEmpty)
         {
-            output.Write(format.Start(null));
+            reports.Write(format.Start(null));
             _started = true;
         }
 
         if (_started)
         {
-            output.Write(format.Finish(_troubles, !stop.IsCancellationRequested));
+            reports.Write(format.Finish(_troubles, !stop.IsCancellationRequested));
         }
+
+        reports.Flush();
     }
 
-    private void Write(VetResult result, ReportFormat format, TextWriter output, TextWriter error, Progress progress)
+    private void Write(VetResult result, ReportFormat format, ReportOutput output, TextWriter error, Progress progress)
     {
         foreach (string trouble in result.Troubles)
         {
@@ -105,10 +107,10 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
             if (piece.Text.Length > 0 || piece.Large is not null)
             {
                 output.Write(_needsBetween ? format.Between : string.Empty);
-                Write(output, piece.Text);
+                output.Write(piece.Text);
                 if (piece.Large is { } large)
                 {
-                    format.Write(output, large);
+                    format.Write(output.Writer(), large);
                 }
 
                 _needsBetween = true;
@@ -116,20 +118,6 @@ internal sealed class VetRun(VetRequest request, Func<Stream> standardInput, Ter
         }
 
         progress.Show(++_written);
-    }
-
-    // Text that is UTF-8 already goes by the writer that would make it so.
-    private static void Write(TextWriter output, byte[] text)
-    {
-        if (output is StreamWriter { Encoding: UTF8Encoding } writer)
-        {
-            writer.Flush();
-            writer.BaseStream.Write(text);
-        }
-        else
-        {
-            output.Write(Encoding.UTF8.GetString(text));
-        }
     }
 
     private void Trouble(TextWriter error, string message)
