@@ -26,9 +26,10 @@ internal sealed class CategoryRows(RowTable<ProcessRow> processes, RuleLists lis
 
         List<ProcessRow> governing = [];
         List<ProcessRow> overruled = [];
+        IReadOnlyList<ProcessRow> single = processes.WithAny("product", own);
         foreach (ProcessRow row in rows)
         {
-            ProcessRow? longest = processes.WithAny("product", own)
+            ProcessRow? longest = single
                 .Where(other => other.Seen && other.Method == row.Method && other.Jar == row.Jar && other.Pack == row.Pack)
                 .MaxBy(other => other.Minutes);
             bool longer = longest is not null && longest.Minutes > row.Minutes;

@@ -57,7 +57,7 @@ public sealed record FoodRow(
     {
         foreach (string own in Traits)
         {
-            if (string.Equals(own, trait, StringComparison.Ordinal))
+            if (own.AsSpan().SequenceEqual(trait))
             {
                 return true;
             }

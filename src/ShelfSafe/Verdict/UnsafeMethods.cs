@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using ShelfSafe.Core;
 using ShelfSafe.Hazards;
 using ShelfSafe.Pack;
@@ -9,6 +10,8 @@ namespace ShelfSafe.Verdict;
 internal sealed class UnsafeMethods
 {
     private readonly RowTable<Row> _rows;
+    private readonly Func<string, Row?> _find;
+    private readonly ConcurrentDictionary<string, Row?> _ofFacts = new(StringComparer.Ordinal); // no more than the pack has facts
 
     /// <summary>Reads the table.</summary>
     public UnsafeMethods(PackText text, List<PackFault> faults)
@@ -19,11 +22,12 @@ internal sealed class UnsafeMethods
             FindingLevel dry = row.Text("level_dry").Length == 0 ? level : Level(row, "level_dry");
             return new Row(level, dry, row.Text("message"), row.Text("why"), row.Text("instead"), row.Text("source"));
         }, faults);
+        _find = fact => _rows.First("fact", fact);
     }
 
     /// <summary>The finding for a step fact, or <see langword="null"/> where it is no unsafe method.</summary>
     /// <param name="acidity">Dry goods have levels of their own: without the method they keep all the same.</param>
-    public RawFinding? Finding(StepFact fact, Acidity acidity) => _rows.First("fact", fact.Id) is { } row
+    public RawFinding? Finding(StepFact fact, Acidity acidity) => _ofFacts.GetOrAdd(fact.Id, _find) is { } row
         ? new("unsafe-method", acidity == Acidity.Dry ? row.DryLevel : row.Level, null, null, [fact.Span], null, [row.Source])
         {
             Message = row.Message.Replace("{words}", fact.Words, StringComparison.Ordinal),
