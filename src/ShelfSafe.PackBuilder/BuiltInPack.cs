@@ -22,7 +22,7 @@ internal static class BuiltInPack
         FormulaIndexWriter.Write(FormulaTable.Read(pack, faults), pack.Tables.ProcessTable, writer);
         CardImage.Write(pack.Tables, writer);
         StepRuleWriter.Write(new(StepFactRow.Read(pack.Text(StepFactRow.File), faults), faults), StepFactRow.Compiled, writer);
-        StepRuleWriter.Write(new(DishKindRow.Phrases(DishKindRow.Read(pack.Text(DishKindRow.File), faults)), faults), DishKindRow.Compiled, writer);
+        StepRuleWriter.Write(new(DishKindRow.Phrases(DishKindRow.Read(pack.Text(DishKindRow.File), faults).All), faults), DishKindRow.Compiled, writer);
         return faults.Count == 0 ? writer.ToArray() : throw new InvalidDataException(faults[0].ToString());
     }
 }

@@ -35,13 +35,15 @@ internal static class CsvTable
         return rows;
     }
 
+    private static SepReader Open(string body) => Sep.New(',').Reader(static options => options with { Unescape = true }).FromText(body);
+
     private static void ReadRows<T>(string file, string body, string[] header, Func<CsvRow, T?> read, List<T> rows, List<PackFault> faults)
         where T : class
     {
         string[] cells = new string[header.Length];
         try
         {
-            using SepReader reader = Sep.New(',').Reader(o => o with { Unescape = true }).FromText(body);
+            using SepReader reader = Open(body);
             foreach (SepReader.Row row in reader)
             {
                 if (row.LineNumberToExcl - row.LineNumberFrom > 1)

@@ -45,6 +45,9 @@ internal sealed record TableKeys(string File, string[] Header, params string[] K
     public static readonly TableKeys UnsafeMethods = new(
         "unsafe-methods.csv", ["fact", "level", "level_dry", "message", "why", "instead", "source", "url", "status"], "fact");
 
+    /// <summary>Kinds of dishes; those without words of the title are told by their foods.</summary>
+    public static readonly TableKeys DishKinds = new("dish-kinds.csv", ["kind", "words", "foods", "unless", "not_a_jar", "source"], "words");
+
     /// <summary>The published formulas.</summary>
     public static readonly TableKeys Formulas = new("formulas.csv", ["id", "name", "kinds", "process_rows", "needs", "yield", "source", "url", "status"]);
 
@@ -65,5 +68,5 @@ internal sealed record TableKeys(string File, string[] Header, params string[] K
 
     /// <summary>Every table with an index.</summary>
     public static readonly TableKeys[] All =
-        [Foods, Processes, Sources, Measures, Likes, Compositions, UnitFactors, Packages, GroupWeights, UnsafeMethods, Formulas, FormulaSlots, PlainWords, Words, Lists];
+        [Foods, Processes, Sources, Measures, Likes, Compositions, UnitFactors, Packages, GroupWeights, UnsafeMethods, DishKinds, Formulas, FormulaSlots, PlainWords, Words, Lists];
 }

@@ -18,15 +18,12 @@ internal sealed record DishKindRow(string Kind, string Words, ImmutableArray<Imm
     /// <summary>Name of the compiled rows in an image.</summary>
     public const string Compiled = "dish-rules";
 
-    /// <summary>The columns in order.</summary>
-    public static readonly string[] Columns = ["kind", "words", "foods", "unless", "not_a_jar", "source"];
+    /// <summary>Reads or opens the table; what is wrong is added to the faults.</summary>
+    public static RowTable<DishKindRow> Read(PackText text, List<PackFault> faults) => new(text, TableKeys.DishKinds, Row, faults);
 
-    /// <summary>Reads the table; what is wrong is added to the faults.</summary>
-    public static List<DishKindRow> Read(PackText text, List<PackFault> faults) => CsvTable.Read(File, text, Columns, Row, faults);
-
-    /// <summary>The words of the title as rows of step facts, one fact a line.</summary>
-    public static IEnumerable<StepFactRow> Phrases(IEnumerable<DishKindRow> rows) => rows.Where(row => row.Words.Length > 0).Select(static row => new StepFactRow(
-        row.Kind[0] is '@' or '%' ? row.Kind : $"{row.Line}", row.Words, row.Unless, string.Empty, string.Empty, row.Source, row.Line));
+    /// <summary>The words of the title as rows of step facts, one fact a row: its place in the table.</summary>
+    public static IEnumerable<StepFactRow> Phrases(ImmutableArray<DishKindRow> rows) => rows.Select(static (row, at) => new StepFactRow(
+        row.Kind[0] is '@' or '%' ? row.Kind : $"{at}", row.Words, row.Unless, string.Empty, string.Empty, row.Source, row.Line)).Where(static row => row.Pattern.Length > 0);
 
     private static DishKindRow Row(CsvRow row) => new(
         row.Text("kind"),

@@ -11,30 +11,24 @@ namespace ShelfSafe.Steps;
 /// </remarks>
 internal sealed class DishReader
 {
-    private readonly ImmutableArray<DishKindRow> _byTitle;
+    private readonly RowTable<DishKindRow> _rows;
     private readonly ImmutableArray<DishKindRow> _byFoods;
     private readonly StepRuleSet _rules;
 
-    /// <summary>Compiles the rows.</summary>
-    public DishReader(IEnumerable<DishKindRow> rows, List<PackFault> faults)
-        : this([.. rows], Compiled(rows, faults))
+    private DishReader(RowTable<DishKindRow> rows, StepRuleSet rules)
     {
-    }
-
-    private DishReader(ImmutableArray<DishKindRow> all, StepRuleSet rules)
-    {
-        _byTitle = [.. all.Where(row => row.Words.Length > 0 && row.Kind[0] is not ('@' or '%'))];
-        _byFoods = [.. all.Where(row => row.Words.Length == 0)];
+        _rows = rows;
+        _byFoods = rows.With("words", string.Empty);
         _rules = rules;
     }
 
-    /// <summary>Makes a reader of the table in a pack.</summary>
+    /// <summary>Makes a reader of the table in a pack; of the built-in pack only the rows that a dish asks for are read.</summary>
     /// <exception cref="InvalidDataException">The table is broken; packs are validated before.</exception>
     public static DishReader Create(RulePack pack)
     {
         List<PackFault> faults = [];
-        List<DishKindRow> rows = DishKindRow.Read(pack.Text(DishKindRow.File), faults);
-        DishReader reader = pack.Image is { } image ? new([.. rows], new StepRuleSet(image, DishKindRow.Compiled)) : new(rows, faults);
+        RowTable<DishKindRow> rows = DishKindRow.Read(pack.Text(DishKindRow.File), faults);
+        DishReader reader = new(rows, pack.Image is { } image ? new StepRuleSet(image, DishKindRow.Compiled) : Compiled(rows.All, faults));
         return faults.Count == 0 ? reader : throw new InvalidDataException(faults[0].ToString());
     }
 
@@ -80,7 +74,7 @@ internal sealed class DishReader
         return found.IsEmpty ? byFoods : [.. byFoods.Where(kind => kind.NotAJar == "closed" && !found.Any(other => other.Id == kind.Id)), .. found];
     }
 
-    private static StepRuleSet Compiled(IEnumerable<DishKindRow> rows, List<PackFault> faults)
+    private static StepRuleSet Compiled(ImmutableArray<DishKindRow> rows, List<PackFault> faults)
     {
         List<PackFault> found = [];
         StepRuleSet rules = StepRuleSet.Of(DishKindRow.Phrases(rows), found);
@@ -108,25 +102,22 @@ internal sealed class DishReader
     private ImmutableArray<DishKind> ByWords(string[] texts, bool fromTitle)
     {
         PartReading reading = new(Array.ConvertAll(texts, _rules.Read));
-        Dictionary<int, string> hits = []; // by the line of the row, which is its fact
+        SortedDictionary<int, string> hits = []; // by the place of the row, which is its fact
         for (int text = 0; text < texts.Length; text++)
         {
             foreach (SentenceHit hit in reading.Of(text))
             {
-                if (int.TryParse(_rules.Facts[hit.Fact], NumberStyles.None, CultureInfo.InvariantCulture, out int line))
+                if (int.TryParse(_rules.Facts[hit.Fact], NumberStyles.None, CultureInfo.InvariantCulture, out int row))
                 {
-                    hits.TryAdd(line, texts[text][hit.Start..hit.End]);
+                    hits.TryAdd(row, texts[text][hit.Start..hit.End]);
                 }
             }
         }
 
         ImmutableArray<DishKind>.Builder kinds = ImmutableArray.CreateBuilder<DishKind>();
-        foreach (DishKindRow row in hits.Count == 0 ? [] : _byTitle)
+        foreach ((int row, string words) in hits)
         {
-            if (hits.TryGetValue(row.Line, out string? words))
-            {
-                Add(kinds, row, words, fromTitle);
-            }
+            Add(kinds, _rows[row], words, fromTitle);
         }
 
         return kinds.ToImmutable();

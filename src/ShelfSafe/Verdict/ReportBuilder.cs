@@ -14,9 +14,7 @@ namespace ShelfSafe.Verdict;
 internal sealed class ReportBuilder(RulePack pack, JarYield jars)
 {
     private static readonly Comparer<Finding> WorstFirst = Comparer<Finding>.Create(Compare);
-    private static readonly EqualityComparer<RawFinding> SameThing = EqualityComparer<RawFinding>.Create(
-        static (one, other) => one!.Rule == other!.Rule && one.Ingredient == other.Ingredient && one.Message == other.Message,
-        static finding => HashCode.Combine(finding.Rule, finding.Ingredient, finding.Message.Length)); // without the letters of a long message
+    private static readonly SameThing SameFinding = new();
     private readonly ConcurrentDictionary<string, SourceReference> _sources = new(StringComparer.Ordinal); // no more than the pack names
     private readonly Lazy<FreezerPlan> _freezer = new(() => new(WorkTables.Of(pack).Freezing, pack.Tables.Sources.ToDictionary(row => row.Id, StringComparer.Ordinal)));
 
@@ -98,7 +96,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
         foreach (Dish dish in dishes)
         {
             // The same thing twice is one finding that names both places.
-            foreach (IGrouping<RawFinding, RawFinding> group in dish.Findings.GroupBy(finding => finding, SameThing))
+            foreach (IGrouping<RawFinding, RawFinding> group in dish.Findings.GroupBy(finding => finding, SameFinding))
             {
                 RawFinding worst = group.MaxBy(finding => finding.Level)!;
                 all.Add(new(worst.Rule, worst.Level, worst.Ingredient, Places(group, worst, lines), worst.Message, worst.Why, worst.Instead, [.. worst.Sources.Select(Source)], several ? dish.Part.Name : null));
