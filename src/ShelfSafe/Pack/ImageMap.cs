@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Text;
 
 namespace ShelfSafe.Pack;
@@ -23,6 +24,7 @@ internal readonly struct ImageMap(PackImage image, int at)
     public int Value(int index) => image.Int32(Entry(index) + 4);
 
     /// <summary>Index of a key, or -1.</summary>
+    [SkipLocalsInit]
     public int Find(ReadOnlySpan<char> key)
     {
         Span<byte> buffer = key.Length <= LongestOnStack ? stackalloc byte[3 * LongestOnStack] : new byte[3 * key.Length];

@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.Runtime.CompilerServices;
 using System.Text;
 
 namespace ShelfSafe.Pack;
@@ -73,9 +74,16 @@ internal sealed unsafe class PackImage
     public ReadOnlySpan<byte> Bytes => new(_start, _length);
 
     /// <summary>A whole number.</summary>
-    public int Int32(int at) => at >= 0 && at <= _length - sizeof(int)
-        ? BinaryPrimitives.ReadInt32LittleEndian(new ReadOnlySpan<byte>(_start + at, sizeof(int)))
-        : throw new ArgumentOutOfRangeException(nameof(at));
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public int Int32(int at)
+    {
+        if ((uint)at > (uint)(_length - sizeof(int)))
+        {
+            ThrowOutside();
+        }
+
+        return BinaryPrimitives.ReadInt32LittleEndian(new ReadOnlySpan<byte>(_start + at, sizeof(int)));
+    }
 
     /// <summary>A bit set.</summary>
     public ulong UInt64(int at) => BinaryPrimitives.ReadUInt64LittleEndian(Bytes[at..]);
@@ -87,7 +95,9 @@ internal sealed unsafe class PackImage
     public string String(int id)
     {
         ReadOnlySpan<byte> utf8 = Utf8(id);
-        return utf8.IsEmpty ? string.Empty : Encoding.UTF8.GetString(utf8);
+        return Ascii.IsValid(utf8)
+            ? string.Create(utf8.Length, utf8, static (text, bytes) => Ascii.ToUtf16(bytes, text, out _))
+            : Encoding.UTF8.GetString(utf8);
     }
 
     /// <summary>Whether a string is the same as a text of plain ASCII.</summary>
@@ -115,6 +125,8 @@ internal sealed unsafe class PackImage
 
         return -1;
     }
+
+    private static void ThrowOutside() => throw new InvalidDataException("the built-in rule pack ends before what it tells of; build pack and program together");
 
     /// <inheritdoc/>
     public override string ToString() => FormattableString.Invariant($"{_length} bytes in {_owner.GetType().Name}");
