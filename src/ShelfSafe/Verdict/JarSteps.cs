@@ -32,6 +32,7 @@ internal sealed class JarSteps
     private readonly LineWordTable _words;
     private readonly ReadTexts _texts;
     private readonly Denials _denials;
+    private readonly JarFilling _fillings;
     private readonly TextNote<bool> _namesJar;
     private readonly TextNote<Filling> _filling;
     private readonly TextNote<PlacedWord?> _otherAfterFill;
@@ -42,7 +43,7 @@ internal sealed class JarSteps
     /// <summary>Prepares the notes that it takes of sentences.</summary>
     public JarSteps(LineWordTable words, ReadTexts texts)
     {
-        (_words, _texts, _denials) = (words, texts, new(words));
+        (_words, _texts, _denials, _fillings) = (words, texts, new(words), new(words));
         SearchValues<string> jars = SearchValues.Create([.. words.Of("jar-word"), .. words.Of("jar-size")], StringComparison.OrdinalIgnoreCase);
         _namesJar = texts.Note(text => text.Text.AsSpan().ContainsAny(jars));
         _filling = texts.Note(FillingOf);
@@ -104,35 +105,13 @@ internal sealed class JarSteps
 
     private Filling FillingOf(ReadText text)
     {
-        int fill = FillAt(text.Placed);
+        int fill = _fillings.At(text.Placed);
         return new(fill, HeatIn(text.Placed, 0, fill < 0 ? text.Placed.Count : fill));
     }
 
     private static StepFact? Fact(string id, StepSentence sentence, PlacedWord? word) => word is { } at
         ? new(id, sentence, sentence.Text.Map(at.Start, at.End), sentence.Text.Text[at.Start..at.End])
         : null;
-
-    // The first word of filling in a sentence that names a jar and does not wash it; "into hot pints" names one, "2 pints of water" does not.
-    private int FillAt(IReadOnlyList<PlacedWord> all)
-    {
-        int fill = First(all, "jar-fill");
-        if (fill < 0)
-        {
-            return -1;
-        }
-
-        int jar = First(all, "jar-word");
-        for (int i = 1; i < all.Count && jar < 0; i++)
-        {
-            jar = IsLedJar(all[i - 1].Plain, all[i].Plain) ? i : -1;
-        }
-
-        return jar < 0 || First(all, "jar-empty") >= 0 || _denials.OfHeat(all, fill) ? -1 : Math.Min(fill, jar);
-    }
-
-    // One pot, can or tin is a pan or a shop's tin, unless it was made ready as a jar is: "fill the pot with water", but "into hot tins".
-    private bool IsLedJar(string lead, string word) =>
-        _words.Is("jar-size", word) && _words.Is(_words.Is("jar-or-pan", word) ? "jar-made-ready" : "jar-lead", lead);
 
     // Heat for the food: not for the water, the jars or the lids, and not the heat it already has ("boiling water").
     private PlacedWord? HeatIn(IReadOnlyList<PlacedWord> all, int from, int to)

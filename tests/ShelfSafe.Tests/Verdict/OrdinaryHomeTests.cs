@@ -133,5 +133,17 @@ public sealed class OrdinaryHomeTests
     public void Vet_ToastAllButOne_NamesNoBread() =>
         Assert.Equal(Outcome.DryStorage, Vet("# Curry powder\n\n- 4 tbsp coriander seeds\n- 2 tbsp cumin seeds\n- 1 tbsp turmeric\n\n1. Toast all but the turmeric in a dry pan. Cool, grind and keep airtight.\n").Outcome);
 
+    // Source: USDA AIB 539 (2015) Guide 1 p. 1-10 to 1-18: filled jars get the heat of a canner; clean jars are filled like others, and a cloth wipes their rims.
+    [Theory]
+    [InlineData("Ladle into hot, sterilized half-pint jars, leaving 1/4 inch headspace.", true)]
+    [InlineData("Fill clean jars, leaving 1/4 inch headspace.", true)]
+    [InlineData("Sterilize the jars and fill them with the jam, leaving 1/4 inch headspace.", true)]
+    [InlineData("Ladle into hot jars, leaving 1/4 inch headspace; wipe the rims with a clean damp cloth.", true)]
+    [InlineData("Place clean jars on a rack.", false)]
+    [InlineData("Wash the jars and warm them in the water.", false)]
+    [InlineData("Pour boiling water into clean jars to warm them.", false)]
+    public void Vet_CleanJars_AreFilledAsOthersAre(string step, bool filled) =>
+        Assert.Equal(filled, Vet($"# Raspberry jam\n\n- 4 cups crushed raspberries\n- 4 cups sugar\n\n1. Boil to the jelly point.\n2. {step}\n3. Simmer, do not boil, the jars.\n4. Process in a boiling-water canner 10 minutes.\n").Findings.Any(static one => one.Rule == "unsafe-method"));
+
     private static VettingReport Vet(string recipe) => Vetter.Vet(recipe, Kitchen.Unknown);
 }
