@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShelfSafe.Core;
 using ShelfSafe.Hazards;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
@@ -21,15 +22,20 @@ internal sealed record FormulaVerdict(
     private static readonly string[] AnsweredOfItems =
         ["thickener", "grain", "fat", "dairy", "dense", "low-acid", "untested-food", "borderline-acid", "cured-meat", "oil-infusion", "syrup", "alkaline"];
 
+    // A step that leaves the published amounts is answered by none of them: "leave the fat on", "use half the sugar".
+    private static readonly (string Rule, string Fact)[] Departures = [("fat", "not-skimmed"), ("low-sugar", "sugar-cut")];
+
     private static readonly string[] AnsweredOfBatch = ["low-acid", "borderline-acid", "proportions", "fat", "too-little-liquid", "low-sugar"];
 
     /// <summary>
     /// Whether the tested recipe itself answers the finding: the food belongs to it, or the finding is about proportions that were tested.
     /// Findings that ask for a label, a soak, a method, a jar or a time stand; so does blending what was tested in pieces.
     /// </summary>
-    public bool Answers(RawFinding finding)
+    /// <param name="finding">A finding of the dish.</param>
+    /// <param name="batch">The dish.</param>
+    public bool Answers(RawFinding finding, Batch batch)
     {
-        if (Candidate.Judgement == Judgement.Refuses)
+        if (Candidate.Judgement == Judgement.Refuses || Array.Exists(Departures, one => one.Rule == finding.Rule && finding.Level >= FindingLevel.Change && batch.Says(one.Fact)))
         {
             return false;
         }

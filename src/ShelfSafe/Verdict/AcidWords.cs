@@ -40,7 +40,7 @@ internal sealed class AcidWords(LineWordTable words, ReadTexts texts, StepMeasur
             string text = sentence.Text.Text;
             ReadText read = texts.Of(sentence.Text);
             FoodMention[] mentions = serving.Outside(sentence) ? [] : read.Mentions;
-            if (mentions.FirstOrDefault(mention => mention.Match.Candidates.Any(IsAcid)) is { } acid && Doubt(text, acid.Start, acid.End) is { } doubt)
+            if (mentions.FirstOrDefault(mention => mention.Match.Candidates.Any(IsAcid)) is { } acid && (Doubt(text, acid.Start, acid.End) ?? Weak(text) ?? Weaker(mentions, batch)) is { } doubt)
             {
                 yield return (sentence.Text.Map(doubt.Start, doubt.End), text[doubt.Start..doubt.End]);
             }
@@ -98,6 +98,12 @@ internal sealed class AcidWords(LineWordTable words, ReadTexts texts, StepMeasur
     }
 
     private static bool IsAcid(FoodRow? food) => food is not null && food.Id != "ascorbic-acid" && (food.Group == "acid" || food.Has("vinegar") || food.Has("acidifier"));
+
+    // "Use rice vinegar" where the list has another: its strength is not that of the tested recipe.
+    private static (int Start, int End)? Weaker(FoodMention[] mentions, Batch batch) =>
+        Array.Find(mentions, mention => mention.Match.Candidates is [_, ..] all && all.All(food => food.Has("weak-vinegar") && !batch.Items.Any(item => item.Food?.Id == food.Id))) is { } weak
+            ? (weak.Start, weak.End)
+            : null;
 
     // "4-5 percent", "* or 4 percent": any strength below the 5 percent that the tested recipes name.
     private (int Start, int End)? Weak(string text)

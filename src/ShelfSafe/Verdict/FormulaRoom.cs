@@ -138,7 +138,7 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits, WordTable w
 
     private FormulaAnswer Settle(FormulaVerdict verdict, Batch batch, List<RawFinding> found)
     {
-        List<RawFinding> rest = [.. found.Where(finding => !verdict.Answers(finding))];
+        List<RawFinding> rest = [.. found.Where(finding => !verdict.Answers(finding, batch))];
         Candidate candidate = verdict.Candidate;
         if (candidate.Judgement == Judgement.Refuses)
         {

@@ -37,7 +37,7 @@ internal sealed class JarFilling(LineWordTable words)
         bool them = behind < 0 && words.Is("jar-refill", all[fill].Plain) && all.Skip(fill).Any(static word => word.Plain == "with") && !IsWater(all, fill + 1); // "sterilize the jars and fill them with the jam"
         for (int i = 0; i < all.Count; i++)
         {
-            if (words.Is("jar-empty", all[i].Plain) && !(them && i < fill) && (behind < 0 || (i < jar ? !IsOfTheJar(all, fill, i, jar) : !IsBesideTheJar(all, jar, i)))) // told of the jar before it is filled
+            if (words.Is("jar-empty", all[i].Plain) && !(them && i < fill) && (i < jar ? !IsOfTheJar(all, fill, i, jar) : behind < 0 || !IsBesideTheJar(all, jar, i))) // told of the jar before it is filled
             {
                 return -1;
             }
@@ -63,16 +63,17 @@ internal sealed class JarFilling(LineWordTable words)
     private bool IsLedJar(string lead, string word) =>
         words.Is("jar-size", word) && words.Is(words.Is("jar-or-pan", word) ? "jar-made-ready" : "jar-lead", lead);
 
-    // "Into hot, sterilized half-pint jars", "fill the clean jars": a state of the jar that takes the food.
+    // "Into hot, sterilized half-pint jars", "fill the clean jars", "in each sterilized jar put": a state of the jar that takes the food.
     private bool IsOfTheJar(IReadOnlyList<PlacedWord> all, int fill, int state, int jar)
     {
         int first = jar;
-        while (first - 1 > fill && (words.Is("jar-state", all[first - 1].Plain) || words.Is("jar-empty", all[first - 1].Plain) || words.Is("jar-size", all[first - 1].Plain) || char.IsAsciiDigit(all[first - 1].Plain[0])))
+        int least = fill < jar ? fill : -1;
+        while (first - 1 > least && (words.Is("jar-state", all[first - 1].Plain) || words.Is("jar-empty", all[first - 1].Plain) || words.Is("jar-size", all[first - 1].Plain) || char.IsAsciiDigit(all[first - 1].Plain[0])))
         {
             first--;
         }
 
-        bool goal = words.Is("jar-goal", all[first - 1].Plain);
+        bool goal = first > 0 && words.Is("jar-goal", all[first - 1].Plain);
         return state >= first && (goal || (first - 1 == fill && words.Is("jar-refill", all[fill].Plain))) && !IsWater(all, goal ? fill + 1 : jar + 1);
     }
 

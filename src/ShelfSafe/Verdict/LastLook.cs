@@ -88,7 +88,7 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
         bool acid = outcome.Outcome is Outcome.BoilingWater or Outcome.BoilingWaterAfterChanges && outcome.Lead?.Method == "boiling-water";
         bool now = outcome.Outcome is Outcome.Pressure or Outcome.BoilingWater;
         return All("acid-in-doubt", batch, acid ? _acid.Find(part, batch, outcome.Lead!.Kind == "formula") : [])
-            .Concat(All("more-in-steps", batch, outcome.Outcome == Outcome.DryStorage ? [] : _foods.More(part, batch)))
+            .Concat(All("more-in-steps", batch, _foods.More(part, batch, outcome.Outcome == Outcome.DryStorage)))
             .Concat(All("unread", batch, now ? _unread.Find(part, batch, listed) : []));
     }
 

@@ -14,6 +14,7 @@ namespace ShelfSafe.Verdict;
 internal sealed class StepAdditions
 {
     private const int MeasureReaches = 30;
+    private const int Near = 5; // words
     private readonly LineWordTable _words;
     private readonly ReadTexts _texts;
     private readonly StepFoods _stepFoods;
@@ -56,7 +57,7 @@ internal sealed class StepAdditions
 
             foreach ((FoodMention mention, string last) in _foods.Of(read))
             {
-                if (!(_words.Is("dish-word", last) ? _stepFoods.IsDish(mention.Words, known) && !_stepFoods.IsBought(read, mention) && !IsOtherDish(mention, last, known) : known.Contains(last)) && !IsLike(mention, batch) && !StepFoods.IsCutAway(read, mention, known) && seen.Add(mention.Words))
+                if (!(_words.Is("dish-word", last) ? _stepFoods.IsDish(mention.Words, known) && !_stepFoods.IsBought(read, mention) && !IsOtherDish(read, mention, last, known) : known.Contains(last)) && !IsLike(mention, batch) && !StepFoods.IsCutAway(read, mention, known) && seen.Add(mention.Words))
                 {
                     yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
                 }
@@ -70,9 +71,16 @@ internal sealed class StepAdditions
         }
     }
 
-    // "Onion soup" is no salsa of onions.
-    private static bool IsOtherDish(FoodMention mention, string last, HashSet<string> known) =>
-        mention.Words.Contains(' ', StringComparison.Ordinal) && mention.Match.Candidates.Any(static food => food.Has("prepared")) && !known.Contains(last);
+    // "Onion soup" is no salsa of onions, and "add salsa" to a soup is not the soup.
+    private bool IsOtherDish(ReadText read, FoodMention mention, string last, HashSet<string> known) => !known.Contains(last)
+        && (mention.Words.Contains(' ', StringComparison.Ordinal) ? mention.Match.Candidates.Any(static food => food.Has("prepared")) : IsPutIn(read.Before(mention.Start)));
+
+    private bool IsPutIn(ReadOnlySpan<string> before)
+    {
+        ReadOnlySpan<string> near = before[Math.Max(0, before.Length - Near)..];
+        int inward = near.IndexOf("in");
+        return !near.ContainsAny("the", "this", "your") && (_words.HasAny("put-in", near) || (inward > 0 && _words.Is("step-add", near[inward - 1])));
+    }
 
     private IEnumerable<NewFood> In(ReadText read)
     {
@@ -84,7 +92,7 @@ internal sealed class StepAdditions
             string last = generic ? all[0] : all[^1];
             if (mention.Match.Candidates is { IsEmpty: false } candidates
                 && candidates.All(food => !_left.Contains(food.Group) || (!food.Has("thin-liquid") && food.Traits.Any(_asked.Contains)))
-                && !(_words.Is("dish-word", last) && candidates.All(static food => food.Group == "broth")) && !(generic && _stepFoods.IsGeneric(mention.Words)) && !_words.Is("step-thing", mention.Words) && !_words.Is("step-not-food", mention.Words) && !_words.Is("line-not-food", mention.Words) && !_words.Is("step-verb", mention.Words)
+                && !(_words.Is("dish-word", last) && candidates.All(static food => food.Group == "broth")) && !(generic && _stepFoods.IsGeneric(mention.Words)) && !(_words.Is("step-thing", mention.Words) && !_words.Is("dish-word", last)) && !_words.Is("step-not-food", mention.Words) && !_words.Is("line-not-food", mention.Words) && !_words.Is("step-verb", mention.Words)
                 && !_stepFoods.IsNoFood(read, mention))
             {
                 yield return new(mention, last);
@@ -94,10 +102,13 @@ internal sealed class StepAdditions
 
     // Whether the batch has the food, or one that stands for it.
     private bool IsLike(FoodMention mention, Batch batch) =>
-        mention.Match.Candidates.Any(food => batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || (own.Group == food.Group && ((own.Process == food.Process && own.Acidity == food.Acidity) || IsHead(mention, own))) || (IsHerb(own) && _words.Is("step-herb", mention.Words)))));
+        mention.Match.Candidates.Any(food => batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || (own.Group == food.Group && ((own.Process == food.Process && own.Acidity == food.Acidity && !food.Traits.Any(_asked.Contains) && !IsAnotherHerb(mention, own)) || IsHead(mention, own))) || (IsHerb(own) && _words.Is("step-herb", mention.Words)))));
 
     // "Add the herbs" stands for the dried thyme of the list too.
     private static bool IsHerb(FoodRow food) => food.Group is "herb-fresh" or "herb-spice-dried";
+
+    // "A bunch of basil" where the list has parsley.
+    private bool IsAnotherHerb(FoodMention mention, FoodRow own) => own.Group == "herb-fresh" && !_words.Is("step-herb", mention.Words);
 
     // "The starch" is the listed cook-type starch.
     private static bool IsHead(FoodMention mention, FoodRow own) => !mention.Words.Contains(' ', StringComparison.Ordinal) && WordFolding.Words(own.Name) is [.., string last] && mention.Words == last;

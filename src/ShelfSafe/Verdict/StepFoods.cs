@@ -72,7 +72,7 @@ internal sealed class StepFoods
             foreach (NamedFood named in _hazards.Of(_texts.Of(sentence.Text)))
             {
                 bool dish = named.Food is { Group: "other" } && named.Food.Has("leftovers") && Array.IndexOf(name, named.Singular) >= 0;
-                if (!dish && !Covered(named, list) && seen.Add(named.Food.Id))
+                if (!dish && !Covered(named, list, alike: true) && seen.Add(named.Food.Id))
                 {
                     yield return Item(sentence, named.Mention, line++);
                 }
@@ -85,8 +85,7 @@ internal sealed class StepFoods
     {
         foreach (FoodMention mention in read.Mentions)
         {
-            // Several peppers are the vegetable, whatever one pepper is.
-            bool peppers = peppersToo && mention.Words.EndsWith("pepper", StringComparison.Ordinal) && !mention.Match.Candidates.Any(food => food.Group == "vegetable") && read.Text[mention.Start..mention.End].EndsWith('s');
+            bool peppers = peppersToo && ArePeppers(read, mention);
             if ((peppers ? _catalogue.Find("bell pepper") : mention.Match) is Identified { Food: { } food }
                 && counts(food)
                 && !_words.Is("step-not-food", mention.Words)
@@ -96,6 +95,10 @@ internal sealed class StepFoods
             }
         }
     }
+
+    /// <summary>Whether several peppers are named, which are the vegetable whatever one pepper is.</summary>
+    internal static bool ArePeppers(ReadText read, FoodMention mention) =>
+        mention.Words.EndsWith("pepper", StringComparison.Ordinal) && !mention.Match.Candidates.Any(food => food.Group == "vegetable") && read.Text[mention.Start..mention.End].EndsWith('s');
 
     /// <summary>Solid food that a sentence after the straining names, and does not throw out: the strained broth is a soup again.</summary>
     public StepFact? AfterStraining(RecipePart part, ImmutableArray<StepFact> facts)
@@ -252,18 +255,11 @@ internal sealed class StepFoods
     // A listed food with the words of its line, looked up once a dish.
     private readonly record struct ListedFood(BatchItem Item, string[] Singulars);
 
-    private ListedFood[] Listed(ImmutableArray<BatchItem> listed)
-    {
-        ListedFood[] list = new ListedFood[listed.Length];
-        for (int i = 0; i < list.Length; i++)
-        {
-            list[i] = new(listed[i], _texts.Of(listed[i].Ingredient.Line.Text).Singulars);
-        }
+    private ListedFood[] Listed(ImmutableArray<BatchItem> listed) =>
+        [.. listed.Select(item => new ListedFood(item, _texts.Of(item.Ingredient.Line.Text).Singulars))];
 
-        return list;
-    }
-
-    private bool Covered(NamedFood named, ListedFood[] listed)
+    // A hazard is covered by the last word of a line only where that food is of its kind: "cream of tartar" is no cream, "pepper flakes" are no potato flakes.
+    private bool Covered(NamedFood named, ListedFood[] listed, bool alike = false)
     {
         FoodRow food = named.Food;
         foreach ((BatchItem item, string[] singulars) in listed)
@@ -273,7 +269,7 @@ internal sealed class StepFoods
                 continue;
             }
 
-            if ((item.Food is { } own && (own.Id == food.Id || _catalogue.Traits.Covers(own.Has, food))) || Array.IndexOf(singulars, named.Last) >= 0
+            if ((item.Food is { } own && (own.Id == food.Id || _catalogue.Traits.Covers(own.Has, food))) || (Array.IndexOf(singulars, named.Last) >= 0 && !(alike && item.Food is { } other && other.Group != food.Group && !_catalogue.Traits.CountsFromSteps(other)))
                 || (named.Fruit is { } fruit && Array.IndexOf(singulars, fruit) >= 0)) // "juice the lemons, zest of two": a part of what is listed
             {
                 return true;

@@ -119,9 +119,12 @@ internal sealed class TextFoods
     }
 
     /// <summary>"Another 3 cups of onions", "double the peppers": more of a food than the list has.</summary>
-    public IEnumerable<(SourceSpan Span, string Words)> More(RecipePart part, Batch batch)
+    /// <param name="part">The dish.</param>
+    /// <param name="batch">Its batch.</param>
+    /// <param name="dry">Whether it is a dry mix: dry foods keep in any proportion, and only what is wet is asked.</param>
+    public IEnumerable<(SourceSpan Span, string Words)> More(RecipePart part, Batch batch, bool dry)
     {
-        ServingSteps serving = new(batch.Facts);
+        ServingSteps serving = new(batch.Facts, dry);
         foreach (StepSentence sentence in part.Steps)
         {
             string text = sentence.Text.Text;
@@ -132,44 +135,39 @@ internal sealed class TextFoods
             }
 
             Additions additions = _additions.Of(read);
-            if (additions.OfBatch)
+            if (additions.OfBatch && !dry)
             {
                 yield return (sentence.Text.Map(0, text.Length), text);
-                continue;
             }
 
-            foreach (FoodMention mention in additions.Foods)
+            foreach (FoodMention mention in additions.OfBatch ? [] : additions.Foods.Concat(read.Mentions.Where(mention => IsBought(part, read, mention))).Concat(AboveTheList(read, batch)))
             {
-                yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
-            }
-
-            foreach (FoodMention mention in read.Mentions)
-            {
-                if (IsBulk(mention) && _stepFoods.IsBought(read, mention) && !part.Ingredients.Any(line => _texts.Of(line.Text) is { } own && own.Has("food-package") && own.Mentions.Any(other => other.Match.Candidates.Any(mention.Match.Candidates.Contains))))
+                if (!dry || mention.Match.Candidates.Any(static food => food.Acidity != FoodAcidity.Dry))
                 {
                     yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
                 }
             }
-
-            foreach (FoodMention mention in AboveTheList(read, batch))
-            {
-                yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
-            }
         }
     }
+
+    // A can of what the list has, but not in cans.
+    private bool IsBought(RecipePart part, ReadText read, FoodMention mention) =>
+        IsBulk(read, mention) && _stepFoods.IsBought(read, mention)
+        && !part.Ingredients.Any(line => _texts.Of(line.Text) is { } own && own.Has("food-package") && own.Mentions.Any(other => other.Match.Candidates.Any(mention.Match.Candidates.Contains)));
 
     private Additions AdditionsOf(ReadText read)
     {
         string[] all = read.Folded;
         int share = Array.FindIndex(all, word => _words.Is("batch-share", word) && !(read.Mentions.Length == 0 && _words.Is("batch-whole", word)));
         bool ofBatch = share >= 0 && all.Skip(share + 1).Take(2).Any(word => word is "batch" or "recipe" or "quantity" or "quantities" or "amounts");
-        return new(ofBatch, ofBatch || read.Has("step-return-word") ? [] : [.. read.Mentions.Where(mention => IsMore(read, mention.Start) && IsBulk(mention))]);
+        return new(ofBatch, ofBatch || read.Has("step-return-word") ? [] : [.. read.Mentions.Where(mention => IsMore(read, mention.Start) && IsBulk(read, mention))]);
     }
 
-    private bool IsBulk(FoodMention mention) =>
+    private bool IsBulk(ReadText read, FoodMention mention) =>
         !_words.Is("step-not-food", mention.Words)
-        && mention.Match.Candidates.Any(food => _bulk.Contains(food.Group) || food.Group is "tomato" or "thickener" or "fat-oil")
-        && mention.Match.Candidates.All(food => !food.Has("water") && !food.Has("broth") && !food.Has("dry-spice"));
+        && (StepFoods.ArePeppers(read, mention)
+            || (mention.Match.Candidates.Any(food => _bulk.Contains(food.Group) || food.Group is "tomato" or "thickener" or "fat-oil")
+                && mention.Match.Candidates.All(food => !food.Has("water") && !food.Has("broth") && !food.Has("dry-spice"))));
 
     // A brine for soaking meat is salt that the list need not hold; only a ferment and a cure rest on their salt.
     private static bool IsFreeSalt(FoodMention mention, Batch batch) =>
@@ -201,18 +199,28 @@ internal sealed class TextFoods
     {
         foreach ((Interval value, string unit, FoodMention mention) in _measures.Of(sentence))
         {
-            BatchItem[] own = [.. batch.InJar.Where(item => item.Food is { } food && mention.Match.Candidates.Any(other => other.Id == food.Id))];
+            BatchItem[] own = Own(mention, batch);
             if (own.Length == 0 || StepMeasures.Plain(value, unit) is not { } used || mention.Match.Candidates.Any(food => food.Has("dry-spice") || food.Group == "acid") || IsFreeSalt(mention, batch))
             {
                 continue;
             }
 
             (bool Volume, double Low, double High)?[] listed = [.. own.SelectMany(item => item.Ingredient.Measures.IsEmpty ? [item.Ingredient.Amount] : item.Ingredient.Measures.Select(measure => (Amount?)measure)).Select(measure => measure is { } one ? StepMeasures.Plain(one.Value, one.Unit) : null)];
-            if (listed.All(one => one is { } known && known.Volume == used.Volume) && used.High > (1 + _limits["formula-rounding"]) * listed.Sum(one => one!.Value.High))
+            bool alike = listed.All(one => one is { } known && known.Volume == used.Volume);
+            double most = (1 + _limits["formula-rounding"]) * (alike ? listed.Sum(one => one!.Value.High) : own.Sum(item => item.Grams.High));
+            if ((used.Volume && !alike ? _limits["scooped-least"] : 1) * used.High > most)
             {
                 yield return mention;
             }
         }
+    }
+
+    // The listed food itself, or the one that the sentence must mean: "olive oil" beside a listed vegetable oil.
+    private BatchItem[] Own(FoodMention mention, Batch batch)
+    {
+        BatchItem[] own = [.. batch.InJar.Where(item => !item.FromSteps && item.Food is { } food && mention.Match.Candidates.Any(other => other.Id == food.Id))];
+        string last = mention.Words[(mention.Words.LastIndexOf(' ') + 1)..];
+        return own.Length > 0 ? own : [.. batch.InJar.Where(item => !item.FromSteps && item.Food is { } food && mention.Match.Candidates.Any(other => other.Group == food.Group) && _texts.Of(item.Ingredient.Line.Text).Singulars.Contains(last))];
     }
 
     private bool IsForeign(FoodMention mention, ReadText read, Batch batch, Lazy<HashSet<string>> listed) =>
