@@ -120,34 +120,7 @@ internal sealed class DraftEditor
         Dictionary<int, DraftStep> steps = new(Draft.StepAt);
         foreach (Finding finding in report.Findings.Where(finding => finding.Level >= FindingLevel.Change).OrderBy(finding => finding.Rule == "thickener" ? 0 : 1))
         {
-            AdaptRow row = RowOf(finding);
-            switch (row.Treatment)
-            {
-                case "ask" when finding.Places.Any(place => steps.ContainsKey(place.Line)):
-                    Log.Ask(finding); // its sentence may not go anywhere unread
-                    break;
-                case "ask":
-                    break; // see Leave
-                case "freeze":
-                    finding.Places.Select(place => steps.GetValueOrDefault(place.Line)).OfType<DraftStep>().ToList().ForEach(_steps.Thin);
-                    break; // see Leave
-                case "acid":
-                    if (!PublishedAcid.Add(Draft, Log.Changes, report, row))
-                    {
-                        Log.Give(finding);
-                    }
-
-                    break;
-                case "step" or "liquid":
-                    break; // their steps stand in already; liquid is measured out at the end
-                default:
-                    foreach (Place place in finding.Places)
-                    {
-                        Move(report, finding, row, lines.GetValueOrDefault(place.Line), steps.GetValueOrDefault(place.Line));
-                    }
-
-                    break;
-            }
+            Treat(report, finding, lines, steps);
         }
 
         _steps.Follow();
@@ -158,6 +131,38 @@ internal sealed class DraftEditor
         }
 
         return moved;
+    }
+
+    private void Treat(VettingReport report, Finding finding, Dictionary<int, DraftLine> lines, Dictionary<int, DraftStep> steps)
+    {
+        AdaptRow row = RowOf(finding);
+        switch (row.Treatment)
+        {
+            case "ask" when finding.Places.Any(place => steps.ContainsKey(place.Line)):
+                Log.Ask(finding); // its sentence may not go anywhere unread
+                break;
+            case "ask":
+                break; // see Leave
+            case "freeze":
+                finding.Places.Select(place => steps.GetValueOrDefault(place.Line)).OfType<DraftStep>().ToList().ForEach(_steps.Thin);
+                break; // see Leave
+            case "acid":
+                if (!PublishedAcid.Add(Draft, Log.Changes, report, row))
+                {
+                    Log.Give(finding);
+                }
+
+                break;
+            case "step" or "liquid":
+                break; // their steps stand in already; liquid is measured out at the end
+            default:
+                foreach (Place place in finding.Places)
+                {
+                    Move(report, finding, row, lines.GetValueOrDefault(place.Line), steps.GetValueOrDefault(place.Line));
+                }
+
+                break;
+        }
     }
 
     /// <summary>Asks what only the cook can say, and tells what no change mends.</summary>

@@ -193,8 +193,8 @@ public sealed class RecipeAdapter
         return null;
     }
 
-    // The last word has the whole text as the cook gets it.
-    private Adaptation Finish(DraftEditor editor, VettingReport promised, Kitchen kitchen)
+    // The steps for the table that the whole is still covered with.
+    private HashSet<DraftStep> Served(DraftEditor editor, VettingReport promised, Kitchen kitchen)
     {
         HashSet<DraftStep> shown = [];
         foreach (DraftStep step in editor.Draft.Steps.Where(step => step.Place == DraftPlace.Serving))
@@ -206,6 +206,13 @@ public sealed class RecipeAdapter
             }
         }
 
+        return shown;
+    }
+
+    // The last word has the whole text as the cook gets it.
+    private Adaptation Finish(DraftEditor editor, VettingReport promised, Kitchen kitchen)
+    {
+        HashSet<DraftStep> shown = Served(editor, promised, kitchen);
         foreach (DraftStep serving in editor.ServingSteps(shown))
         {
             if (Holds([serving]))

@@ -132,15 +132,7 @@ internal sealed class LineWordTable
         }
 
         int second = WordEnd(text, next);
-        int third = second;
-        while (third > next && third < text.Length && text[third] is ' ' or '\u00A0')
-        {
-            third++;
-        }
-
-        int thirdEnd = WordEnd(text, third);
-        if (_hasThree.Count > 0 && thirdEnd > third && third > second && _hasThree.Has(text[at..first].ToLowerInvariant())
-            && Known(text[at..first] + " " + text[next..second] + " " + text[third..thirdEnd]) is { } three)
+        if (OfThree(text, (at, first), (next, second), out int thirdEnd) is { } three)
         {
             end = Dot(text, thirdEnd);
             return three;
@@ -155,6 +147,21 @@ internal sealed class LineWordTable
         string? one = Known(text.AsSpan(at, first - at));
         end = one is null ? at : Dot(text, first);
         return one;
+    }
+
+    // The unit of three words that the first two begin, or null.
+    private string? OfThree(string text, (int Start, int End) first, (int Start, int End) second, out int end)
+    {
+        int third = second.End;
+        while (third > second.Start && third < text.Length && text[third] is ' ' or '\u00A0')
+        {
+            third++;
+        }
+
+        end = WordEnd(text, third);
+        return _hasThree.Count > 0 && end > third && third > second.End && _hasThree.Has(text[first.Start..first.End].ToLowerInvariant())
+            ? Known(text[first.Start..first.End] + " " + text[second.Start..second.End] + " " + text[third..end])
+            : null;
     }
 
     private int Part(int part) => _at + _image.Int32(_at + (4 * part));

@@ -83,20 +83,15 @@ internal sealed class MeasureScan(LineWordTable words)
         string? unit = words.Unit(text, unitAt, out int unitEnd);
         if (unit is "inch" or "cm")
         {
-            int blank = text.IndexOf(' ', at, Math.Max(0, end - at));
-            if (blank > at && value.High > 1 && _pieces.Counted(state, value, unit, unitEnd) is var counted && counted > 0)
-            {
-                return counted;
-            }
-
-            if (_pieces.Length(state, value, unit, unitEnd) is var measured && measured > 0)
-            {
-                return measured;
-            }
-
             // "4 1/4 inch thick steaks" is four steaks.
+            bool counts = value.High > 1 && text.IndexOf(' ', at, Math.Max(0, end - at)) > at;
+            if (OfLength(state, value, unit, unitEnd, counts) is var piece and > 0)
+            {
+                return piece;
+            }
+
             unit = null;
-            value = blank > at && value.High > 1 ? Interval.Exactly(Math.Floor(value.Low)) : value;
+            value = counts ? Interval.Exactly(Math.Floor(value.Low)) : value;
         }
 
         if (unit is null)
@@ -111,14 +106,9 @@ internal sealed class MeasureScan(LineWordTable words)
         if (unit is "clove" && !IsOf(text, unitEnd) && NothingLeft(state, unitEnd))
         {
             // "3 cloves" alone are the spice; "garlic, 3 cloves" are not.
-            if (text.AsSpan(0, at).Contains("garlic", StringComparison.OrdinalIgnoreCase))
-            {
-                state.Measures.Add(new(value, unit));
-                return unitEnd;
-            }
-
-            state.Measures.Add(new(value, "each"));
-            return unitAt;
+            bool ofGarlic = text.AsSpan(0, at).Contains("garlic", StringComparison.OrdinalIgnoreCase);
+            state.Measures.Add(new(value, ofGarlic ? unit : "each"));
+            return ofGarlic ? unitEnd : unitAt;
         }
 
         if (Vessel(state, value, unit, unitEnd) is var tin && tin >= 0)
@@ -131,6 +121,10 @@ internal sealed class MeasureScan(LineWordTable words)
         InnerMeasures(state, end, isPackage: unit is "can" or "package" or "jar" or "bottle" or "block");
         return Joins.More(state, unitEnd, first);
     }
+
+    // Pieces told by their length; 0 or less where the line tells of none.
+    private int OfLength(LineState state, Interval value, string unit, int unitEnd, bool counts) =>
+        counts && _pieces.Counted(state, value, unit, unitEnd) is var counted and > 0 ? counted : _pieces.Length(state, value, unit, unitEnd);
 
     // "400 ml can", "28oz (825 ml) can of tomatoes": one can of that size; -1 where no vessel follows.
     private int Vessel(LineState state, Interval value, string unit, int unitEnd)

@@ -47,24 +47,30 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
 
         if (state.Others.Count > 0 && found.Count > 0)
         {
-            List<Alternative> others = [.. found[^1].Alternatives];
-            foreach ((int Start, int End) other in state.Others)
-            {
-                foreach ((int Start, int End) side in Bare(state, other))
-                {
-                    int had = others.Count;
-                    Add(others, state, state.Text[side.Start..side.End], state.Between(found[^1].Start, found[^1].End));
-                    if (others.Count > had && others[^1].Match is Unidentified && NumberScan.TryRange(state.Text, NumberScan.Skip(state.Text, side.Start), out _, out _))
-                    {
-                        others.RemoveAt(had); // "(or two big ones)", "(or 2 x 14 oz)": an amount, and no food
-                    }
-                }
-            }
-
-            found[^1] = found[^1] with { Alternatives = [.. others] };
+            found[^1] = WithOthers(state, found[^1]);
         }
 
         return found;
+    }
+
+    // The last food with what a bracket names instead of it.
+    private FoodPhrase WithOthers(LineState state, FoodPhrase last)
+    {
+        List<Alternative> others = [.. last.Alternatives];
+        foreach ((int Start, int End) other in state.Others)
+        {
+            foreach ((int Start, int End) side in Bare(state, other))
+            {
+                int had = others.Count;
+                Add(others, state, state.Text[side.Start..side.End], state.Between(last.Start, last.End));
+                if (others.Count > had && others[^1].Match is Unidentified && NumberScan.TryRange(state.Text, NumberScan.Skip(state.Text, side.Start), out _, out _))
+                {
+                    others.RemoveAt(had); // "(or two big ones)", "(or 2 x 14 oz)": an amount, and no food
+                }
+            }
+        }
+
+        return last with { Alternatives = [.. others] };
     }
 
     // No kitchen takes the spice by the piece, the cup or the pound: "1 pepper, diced" is the vegetable.

@@ -59,13 +59,7 @@ internal sealed class PlainRows
             return;
         }
 
-        int level = 0;
-        while (start + level < end && body[start + level] == '#')
-        {
-            level++;
-        }
-
-        if (level is > 0 and < 7 && start + level < end && body[start + level] == ' ')
+        if (HeadingLevel(body.AsSpan(start, end - start)) is var level and > 0)
         {
             Flush();
             _inList = false;
@@ -80,6 +74,13 @@ internal sealed class PlainRows
         }
 
         _builder.AddBody(start, end);
+    }
+
+    // 1 to 6 number signs and a space; 0 where the line is no heading.
+    private static int HeadingLevel(ReadOnlySpan<char> line)
+    {
+        int level = line.IndexOfAnyExcept('#');
+        return level is > 0 and < 7 && line[level] == ' ' ? level : 0;
     }
 
     private static int Marker(string body, int start, int end, out bool ordered)

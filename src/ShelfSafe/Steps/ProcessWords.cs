@@ -6,14 +6,25 @@ namespace ShelfSafe.Steps;
 internal sealed class ProcessWords
 {
     private readonly List<(Phrase Phrase, Func<List<Token>, int, int, ProcessMark> Make)> _phrases = [];
+    private readonly PhraseCompiler _compiler;
 
     /// <summary>Compiles the phrases.</summary>
     public ProcessWords()
     {
-        PhraseCompiler compiler = new(Words);
-        void Add(string phrase, Func<List<Token>, int, int, ProcessMark> make) => compiler.Add(phrase, made => _phrases.Add((made, make)));
-        void Say(string phrase, Func<ProcessMark, ProcessMark> with) => Add(phrase, (_, at, end) => with(new(at, end)));
+        _compiler = new(Words);
+        AddMethods();
+        AddMarks();
+        AddJars();
+        AddPressures();
+        AddTimes();
+        _compiler.Finish();
+    }
 
+    /// <summary>The vocabulary to cut sentences with.</summary>
+    public Vocabulary Words { get; } = new();
+
+    private void AddMethods()
+    {
         Say("boiling water bath|canner|process*", mark => mark with { Method = "boiling-water" });
         Say("water bath canner|can|process*?", mark => mark with { Method = "boiling-water" });
         Say("boiling|hot|canning bath|waterbath", mark => mark with { Method = "boiling-water" });
@@ -23,6 +34,10 @@ internal sealed class ProcessWords
         Say("steam canner|can", mark => mark with { Method = "atmospheric-steam" });
         Say("pressure can|canner|process*", mark => mark with { Method = "pressure" });
         Say("pressure ..2 # minute|min|mins|hour|hr", mark => mark with { Method = "pressure" });
+    }
+
+    private void AddMarks()
+    {
         Say("process|reprocess ..8 minute|min|mins|hour|hr|pound|lb|lbs|psi|canner", mark => mark with { Says = true });
         Say("can|canned in|as ..1 jar|pint|quart", mark => mark with { Says = true }); // "can in quarts for 90 minutes"
         Say("process ..2 jar|pint|quart", mark => mark with { Says = true });
@@ -41,18 +56,30 @@ internal sealed class ProcessWords
         Say("fill|pack|ladle|pour|spoon|put|funnel ..8 jar|pint|quart|gallon", mark => mark with { Fills = true });
         Say("jar|pint|quart|gallon ..2 inch|headspace", mark => mark with { Fills = true });
         Say("food|blender|stick processor|process", mark => mark with { Cooking = true });
+    }
+
+    private void AddJars()
+    {
         Say("half pint", mark => mark with { Jar = "half-pint" });
         Say("half gallon", mark => mark with { Jar = "half-gallon" });
         Say("pint and =a half", mark => mark with { Jar = "pint-and-a-half" });
         Say("pint", mark => mark with { Jar = "pint" });
         Say("quart|qt", mark => mark with { Jar = "quart" });
         Say("gallon", mark => mark with { Jar = "gallon" });
+        Add("# ml|cc|millilitre|milliliter ..1 jar|bottle|size", (tokens, at, end) => new(at, end) { Jar = JarOf(tokens[at].Number) });
+        Add("# l|litre|liter ..1 jar|bottle|size", (tokens, at, end) => new(at, end) { Jar = JarOf(tokens[at].Number * 1000) });
+    }
+
+    private void AddPressures()
+    {
         Add("# lb|lbs|pound|psi|psig ..1 pressure?", (tokens, at, end) => new(at, end) { Psi = PrintedProcessReader.ToPsi(tokens[at].Number, "psi") });
         Add("# lb|lbs|pound of pressure", (tokens, at, end) => new(at, end) { Psi = PrintedProcessReader.ToPsi(tokens[at].Number, "psi") });
         Add("# kpa", (tokens, at, end) => new(at, end) { Psi = PrintedProcessReader.ToPsi(tokens[at].Number, "kpa") });
         Add("# bar", (tokens, at, end) => new(at, end) { Psi = PrintedProcessReader.ToPsi(tokens[at].Number, "bar") });
-        Add("# ml|cc|millilitre|milliliter ..1 jar|bottle|size", (tokens, at, end) => new(at, end) { Jar = JarOf(tokens[at].Number) });
-        Add("# l|litre|liter ..1 jar|bottle|size", (tokens, at, end) => new(at, end) { Jar = JarOf(tokens[at].Number * 1000) });
+    }
+
+    private void AddTimes()
+    {
         Add("# minute|min|mins", Time(1));
         Add("# for ..1 pint|quart|half", Bare(0));
         Add("pint|quart #", Bare(1));
@@ -62,11 +89,11 @@ internal sealed class ProcessWords
         Add("# # hour|hr|hrs", Range(60));
         Add("# to|or|and # hour|hr|hrs", Range(60));
         Add("an hour", (_, at, end) => new(at, end) { Minutes = Interval.Exactly(60) });
-        compiler.Finish();
     }
 
-    /// <summary>The vocabulary to cut sentences with.</summary>
-    public Vocabulary Words { get; } = new();
+    private void Add(string phrase, Func<List<Token>, int, int, ProcessMark> make) => _compiler.Add(phrase, made => _phrases.Add((made, make)));
+
+    private void Say(string phrase, Func<ProcessMark, ProcessMark> with) => Add(phrase, (_, at, end) => with(new(at, end)));
 
     /// <summary>Every mark of a sentence; of marks that overlap in kind the longest stays.</summary>
     public List<ProcessMark> Marks(List<Token> tokens)

@@ -51,13 +51,7 @@ internal sealed class StepRuleCompiler
 
     private string? AddRule(StepFactRow row, List<Func<StepRule>> pending)
     {
-        if (!_factNumbers.TryGetValue(row.Fact, out int fact))
-        {
-            fact = _facts.Count;
-            _factNumbers.Add(row.Fact, fact);
-            _facts.Add(row.Fact);
-        }
-
+        int fact = Number(row.Fact);
         List<string> unless = [];
         foreach (string exception in Pieces(row.Unless))
         {
@@ -71,31 +65,47 @@ internal sealed class StepRuleCompiler
         foreach (string alternative in Pieces(row.Pattern))
         {
             List<string> needs = [];
-            string core = string.Empty;
-            int from = 0;
-            while (from <= alternative.Length)
+            Phrase? made = null;
+            if (Needs(alternative, needs, out string core) is { } fault)
             {
-                int end = NextCondition(alternative, from);
-                string piece = alternative[from..end];
-                if (from == 0)
-                {
-                    core = piece;
-                }
-                else if (Condition(NeedScope(alternative[from - 2]), piece, needs) is { } fault)
-                {
-                    return fault;
-                }
-
-                from = end + 3;
+                return fault;
             }
 
-            Phrase? made = null;
             if (_compiler.Add(core, phrase => made = phrase) is { } wrong)
             {
                 return wrong;
             }
 
             pending.Add(() => new(fact, made!, [.. needs.Select(key => _conditions[key].Number)], [.. unless.Select(key => _conditions[key].Number)]));
+        }
+
+        return null;
+    }
+
+    private int Number(string fact)
+    {
+        if (!_factNumbers.TryGetValue(fact, out int number))
+        {
+            number = _facts.Count;
+            _factNumbers.Add(fact, number);
+            _facts.Add(fact);
+        }
+
+        return number;
+    }
+
+    // The phrase itself stands first, each condition after a mark of two letters.
+    private string? Needs(string alternative, List<string> needs, out string core)
+    {
+        int end = NextCondition(alternative, 0);
+        core = alternative[..end];
+        for (int from = end + 3; from <= alternative.Length; from = end + 3)
+        {
+            end = NextCondition(alternative, from);
+            if (Condition(NeedScope(alternative[from - 2]), alternative[from..end], needs) is { } fault)
+            {
+                return fault;
+            }
         }
 
         return null;

@@ -67,41 +67,21 @@ internal sealed class KitchenAdvice(PackTables pack, Func<string, SourceReferenc
         }
 
         KitchenNote? gap = lines.IsEmpty ? GapNote(kitchen, linesOf) : null;
-        List<KitchenNote> notes = [];
-        foreach (KitchenNote? first in (ReadOnlySpan<KitchenNote?>)[gap, AltitudeNote(kitchen, lines)])
-        {
-            if (first is not null)
-            {
-                notes.Add(first);
-            }
-        }
-
         ImmutableArray<string> able = needed.RemoveAll(method => !kitchen.Canners.Any(canner => _tables.Row(canner, method) is { Does: "yes" }));
         bool lacks = !kitchen.Canners.IsEmpty && able.IsEmpty;
         bool untested = kitchen.Canners.Any(canner => needed.Any(method => _tables.Row(canner, method) is { Does: "untested" }));
-        if (CannerNote(needed, lacks, untested) is { } canner)
-        {
-            notes.Add(canner);
-        }
-
-        if (kitchen.Canners.Contains(Steam) && needed.Contains(BoilingWater) && !(lacks && untested))
-        {
-            notes.Add(Note(needed.Contains(Steam) ? "steam" : "no-steam"));
-        }
-
-        if (needed.Contains(Pressure) && (kitchen.Canners.IsEmpty || able.Contains(Pressure)) && GaugeNote(kitchen) is { } gauge)
-        {
-            notes.Add(gauge);
-        }
-
         bool lowAcid = needed.Contains(Pressure) && !needed.Contains(BoilingWater);
         CountryRow? country = _tables.Countries.FirstOrDefault(row => row.Code == kitchen.Region);
-        if (lowAcid && CountryNote(kitchen, country) is { } advice)
-        {
-            notes.Add(advice);
-        }
-
-        return new(lacks && untested ? [] : lines, [.. notes], able, lacks || gap is { Id: not "beyond-jar" } || (lowAcid && country is { LowAcid: "against" }));
+        KitchenNote?[] notes =
+        [
+            gap,
+            AltitudeNote(kitchen, lines),
+            CannerNote(needed, lacks, untested),
+            kitchen.Canners.Contains(Steam) && needed.Contains(BoilingWater) && !(lacks && untested) ? Note(needed.Contains(Steam) ? "steam" : "no-steam") : null,
+            needed.Contains(Pressure) && (kitchen.Canners.IsEmpty || able.Contains(Pressure)) ? GaugeNote(kitchen) : null,
+            lowAcid ? CountryNote(kitchen, country) : null,
+        ];
+        return new(lacks && untested ? [] : lines, [.. notes.OfType<KitchenNote>()], able, lacks || gap is { Id: not "beyond-jar" } || (lowAcid && country is { LowAcid: "against" }));
     }
 
     private static ImmutableArray<string> Needed(ImmutableArray<ProcessLine> lines, IEnumerable<string> methods)
