@@ -1,3 +1,4 @@
+using ShelfSafe.Core;
 using ShelfSafe.Reading.Amounts;
 using static ShelfSafe.Foods.LineText;
 
@@ -89,14 +90,16 @@ internal sealed class TrailingScan(LineWordTable words, MeasureScan measures)
     private int TrailingAmount(LineState state, int at)
     {
         int before = state.Measures.Count;
+        Amount? package = state.Package;
         int end = measures.Amount(state, at, first: true);
         if (end > 0 && state.Measures.Count > before)
         {
             // "10 - 15 medium sized" is a count; a bare "95 %" or "50-70%" is no amount.
             int next = NumberScan.Skip(state.Text, end);
-            if (next < state.Text.Length && state.Text[next] == '%')
+            if ((next < state.Text.Length && state.Text[next] == '%') || IsSize(state.Text, at, state.Measures[before].Unit))
             {
                 state.Measures.RemoveRange(before, state.Measures.Count - before);
+                state.Package = package;
                 return -1;
             }
 
@@ -105,4 +108,23 @@ internal sealed class TrailingScan(LineWordTable words, MeasureScan measures)
 
         return -1;
     }
+
+    // "Beets, 2 to 2 1/2 inches across", "beans, cut in 2-inch lengths": a length tells how large a piece is, and no number of them.
+    // "Pork, 7 3/4-inch pieces" and "ginger, 2-inch piece" count, and "ginger: 2 inches" measures.
+    private bool IsSize(string text, int at, string unit)
+    {
+        int end = at;
+        while (end < text.Length && (char.IsNumber(text[end]) || text[end] is ' ' or '/' or '.' or '-' or '\u2013' or '\u2044' || IsBetween(text, end)))
+        {
+            end += IsBetween(text, end) ? 2 : 1;
+        }
+
+        bool one = words.Unit(text, end, out int unitEnd) is "inch" or "cm" && !NumberScan.Word(text, NumberScan.Skip(text, Dash(text, unitEnd)), out _).EndsWith('s');
+        bool apart = text.AsSpan(0, at).TrimEnd() is [.., ',' or ':' or '(' or '-' or '\u2013'];
+        return words.Unit(text, end, out unitEnd) is "inch" or "cm" && end > at
+            && !(apart && unit is not ("each" or "inch" or "cm") && (one || text.AsSpan(at, end - at).TrimEnd(" -").Contains(' ')))
+            && !(apart && unitEnd == text.Length && text.AsSpan(0, at).TrimEnd().EndsWith(":", StringComparison.Ordinal));
+    }
+
+    private static bool IsBetween(string text, int at) => string.CompareOrdinal(text, at, "to ", 0, 3) == 0 || string.CompareOrdinal(text, at, "or ", 0, 3) == 0;
 }

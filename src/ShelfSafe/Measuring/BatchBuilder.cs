@@ -96,7 +96,8 @@ internal sealed class BatchBuilder(Weigher weigher, Limits limits, ReadTexts tex
 
         // A seasoning without an amount counts from nothing to the limit of a seasoning; but wine or beer may be all the liquid there is.
         bool drink = food.Group == "alcohol" && !ingredient.ToTaste;
-        bool seasoning = food.Bulk == BulkUse.Seasoning || food.Has("salt") || food.Has("dry-spice") || food.Has("fresh-herb");
+        bool body = food.Group == "vegetable" && !ingredient.ToTaste; // onions without an amount may be pounds of them
+        bool seasoning = (food.Bulk == BulkUse.Seasoning && !body) || food.Has("salt") || food.Has("dry-spice") || food.Has("fresh-herb");
         if (ingredient.Amount is null && seasoning && !drink)
         {
             Interval little = new(0, limits["to-taste-grams"]);

@@ -158,6 +158,7 @@ internal sealed class FoodMeasures(MeasureIndex index, FoodRow food, PrintedStat
         "shredded" => HasAny("shredded", "grated"),
         "halves" => HasAny("halved", "halves"),
         "mashed" => HasAny("mashed"),
+        "crushed" => HasAny("crushed"),
         "pureed" => HasAny("pureed"),
         "packed" => HasAny("packed"),
         "melted" => HasAny("melted"),

@@ -36,12 +36,13 @@ internal sealed class StepAdditions
     }
 
     // A food that counts where the list does not name it, with the word by which the list would name it.
-    private sealed record NewFood(FoodMention Mention, string Last);
+    private sealed record NewFood(FoodMention Mention, string Last, bool IsBroth);
 
     /// <summary>Each such food once, with its place.</summary>
     public IEnumerable<(SourceSpan Span, string Words)> Find(Recipe recipe, RecipePart part, Batch batch, Lazy<HashSet<string>> list)
     {
         bool dry = StepWater.AllDry(batch.Items);
+        bool mix = dry && !LaterSteps.NamesCanner(batch.Facts); // "add broth" to a dry mix wets it
         HashSet<string> seen = new(StringComparer.Ordinal);
         HashSet<string> known = new(list.Value, StringComparer.Ordinal);
         known.UnionWith(_texts.Of(part.Name ?? recipe.Title ?? string.Empty).Singulars);
@@ -55,9 +56,9 @@ internal sealed class StepAdditions
                 continue;
             }
 
-            foreach ((FoodMention mention, string last) in _foods.Of(read))
+            foreach ((FoodMention mention, string last, bool broth) in _foods.Of(read))
             {
-                if (!(_words.Is("dish-word", last) ? _stepFoods.IsDish(mention.Words, known) && !_stepFoods.IsBought(read, mention) && !IsOtherDish(read, mention, last, known) : known.Contains(last)) && !IsLike(mention, batch) && !StepFoods.IsCutAway(read, mention, known) && seen.Add(mention.Words))
+                if ((!broth || (mix && IsPutIn(read.Before(mention.Start)))) && !(_words.Is("dish-word", last) && !broth ? _stepFoods.IsDish(mention.Words, known) && !_stepFoods.IsBought(read, mention) && !IsOtherDish(read, mention, last, known) : known.Contains(last)) && !IsLike(mention, batch) && !StepFoods.IsCutAway(read, mention, known) && seen.Add(mention.Words))
                 {
                     yield return (sentence.Text.Map(mention.Start, mention.End), text[mention.Start..mention.End]);
                 }
@@ -91,11 +92,11 @@ internal sealed class StepAdditions
             bool generic = _words.Is("step-generic", all[^1]);
             string last = generic ? all[0] : all[^1];
             if (mention.Match.Candidates is { IsEmpty: false } candidates
-                && candidates.All(food => !_left.Contains(food.Group) || (!food.Has("thin-liquid") && food.Traits.Any(_asked.Contains)))
-                && !(_words.Is("dish-word", last) && candidates.All(static food => food.Group == "broth")) && !(generic && _stepFoods.IsGeneric(mention.Words)) && !(_words.Is("step-thing", mention.Words) && !_words.Is("dish-word", last)) && !_words.Is("step-not-food", mention.Words) && !_words.Is("line-not-food", mention.Words) && !_words.Is("step-verb", mention.Words)
+                && candidates.All(food => food.Group == "broth" || !_left.Contains(food.Group) || (!food.Has("thin-liquid") && food.Traits.Any(_asked.Contains)))
+                && !(generic && _stepFoods.IsGeneric(mention.Words)) && !(_words.Is("step-thing", mention.Words) && !_words.Is("dish-word", last)) && !_words.Is("step-not-food", mention.Words) && !_words.Is("line-not-food", mention.Words) && !_words.Is("step-verb", mention.Words)
                 && !_stepFoods.IsNoFood(read, mention))
             {
-                yield return new(mention, last);
+                yield return new(mention, last, candidates.Any(static food => food.Group == "broth"));
             }
         }
     }

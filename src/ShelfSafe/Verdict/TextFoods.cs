@@ -140,7 +140,7 @@ internal sealed class TextFoods
                 yield return (sentence.Text.Map(0, text.Length), text);
             }
 
-            foreach (FoodMention mention in additions.OfBatch ? [] : additions.Foods.Concat(read.Mentions.Where(mention => IsBought(part, read, mention))).Concat(AboveTheList(read, batch)))
+            foreach (FoodMention mention in additions.OfBatch ? [] : additions.Foods.Concat(read.Mentions.Where(mention => IsBought(part, read, mention) || (dry && IsFresh(read, mention)))).Concat(AboveTheList(read, batch)))
             {
                 if (!dry || mention.Match.Candidates.Any(static food => food.Acidity != FoodAcidity.Dry))
                 {
@@ -149,6 +149,10 @@ internal sealed class TextFoods
             }
         }
     }
+
+    // "Two crushed fresh garlic cloves" where a dry mix has the powder.
+    private bool IsFresh(ReadText read, FoodMention mention) =>
+        _words.Is("fresh-name", mention.Words.Split(' ')[0]) || read.Before(mention.Start) is [.., var last] && _words.Is("fresh-name", last);
 
     // A can of what the list has, but not in cans.
     private bool IsBought(RecipePart part, ReadText read, FoodMention mention) =>

@@ -44,6 +44,8 @@ public sealed class UndoneRecipesTests
     [InlineData(Jam, "Use honey for the sugar.")]
     [InlineData(Jam, "Use stevia for the sugar.")]
     [InlineData(Mix, "Add 3 more onions.")]
+    [InlineData(Mix, "Add 2 cups of broth to the mix and jar it.")]
+    [InlineData(Mix, "Rub it with 2 crushed fresh garlic cloves and keep it in the jar.")]
     [InlineData(Mix, "Add 1/2 cup instant potato flakes and a can of beans.")]
     public void Vet_WithOneStepMore_IsNotPermitted(string recipe, string step) => Assert.False(IsPermitted(recipe, step, "Label the jars."));
 
@@ -69,6 +71,17 @@ public sealed class UndoneRecipesTests
         Assert.False(IsPermitted(
             "# Crushed tomatoes\n\n- 22 lb tomatoes\n- 2 tbsp bottled lemon juice per quart\n\n1. Dip the tomatoes in boiling water, slip off the skins and quarter them.\n2. Heat them, crushing them with a mallet, and boil gently 5 minutes.\n3. {0}\n4. Add the lemon juice to the jars. Fill hot pint jars with the hot tomatoes, leaving 1/2 inch headspace.\n5. Process in a boiling-water canner 35 minutes.\n6. {1}\n",
             "Use the juice of 4 lemons instead of bottled.", "Label the jars."));
+
+    // Source: USDA AIB 539 (rev. 2015) Guide 6 (pickled beets, 7 lb to 4 cups of vinegar), Guide 7 (4 cups of crushed berries to 4 cups of sugar).
+    [Theory]
+    [InlineData("# Pickled beets\n\n- beets, 2 to 2 1/2 inches across\n- 4 cups vinegar (5 percent)\n- 1 1/2 tsp canning salt\n- 2 cups sugar\n- 2 cups water\n\n1. Trim the beets, boil until tender, drain, slip off the skins and slice.\n2. Boil the vinegar, salt, sugar and water. Add the beets and simmer 5 minutes.\n3. {0} Fill hot pint jars, leaving 1/2 inch headspace. Process in a boiling-water canner 30 minutes. {1}\n")]
+    [InlineData("# Raspberry jam\n\n- 4 cups crushed raspberries\n- 2 cups sugar\n\n1. Boil to the jelly point.\n2. {0} Fill hot half-pint jars, leaving 1/4 inch headspace. Process in a boiling-water canner 10 minutes. {1}\n")]
+    public void Vet_SizeForAnAmountOrBerriesByTheWholeCup_AreNotPermitted(string recipe) => Assert.False(IsPermitted(recipe, "Taste it.", "Label the jars."));
+
+    // Source: USDA AIB 539 (rev. 2015) Guide 4 p. 4-18: a seasoning is a small part of a soup.
+    [Fact]
+    public void Vet_OnionsWithoutAnAmount_AreAskedAbout() =>
+        Assert.Contains(Vetter.Vet("# Beef and carrot soup\n\n- 2 lb lean beef, cubed\n- 2 lb carrots, sliced\n- onions, chopped\n- 4 quarts beef broth\n\n1. Boil 30 minutes.\n", Kitchen.Unknown).Findings, static one => one.Rule == "unmeasured");
 
     // General English usage: "cream of tartar" is no cream that the list has.
     [Theory]
