@@ -35,7 +35,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
     private void Leading(LineState state)
     {
         string text = state.Text;
-        int at = JuiceOf(state, AfterAbout(state, AfterLabel(state, SkipHoles(state, 0))));
+        int at = JuiceOf(state, AfterAbout(state, AfterPart(state, AfterLabel(state, SkipHoles(state, 0)))));
         bool negative = at + 1 < text.Length && text[at] is '-' or '\u2212' && char.IsAsciiDigit(text[Math.Min(at + 1, text.Length - 1)]);
         int after = _measures.Amount(state, negative ? at + 1 : at, first: true);
         if (negative && after >= 0)
@@ -64,6 +64,18 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         string named = text[food..(stop < 0 ? text.Length : food + stop)].Split(" and ")[0].Trim();
         string label = text[at..colon].Trim(' ', '*', '_');
         return catalogue.IsFood(named) && (!catalogue.IsFood(label) || HeadingWords.Classify(label) == HeadingKind.Group) ? next : at;
+    }
+
+    // "Meat of 12 stewing hens", "kernels from 6 ears of corn": the amount is that of what the part comes from.
+    private static int AfterPart(LineState state, int at)
+    {
+        string text = state.Text;
+        int part = NumberScan.Word(text, at, out int end) is "the" ? NumberScan.Skip(text, end) : at;
+        bool named = NumberScan.Word(text, part, out end) is "meat" or "flesh" or "kernels" or "pulp" or "leaves";
+        int of = NumberScan.Skip(text, end);
+        return named && NumberScan.Word(text, of, out int ofEnd) is "of" or "from" && NumberScan.Skip(text, ofEnd) is var number && NumberScan.TryRange(text, number, out _, out _)
+            ? number
+            : at;
     }
 
     // "About", "c.", "heaped": words before an amount that leave it as it is.

@@ -9,6 +9,9 @@ internal static class AmountScan
     /// <summary>Numbers in words count only this near the start: further on they are prose.</summary>
     private const int NumberWordsWithin = 60;
 
+    /// <summary>Letters of "seventeen".</summary>
+    private const int LongestNumberWord = 9;
+
     private static readonly string[] _leads =
     [
         "about ", "around ", "approx. ", "approx ", "approximately ", "circa ", "ca. ", "~", "up to ", "at least ", "roughly ", "nearly ",
@@ -176,12 +179,12 @@ internal static class AmountScan
             word++;
         }
 
-        if (word - at is < 3 or > 8 || (at > 0 && char.IsLetter(text[at - 1])))
+        if (word - at is < 3 or > LongestNumberWord || (at > 0 && char.IsLetter(text[at - 1])))
         {
             return at;
         }
 
-        Span<char> lower = stackalloc char[8];
+        Span<char> lower = stackalloc char[LongestNumberWord];
         int length = text[at..word].ToLowerInvariant(lower);
         return SpelledNumber.TryFraction(text, at, out int fraction, out _) ? fraction : LineWords.IsNumber(lower[..length]) ? word : at;
     }

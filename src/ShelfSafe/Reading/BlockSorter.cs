@@ -186,7 +186,7 @@ internal sealed class BlockSorter
         bool foods = _heads.Kind is HeadingKind.Ingredients or HeadingKind.Needs or HeadingKind.Serving && row.Label is null && row.Block == 0;
         bool open = _heads.Kind is HeadingKind.Name or HeadingKind.Group or HeadingKind.Introduction or HeadingKind.Variation && row.Label is null && row.Block == 0;
         bool trusted = foods && !_scopeHasList && !_scopeHasLines && _heads.Kind != HeadingKind.Serving;
-        bool labelled = row.Label is not null && (_heads.Kind is HeadingKind.Ingredients || RowSigns.IsGroupLabel(row.Label)) && row.Look.IsListOfAmounts;
+        bool labelled = row.Label is not null && (((_heads.Kind is HeadingKind.Ingredients || RowSigns.IsGroupLabel(row.Label)) && row.Look.IsListOfAmounts) || RowSigns.IsServingNames(row));
         if ((foods || open || row.Kind == RowKind.Code) && _heads.Kind is not HeadingKind.Method && ParagraphLines.HasIngredientLines(row, trusted))
         {
             foreach (MappedText line in ParagraphLines.AtBreaks(row))

@@ -1,3 +1,5 @@
+using ShelfSafe.Reading.Amounts;
+
 namespace ShelfSafe.Reading;
 
 /// <summary>Word lists that tell an ingredient line from a direction, a timing or a tool.</summary>
@@ -43,7 +45,7 @@ internal static class LineWords
         or "throw" or "tip" or "toss" or "transfer" or "trim" or "turn" or "use" or "wait" or "warm" or "wash" or "weigh" or "when" or "while"
         or "whisk" or "wipe" or "work" or "wrap" or "finely" or "carefully" or "dip" or "season" or "slide" or "stack" or "begin" or "bury" or "layer"
         or "chop" or "dice" or "mince" or "brown" or "toast" or "roast" or "grill" or "juice" or "salt" or "flour" or "dry" or "stick" or "smash"
-        or "tear" or "vent" or "stand" or "scald" or "dredge" or "sweat" or "eat" or "parboil" or "pack" or "can" or "don't" or "never" or "always" or "grind" or "pat" or "in" or "after" or "before";
+        or "tear" or "vent" or "write" or "stand" or "scald" or "dredge" or "sweat" or "eat" or "parboil" or "pack" or "can" or "don't" or "never" or "always" or "grind" or "pat" or "in" or "after" or "before";
 
     /// <summary>Whether a lower-case word begins a direction and no food's name.</summary>
     public static bool IsPlainVerb(ReadOnlySpan<char> word) => IsVerb(word) && !IsTwoFaced(word);
@@ -75,7 +77,7 @@ internal static class LineWords
     /// <summary>Whether a lower-case word is a number.</summary>
     public static bool IsNumber(ReadOnlySpan<char> word) => word is
         "one" or "two" or "three" or "four" or "five" or "six" or "seven" or "eight" or "nine" or "ten" or "eleven" or "twelve" or "dozen" or "half"
-        or "quarter" or "couple" or "few" or "several" or "ein" or "eine" or "zwei" or "drei" or "vier" or "twenty" or "fifteen";
+        or "quarter" or "couple" or "few" or "several" or "ein" or "eine" or "zwei" or "drei" or "vier" || NumberWords.Of(word) > 0;
 
     /// <summary>Whether a lower-case word is a tool.</summary>
     public static bool IsEquipment(ReadOnlySpan<char> word) => word is

@@ -45,7 +45,7 @@ internal static class ParagraphLines
         foreach ((int from, int to) in Parts(text))
         {
             parts++;
-            ReadOnlySpan<char> part = text.AsSpan(from, to - from);
+            ReadOnlySpan<char> part = text.AsSpan(from, to - from).Trim();
             amounts += AmountScan.StartsWithAmount(part) || (Separator(text) is not null && AmountScan.Look(part).Measured) ? 1 : 0;
         }
 
@@ -159,9 +159,14 @@ internal static class ParagraphLines
     {
         int end = semicolons ? -1 : rest.IndexOfAny(',', ';');
         ReadOnlySpan<char> part = (end < 0 ? rest : rest[..end]).Trim();
-        if (semicolons || part.IsEmpty || AmountScan.StartsWithAmount(part))
+        if (semicolons || part.IsEmpty)
         {
             return false;
+        }
+
+        if (AmountScan.StartsWithAmount(part))
+        {
+            return !ProsePhrases.HasFoodWord(part.ToString()); // "beets, an inch or two across"
         }
 
         string words = HeadingWords.Normalise(part);

@@ -86,6 +86,10 @@ internal static class RowSigns
             && (text.Contains(',', StringComparison.Ordinal) || text.Contains(';', StringComparison.Ordinal) || LineShape.Of(text).Words <= 8);
     }
 
+    /// <summary>"To serve: lettuce, radishes, lime wedges" as a paragraph: names between commas and no sentence.</summary>
+    public static bool IsServingNames(Row row) => row.Label is not null && HeadingWords.Classify(row.Label) == HeadingKind.Serving
+        && row.Text.Text is [.., not ('.' or '!')] && row.Text.Text.Count(static c => c == ',') > 1 && !row.Shape.IsVerb && IsShortList(row.Text.Text);
+
     /// <summary>"To serve: parsley" as one line.</summary>
     public static bool IsServingLine(string text)
     {

@@ -18,6 +18,7 @@ internal sealed class BatchRoom
     private readonly JarAcid _jarAcid;
     private readonly JarSteps _jarSteps;
     private readonly LaterSteps _laterSteps;
+    private readonly Directions _directions;
     private readonly RuleList _dryKinds;
     private readonly RuleList _later;
     private readonly Dictionary<string, string> _nouns = new(StringComparer.Ordinal);
@@ -31,6 +32,7 @@ internal sealed class BatchRoom
         _stepFoods = new(catalogue, words, texts, pack.Tables.Lists);
         _jarSteps = new(words, texts);
         _laterSteps = new(words, texts);
+        _directions = new(words, texts);
         _dryKinds = pack.Tables.Lists.Of(RuleLists.DryKinds);
         _later = pack.Tables.Lists.Of(RuleLists.LaterFacts);
         List<PackFault> faults = [];
@@ -83,7 +85,7 @@ internal sealed class BatchRoom
             [.. kinds.Select(kind => kind.Id)],
             DishReader.NotAJar(kinds),
             Noun(kinds),
-            part.Steps.Any(step => step.Role == StepRole.Step),
+            _directions.Has(part),
             printed.IsEmpty ? null : printed.Max(ph => ph.Ph),
             _steps.PrintedProcesses(part),
             _jarAcid.IsEnough(items, facts));

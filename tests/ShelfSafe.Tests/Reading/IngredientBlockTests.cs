@@ -167,6 +167,16 @@ public sealed class IngredientBlockTests
     public void Read_SlashBetweenTwo_IsOneLine(string line) =>
         Assert.Equal([line, "2 eggs"], Lines($"# Custard\n\n## Ingredients\n\n{line}\n2 eggs\n"));
 
+    [Theory]
+    [InlineData("**To serve:** lettuce, radishes, 2 avocados", 3)]
+    [InlineData("**To serve:** Heap in bowls, pass the lettuce, eat.", 0)]
+    public void Read_ServingNamesInAParagraph_AreListedAtServing(string paragraph, int named) =>
+        Assert.Equal(named, Part($"# Stew\n\n- 2 kg pork\n- 1 onion\n\n{paragraph}\n\nStew it.\n").Ingredients.Count(line => line.AtServing));
+
+    [Fact]
+    public void Read_SizeBehindAFood_IsNoFood() =>
+        Assert.Equal(["Twenty pounds of beets, an inch or two across", "1 tsp salt"], Lines("# Beets\n\nTwenty pounds of beets, an inch or two across, 1 tsp salt. Boil them, fill jars.\n"));
+
     [Fact]
     public void Read_TableWithAFoodInEveryCell_GivesEachCell() =>
         Assert.Equal(["4 cups berries", "3 cups sugar", "1 tbsp lemon juice"], Lines("| Fruit | Sweet | Sour |\n|---|---|---|\n| 4 cups berries | 3 cups sugar | 1 tbsp lemon juice |\n"));

@@ -33,6 +33,19 @@ public sealed class OrdinaryHomeTests
     public void Vet_HeadingOfAnotherDay_EndsTheDryMix(string heading, Outcome outcome) =>
         Assert.Equal(outcome, Vet($"# Scone mix\n\n- 6 cups flour\n- 3 tbsp baking powder\n- 1 tsp salt\n\nWhisk together and keep airtight.\n\n## {heading}\n\nTake 2 cups, add 1 cup milk and 1 egg, and bake.\n").Outcome);
 
+    // Source: USDA AIB 539 (2015) Guide 4 p. 4-7: carrots are boiled and packed hot, or packed raw; without any step nobody can tell.
+    [Theory]
+    [InlineData("20 lb carrots, sliced, 10 tsp salt, 5 quarts water.")]
+    [InlineData("- 20 lb carrots, sliced\n- 10 tsp salt\n- 5 quarts water\n\nEnjoy!")]
+    [InlineData("- 20 lb carrots, sliced\n- 10 tsp salt\n- 5 quarts water\n\nMy granny loved these.")]
+    [InlineData("- 20 lb carrots, sliced\n- 10 tsp salt\n- 5 quarts water\n\n20 lb carrots, 10 tsp salt.")]
+    public void Vet_NoDirectionButTheFoodsOrARemark_IsAskedForSteps(string text)
+    {
+        VettingReport report = Vet($"# Carrots\n\n{text}\n");
+        Assert.NotEqual(Outcome.Pressure, report.Outcome);
+        Assert.Contains(report.Findings, finding => finding.Rule == "no-steps" && finding.Level == FindingLevel.Change);
+    }
+
     // Source: USDA AIB 539 (2015) Guide 1 p. 1-10: jars that are only filled hot and closed had no process.
     [Theory]
     [InlineData("Pour into warm sterilised jars and seal. Keeps 2 weeks, in the fridge once opened.", true)]

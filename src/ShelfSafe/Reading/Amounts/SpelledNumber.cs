@@ -127,7 +127,14 @@ internal static class SpelledNumber
     // "two dozen", "one and a half".
     private static bool Whole(string text, ref int end, ref double value)
     {
-        int more = Skip(text, end);
+        int more = end < text.Length && text[end] == '-' ? end + 1 : Skip(text, end);
+        if (value >= 20 && NumberWords.Of(WordLook.At(text, more, out int oneEnd)) is > 0 and < 10 and var ones)
+        {
+            value += ones; // "twenty-one"
+            end = oneEnd;
+        }
+
+        more = Skip(text, end);
         if (WordLook.At(text, more, out int moreEnd) is "dozen")
         {
             value *= 12;

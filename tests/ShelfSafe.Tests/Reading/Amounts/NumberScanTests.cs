@@ -41,6 +41,8 @@ public sealed class NumberScanTests
     [InlineData("one and a half", 1.5, 1.5)]
     [InlineData("2 and a half", 2.5, 2.5)]
     [InlineData("one-half", 0.5, 0.5)]
+    [InlineData("twenty-one", 21, 21)]
+    [InlineData("thirty two", 32, 32)]
     [InlineData("three-fourths", 0.75, 0.75)]
     [InlineData("a third", 1 / 3d, 1 / 3d)]
     [InlineData("two thirds", 2 / 3d, 2 / 3d)]
