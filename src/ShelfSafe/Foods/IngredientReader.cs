@@ -42,12 +42,19 @@ public sealed class IngredientReader
             {
                 Line = line,
                 Span = line.Text.Map(food.Start, Math.Max(food.Start + 1, food.End)),
-                AtServing = line.AtServing || food.Read.AtServing,
+                AtServing = line.AtServing || (food.Read.AtServing && !IsUndone(_texts.Of(line.Text))),
                 Entry = i,
             };
         }
 
         return ImmutableCollectionsMarshal.AsImmutableArray(read);
+    }
+
+    // "Cream to serve, stirred into the pot", "noodles for serving or to put in the jars": what follows the serving puts it into the jar.
+    private bool IsUndone(ReadText line)
+    {
+        int serving = line.Text.IndexOf("serv", StringComparison.OrdinalIgnoreCase);
+        return serving >= 0 && line.Placed.Any(word => word.Start > serving && _words.Is("serving-undone", word.Plain));
     }
 
     private LineFood[] Work(string line)

@@ -115,6 +115,16 @@ public class ServedLaterTests
         Assert.NotEqual(Outcome.Pressure, Vet(string.Empty, string.Empty, "\n\n## Notes\n\n" + words).Outcome);
     }
 
+    [Theory]
+    [InlineData("1 cup cream, for serving", true)]
+    [InlineData("2 cups cooked noodles, to serve", true)]
+    [InlineData("1 jar sour cream, for serving", true)]
+    [InlineData("1 cup cream, for serving (stir in before filling)", false)]
+    [InlineData("2 cups noodles for serving or to put in the jars", false)]
+    [InlineData("2 eggs, to serve, beaten in", false)]
+    public void Vet_LineForServing_StaysOutOfTheJarUnlessItSaysMore(string line, bool outside) =>
+        Assert.Equal(outside, VetPints("# Carrots in water\n\n- 11 lb carrots, sliced\n- water\n- " + line + "\n\nSimmer the carrots 5 minutes. Fill hot pints with the carrots and the cooking water, 1 inch headspace. Process in the pressure canner 30 minutes.\n").Outcome == Outcome.Pressure);
+
     [Fact]
     public void Vet_ButterSavedForLast_Counts() =>
         Assert.NotEqual(Outcome.Pressure, Vet(" Save the butter for last, and work it through.", string.Empty).Outcome);
