@@ -79,7 +79,7 @@ internal sealed class JarFilling(LineWordTable words)
 
     // "Wipe the rims with a clean cloth", "in a cool dry place"; but "to warm them", "sterilize".
     private bool IsBesideTheJar(IReadOnlyList<PlacedWord> all, int jar, int state) =>
-        !words.Is("jar-ready-verb", all[state].Plain) && all[state - 1].Plain != "to" && !IsWater(all, jar + 1);
+        state > 0 && !words.Is("jar-ready-verb", all[state].Plain) && all[state - 1].Plain != "to" && !IsWater(all, jar + 1);
 
     // "Fill clean jars with hot water", "pour boiling water into clean jars".
     private bool IsWater(IReadOnlyList<PlacedWord> all, int from)
