@@ -12,6 +12,22 @@ internal static class MixedParagraph
     /// <summary>Longest sentence that is one food with its amount, in words.</summary>
     private const int LongestLine = 8;
 
+    /// <summary>Foods with amounts that make a list.</summary>
+    private const int LeastAmounts = 2;
+
+    /// <summary>Whether so many words begin an amount that the text may be parted at all; where they do not, <see cref="Part"/> finds nothing.</summary>
+    public static bool HasAmounts(string text)
+    {
+        int amounts = 0;
+        for (int at = 0; at < text.Length && amounts < LeastAmounts; at++)
+        {
+            bool begins = !TextMarks.IsBlank(text[at]) && (at == 0 || TextMarks.IsBlank(text[at - 1]) || text[at - 1] is ';' or '|' or '。' || TextMarks.IsBullet(text[at - 1]));
+            amounts += begins && AmountScan.StartsWithAmount(text.AsSpan(at)) ? 1 : 0;
+        }
+
+        return amounts == LeastAmounts;
+    }
+
     /// <summary>The foods and the sentences; empty where the paragraph is all list or all directions.</summary>
     public static List<(MappedText Text, bool IsFood)> Part(Row row)
     {
@@ -35,7 +51,7 @@ internal static class MixedParagraph
             }
         }
 
-        return prose && parts.Count(static part => part.IsFood && AmountScan.StartsWithAmount(part.Text.Text)) >= 2 ? parts : [];
+        return prose && parts.Count(static part => part.IsFood && AmountScan.StartsWithAmount(part.Text.Text)) >= LeastAmounts ? parts : [];
     }
 
     // "2 lb beans. 1 onion.": a sentence for each food.
@@ -62,7 +78,7 @@ internal static class MixedParagraph
             names &= amount || LineShape.Of(part.Text).Words is > 0 and <= LongestName;
         }
 
-        return amounts >= 2 && (names || ParagraphLines.IsListOfAmounts(sentence.Text));
+        return amounts >= LeastAmounts && (names || ParagraphLines.IsListOfAmounts(sentence.Text));
     }
 
     // "Filling: 900 g cheese, 4 eggs": the label of a group is part of its first line.

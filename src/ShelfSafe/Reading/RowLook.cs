@@ -7,6 +7,7 @@ internal sealed class RowLook(string text)
     private const int Unknown = -1;
     private volatile int _announces = Unknown;
     private volatile int _isList = Unknown;
+    private volatile int _mayBeMixed = Unknown;
     private object? _shape; // boxed, so that threads see it whole or not at all
 
     /// <summary>What the words announce, were they a heading.</summary>
@@ -37,6 +38,20 @@ internal sealed class RowLook(string text)
             }
 
             return _isList == 1;
+        }
+    }
+
+    /// <summary>Whether they name amounts enough to be a list and its directions in one paragraph, see <see cref="MixedParagraph"/>.</summary>
+    public bool MayBeMixed
+    {
+        get
+        {
+            if (_mayBeMixed == Unknown)
+            {
+                _mayBeMixed = MixedParagraph.HasAmounts(text) ? 1 : 0;
+            }
+
+            return _mayBeMixed == 1;
         }
     }
 }
