@@ -36,6 +36,24 @@ public sealed class UnseenRecipesTests
     public void Vet_SoupWithABoughtSauce_TakesItBySpoonAlone(string sauce, Outcome outcome) =>
         Assert.Equal(outcome, Vet($"# Island soup\n\n- 700 g boneless chicken breast, cubed\n- 350 g carrots, sliced\n- 450 g potatoes, peeled and cubed\n- 2.8 l chicken broth\n- {sauce}\n\nSimmer the chicken in water until tender and drain it. Boil everything 5 minutes. Fill the hot jars half full of solids and top up with the hot broth, leaving 1 inch headspace. Process in a pressure canner.\n").Outcome);
 
+    // Source: USDA AIB 539 (2015) Guide 3 p. 3-10 to 3-12: tomatoes are packed with acid, salt, and water or tomato juice.
+    [Theory]
+    [InlineData("2 tsp salt", Outcome.BoilingWater)]
+    [InlineData("1 tbsp soy sauce", Outcome.BoilingWater)]
+    [InlineData("1 cup soy sauce", Outcome.BoilingWaterAfterChanges)]
+    [InlineData("1 cup capers", Outcome.BoilingWaterAfterChanges)]
+    [InlineData("2 quarts vegetable juice", Outcome.BoilingWaterAfterChanges)]
+    public void Vet_TomatoesWithSomethingSalty_TakeTheSaltAlone(string salty, Outcome outcome) =>
+        Assert.Equal(outcome, Vet($"# Tomatoes for the winter\n\n- 20 lb tomatoes, peeled\n- {salty}\n- 2 tbsp bottled lemon juice for each quart\n\nPeel the tomatoes and boil them 5 minutes in their juice with all but the lemon juice. Put 2 tablespoons of bottled lemon juice in each quart jar and fill with the hot tomatoes. Process in a boiling water canner.\n").Outcome);
+
+    // Source: USDA AIB 539 (2015) Guide 1 p. 1-31: low-acid vegetables are not put up as purees.
+    [Theory]
+    [InlineData("Roast the peppers and peel them.", Outcome.PressureAfterChanges)]
+    [InlineData("Roast and peel the peppers. Grind them.", Outcome.FreezeOrChill)]
+    [InlineData("Put the boiled peppers through the mincer.", Outcome.FreezeOrChill)]
+    public void Vet_PeppersMadeToPaste_AreNoVegetableInPieces(string step, Outcome outcome) =>
+        Assert.Equal(outcome, Vet($"# Red peppers\n\n- 3 kg red bell peppers\n- 2 tsp salt\n\n{step} Fill into pint jars, add the salt and cover with boiling water. Process in a pressure canner.\n").Outcome);
+
     [Fact]
     public void Vet_SoupThatIsMostlyNoodles_IsAnotherDishWithoutThem() =>
         Assert.Equal(Outcome.FreezeOrChill, Vet("# Noodle soup\n\n- 1 lb egg noodles\n- 1 carrot, sliced\n- 1 cup milk\n- 4 cups broth\n\n1. Boil all.\n").Outcome);
