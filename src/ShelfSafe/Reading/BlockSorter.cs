@@ -198,7 +198,7 @@ internal sealed class BlockSorter
         }
 
         LineShape shape = row.Shape;
-        if ((foods || open) && row.Label is null && !shape.IsTiming && row.Look.MayBeMixed && MixedParagraph.Part(row) is { Count: > 0 } mixed)
+        if ((foods || open) && row.Label is null && !shape.IsTiming && MixedParagraph.Part(row) is { Count: > 0 } mixed)
         {
             TakeMixed(mixed, shape);
             return;

@@ -31,6 +31,22 @@ internal static class MixedParagraph
     /// <summary>The foods and the sentences; empty where the paragraph is all list or all directions.</summary>
     public static List<(MappedText Text, bool IsFood)> Part(Row row)
     {
+        if (!row.Look.MayBeMixed(row.Breaks))
+        {
+            return [];
+        }
+
+        List<(MappedText Text, bool IsFood)> parts = Cut(row);
+        if (parts.Count == 0)
+        {
+            row.Look.KeepUnmixed(row.Breaks);
+        }
+
+        return parts;
+    }
+
+    private static List<(MappedText Text, bool IsFood)> Cut(Row row)
+    {
         List<MappedText> sentences = [];
         SentenceSplitter.Split(row.Text, row.Breaks, sentences);
         List<(MappedText Text, bool IsFood)> parts = [];

@@ -8,6 +8,7 @@ internal sealed class RowLook(string text)
     private volatile int _announces = Unknown;
     private volatile int _isList = Unknown;
     private volatile int _mayBeMixed = Unknown;
+    private volatile LineBreak[]? _unmixed;
     private object? _shape; // boxed, so that threads see it whole or not at all
 
     /// <summary>What the words announce, were they a heading.</summary>
@@ -41,17 +42,19 @@ internal sealed class RowLook(string text)
         }
     }
 
-    /// <summary>Whether they name amounts enough to be a list and its directions in one paragraph, see <see cref="MixedParagraph"/>.</summary>
-    public bool MayBeMixed
+    /// <summary>Whether they may be a list and its directions in one paragraph: they name amounts enough, and were not found to be all of one kind.</summary>
+    /// <param name="breaks">Where the lines of the paragraph end.</param>
+    public bool MayBeMixed(IReadOnlyList<LineBreak> breaks)
     {
-        get
+        if (_mayBeMixed == Unknown)
         {
-            if (_mayBeMixed == Unknown)
-            {
-                _mayBeMixed = MixedParagraph.HasAmounts(text) ? 1 : 0;
-            }
-
-            return _mayBeMixed == 1;
+            _mayBeMixed = MixedParagraph.HasAmounts(text) ? 1 : 0;
         }
+
+        return _mayBeMixed == 1 && !(_unmixed is { } known && known.SequenceEqual(breaks));
     }
+
+    /// <summary>Notes that they are all list or all directions.</summary>
+    /// <param name="breaks">Where the lines of the paragraph end.</param>
+    public void KeepUnmixed(IReadOnlyList<LineBreak> breaks) => _unmixed = [.. breaks];
 }

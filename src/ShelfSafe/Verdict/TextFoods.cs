@@ -30,8 +30,8 @@ internal sealed class TextFoods
         _additions = texts.Note(AdditionsOf);
     }
 
-    // Whether a sentence speaks of a share of the batch ("half the recipe"), and else the foods of which it says more.
-    private sealed record Additions(bool OfBatch, FoodMention[] Foods);
+    // Whether a sentence speaks of a share of the batch ("half the recipe"), and else the foods of which it says more. Then foods out of a shop's packet, and fresh ones.
+    private sealed record Additions(bool OfBatch, FoodMention[] Foods, FoodMention[] Bought, FoodMention[] Fresh);
 
     /// <summary>A "beef noodle soup" whose list has no noodles: where are they?</summary>
     /// <param name="recipe">The recipe.</param>
@@ -140,7 +140,7 @@ internal sealed class TextFoods
                 yield return (sentence.Text.Map(0, text.Length), text);
             }
 
-            foreach (FoodMention mention in additions.OfBatch ? [] : additions.Foods.Concat(read.Mentions.Where(mention => IsBought(part, read, mention) || (dry && IsFresh(read, mention)))).Concat(AboveTheList(read, batch)))
+            foreach (FoodMention mention in additions.OfBatch ? [] : additions.Foods.Concat(additions.Bought.Where(mention => !IsListedBought(part, mention))).Concat(dry ? additions.Fresh : []).Concat(AboveTheList(read, batch)))
             {
                 if (!dry || mention.Match.Candidates.Any(static food => food.Acidity != FoodAcidity.Dry))
                 {
@@ -154,17 +154,20 @@ internal sealed class TextFoods
     private bool IsFresh(ReadText read, FoodMention mention) =>
         _words.Is("fresh-name", mention.Words.Split(' ')[0]) || read.Before(mention.Start) is [.., var last] && _words.Is("fresh-name", last);
 
-    // A can of what the list has, but not in cans.
-    private bool IsBought(RecipePart part, ReadText read, FoodMention mention) =>
-        IsBulk(read, mention) && _stepFoods.IsBought(read, mention)
-        && !part.Ingredients.Any(line => _texts.Of(line.Text) is { } own && own.Has("food-package") && own.Mentions.Any(other => other.Match.Candidates.Any(mention.Match.Candidates.Contains)));
+    // A can of what the list has, and has in cans.
+    private bool IsListedBought(RecipePart part, FoodMention mention) =>
+        part.Ingredients.Any(line => _texts.Of(line.Text) is { } own && own.Has("food-package") && own.Mentions.Any(other => other.Match.Candidates.Any(mention.Match.Candidates.Contains)));
 
     private Additions AdditionsOf(ReadText read)
     {
         string[] all = read.Folded;
         int share = Array.FindIndex(all, word => _words.Is("batch-share", word) && !(read.Mentions.Length == 0 && _words.Is("batch-whole", word)));
         bool ofBatch = share >= 0 && all.Skip(share + 1).Take(2).Any(word => word is "batch" or "recipe" or "quantity" or "quantities" or "amounts");
-        return new(ofBatch, ofBatch || read.Has("step-return-word") ? [] : [.. read.Mentions.Where(mention => IsMore(read, mention.Start) && IsBulk(read, mention))]);
+        return new(
+            ofBatch,
+            ofBatch || read.Has("step-return-word") ? [] : [.. read.Mentions.Where(mention => IsMore(read, mention.Start) && IsBulk(read, mention))],
+            ofBatch ? [] : [.. read.Mentions.Where(mention => IsBulk(read, mention) && _stepFoods.IsBought(read, mention))],
+            ofBatch ? [] : [.. read.Mentions.Where(mention => IsFresh(read, mention))]);
     }
 
     private bool IsBulk(ReadText read, FoodMention mention) =>

@@ -22,7 +22,7 @@ public class RulePackTests
         RulePack pack = RulePack.Default;
 
         Assert.Equal(64, pack.Sha256.Length);
-        Assert.Equal("2026-11-27", pack.Date);
+        Assert.Equal("2026-11-28", pack.Date);
         Assert.Equal("0.1.0", pack.Version);
     }
 
