@@ -18,6 +18,7 @@ public sealed class DishReaderTests
     [InlineData("Clear beef broth", "stock")]
     [InlineData("Beetroot relish", "relish")]
     [InlineData("Mild garlic dills", "pickle")]
+    [InlineData("Dilly green beans", "pickle")]
     [InlineData("Home made curry powder", "spice-mix")]
     [InlineData("Chicken tortilla soup", "soup")]
     public void Kinds_EverydayTitle_TellsTheKind(string title, string kind) =>
