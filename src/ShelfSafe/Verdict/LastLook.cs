@@ -37,7 +37,8 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
     }
 
     private IEnumerable<RawFinding> InText(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome, Lazy<HashSet<string>> listed) =>
-        All("step-food", batch, _foods.InTitle(recipe, part, batch, outcome.Lead, listed).Concat(_foods.BesideTheSteps(part, batch, listed)).Concat(_foods.Unserved(part, batch)).Concat(_additions.Find(recipe, part, batch, listed)));
+        All("title-state", batch, _foods.StatesOfTitle(recipe, part, outcome.Lead))
+            .Concat(All("step-food", batch, _foods.InTitle(recipe, part, batch, listed).Concat(_foods.BesideTheSteps(part, batch, listed)).Concat(_foods.Unserved(part, batch)).Concat(_additions.Find(recipe, part, batch, listed))));
 
     private IEnumerable<RawFinding> InJars(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome)
     {

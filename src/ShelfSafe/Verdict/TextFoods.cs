@@ -34,16 +34,9 @@ internal sealed class TextFoods
     private sealed record Additions(bool OfBatch, FoodMention[] Foods, FoodMention[] Bought, FoodMention[] Fresh);
 
     /// <summary>A "beef noodle soup" whose list has no noodles: where are they?</summary>
-    /// <param name="recipe">The recipe.</param>
-    /// <param name="part">The dish.</param>
-    /// <param name="batch">Its batch.</param>
-    /// <param name="lead">Where an open category leads, every state in the title ("shredded") speaks against it but those of its own name, else only what no tested recipe is ("creamy").</param>
-    public IEnumerable<(SourceSpan Span, string Words)> InTitle(Recipe recipe, RecipePart part, Batch batch, Candidate? lead, Lazy<HashSet<string>> listed)
+    public IEnumerable<(SourceSpan Span, string Words)> InTitle(Recipe recipe, RecipePart part, Batch batch, Lazy<HashSet<string>> listed)
     {
-        string title = part.Name ?? recipe.Title ?? string.Empty;
-        int at = recipe.Text.IndexOf(title, StringComparison.Ordinal);
-        // A title with marks in it is not found as it stands; then the first character stands for its place.
-        SourceSpan Place(int start, int end) => at < 0 ? new(0, Math.Min(1, recipe.Text.Length)) : new(at + start, at + end);
+        string title = Title(recipe, part);
         ReadText read = _texts.Of(title);
         foreach (FoodMention mention in read.Mentions)
         {
@@ -53,20 +46,30 @@ internal sealed class TextFoods
                 || (batch.IsKind("spice-mix") && mention.Match.Candidates is [_, ..] all && all.All(static food => food.Has("dry-spice")));
             if (!own && IsForeign(mention, read, batch, listed))
             {
-                yield return (Place(mention.Start, mention.End), title[mention.Start..mention.End]);
-            }
-        }
-
-        bool plain = lead?.Kind == "category";
-        string[] name = plain ? WordFolding.Words(lead!.Name) : [];
-        foreach (PlacedWord word in read.Placed.Where(word => !name.Contains(word.Plain, StringComparer.Ordinal)))
-        {
-            if (_words.Is("title-state-any", word.Plain) || (plain && _words.Is("title-state", word.Plain)))
-            {
-                yield return (Place(word.Start, word.End), title[word.Start..word.End]);
+                yield return InTitle(recipe, title, mention.Start, mention.End);
             }
         }
     }
+
+    /// <summary>A state that the title gives the food, of which no published process knows: "roasted tomatoes".</summary>
+    /// <param name="recipe">The recipe.</param>
+    /// <param name="part">The dish.</param>
+    /// <param name="lead">Where an open category leads, every state in the title ("shredded") speaks against it but those of its own name, else only what no tested recipe is ("creamy").</param>
+    public IEnumerable<(SourceSpan Span, string Words)> StatesOfTitle(Recipe recipe, RecipePart part, Candidate? lead)
+    {
+        string title = Title(recipe, part);
+        bool plain = lead?.Kind == "category";
+        string[] name = plain ? WordFolding.Words(lead!.Name) : [];
+        return _texts.Of(title).Placed
+            .Where(word => !name.Contains(word.Plain, StringComparer.Ordinal) && (_words.Is("title-state-any", word.Plain) || (plain && _words.Is("title-state", word.Plain))))
+            .Select(word => InTitle(recipe, title, word.Start, word.End));
+    }
+
+    private static string Title(Recipe recipe, RecipePart part) => part.Name ?? recipe.Title ?? string.Empty;
+
+    // A title with marks in it is not found as it stands; then the first character stands for its place.
+    private static (SourceSpan Span, string Words) InTitle(Recipe recipe, string title, int start, int end) =>
+        (recipe.Text.IndexOf(title, StringComparison.Ordinal) is >= 0 and var at ? new(at + start, at + end) : new(0, Math.Min(1, recipe.Text.Length)), title[start..end]);
 
     /// <summary>Foods of the introduction and the notes, unless they are served beside.</summary>
     public IEnumerable<(SourceSpan Span, string Words)> BesideTheSteps(RecipePart part, Batch batch, Lazy<HashSet<string>> listed)
