@@ -4,12 +4,49 @@ namespace ShelfSafe.Core;
 
 /// <summary>A cleaned run of text whose every character still knows where it stood in the file.</summary>
 /// <remarks>Entities are decoded, link text is kept and soft breaks are one space, so offsets here are not file offsets.</remarks>
-/// <param name="Text">The cleaned text.</param>
-/// <param name="Starts">For each character of <paramref name="Text"/>, the file offset of the first unit it came from.</param>
-/// <param name="Ends">For each character of <paramref name="Text"/>, the file offset after the last unit it came from.</param>
-public sealed record MappedText(string Text, ImmutableArray<int> Starts, ImmutableArray<int> Ends)
+public sealed record MappedText
 {
+    // Where the text stands in the file as it stands here, the place of its first character; else the index of its first character in the lists.
+    private readonly int _first;
+    private readonly ImmutableArray<int> _starts;
+    private readonly ImmutableArray<int> _ends;
     private Look _look;
+
+    /// <summary>A text that stands in the file character for character.</summary>
+    /// <param name="text">The cleaned text.</param>
+    /// <param name="start">The file offset of its first character, in UTF-16 units from 0.</param>
+    /// <exception cref="ArgumentNullException">There is no text.</exception>
+    public MappedText(string text, int start)
+        : this(text, start, default, default)
+    {
+    }
+
+    /// <summary>A text whose characters stand anywhere.</summary>
+    /// <param name="text">The cleaned text.</param>
+    /// <param name="starts">For each character of <paramref name="text"/>, the file offset of the first unit it came from.</param>
+    /// <param name="ends">For each character of <paramref name="text"/>, the file offset after the last unit it came from.</param>
+    /// <exception cref="ArgumentNullException">There is no text.</exception>
+    /// <exception cref="ArgumentException">A list is not as long as the text.</exception>
+    public MappedText(string text, ImmutableArray<int> starts, ImmutableArray<int> ends)
+        : this(text, 0, starts, ends)
+    {
+        if (starts.IsDefault || ends.IsDefault || starts.Length != text.Length || ends.Length != text.Length)
+        {
+            throw new ArgumentException("Every character of the text needs a start and an end.", nameof(starts));
+        }
+    }
+
+    private MappedText(string text, int first, ImmutableArray<int> starts, ImmutableArray<int> ends)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        (Text, _first, _starts, _ends) = (text, first, starts, ends);
+    }
+
+    /// <summary>The cleaned text.</summary>
+    public string Text { get; }
+
+    /// <summary>Place in the file of the whole text.</summary>
+    public SourceSpan Span => Map(0, Text.Length);
 
     /// <summary>What was looked up for the text last, beside it and no part of it; <see langword="null"/> where nothing was.</summary>
     internal object? LookedUp
@@ -27,11 +64,19 @@ public sealed record MappedText(string Text, ImmutableArray<int> Starts, Immutab
         }
 
         start = Math.Clamp(start, 0, Text.Length - 1);
-        return end <= start ? new(Starts[start], Starts[start]) : new(Starts[start], Ends[Math.Min(end, Text.Length) - 1]);
+        return end <= start ? new(StartOf(start), StartOf(start)) : new(StartOf(start), EndOf(Math.Min(end, Text.Length) - 1));
     }
 
-    /// <summary>Place in the file of the whole text.</summary>
-    public SourceSpan Span => Map(0, Text.Length);
+    /// <summary>The file offset of the first unit that a character came from.</summary>
+    /// <param name="index">Index of the character, from 0.</param>
+    internal int StartOf(int index) => _starts.IsDefault ? _first + index : _starts[_first + index];
+
+    /// <summary>The file offset after the last unit that a character came from.</summary>
+    /// <param name="index">Index of the character, from 0.</param>
+    internal int EndOf(int index) => _starts.IsDefault ? _first + index + 1 : _ends[_first + index];
+
+    /// <summary>The characters from <paramref name="start"/> up to, not including, <paramref name="end"/>, which still know their places.</summary>
+    internal MappedText Slice(int start, int end) => new(Text[start..end], _first + start, _starts, _ends);
 
     // Two texts are equal whatever was looked up for either.
     private readonly struct Look(object? value) : IEquatable<Look>

@@ -142,13 +142,19 @@ internal sealed class InlineReader(SourceText source)
         }
     }
 
-    /// <summary>Follows the content through the source units it came from, stepping over escapes.</summary>
-
     private void AppendLiteral(StringSlice content, Markdig.Syntax.SourceSpan span) => AppendLiteral(content, span.Start, span.End + 1);
 
+    /// <summary>Follows the content through the source units it came from, stepping over escapes.</summary>
     private void AppendLiteral(StringSlice content, int from, int to)
     {
         string body = source.Body;
+        ReadOnlySpan<char> words = content.AsSpan();
+        if (to - from == words.Length && from >= 0 && to <= body.Length && body.AsSpan(from, words.Length).SequenceEqual(words) && words.IndexOf("~~") < 0)
+        {
+            _builder.AddBody(from, to);
+            return;
+        }
+
         int at = Math.Clamp(from, 0, body.Length);
         to = Math.Clamp(to, at, body.Length);
         bool lost = false;

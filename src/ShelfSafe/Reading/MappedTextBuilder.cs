@@ -8,8 +8,12 @@ namespace ShelfSafe.Reading;
 internal sealed class MappedTextBuilder(SourceText source)
 {
     private char[] _chars = new char[256];
-    private int[] _starts = new int[256];
-    private int[] _ends = new int[256];
+
+    // Most texts stand in the body as they are collected; places are listed from the first one on that does not.
+    private int[] _starts = [];
+    private int[] _ends = [];
+    private int _first;
+    private bool _isListed;
 
     /// <summary>Number of characters collected.</summary>
     public int Length { get; private set; }
@@ -26,27 +30,30 @@ internal sealed class MappedTextBuilder(SourceText source)
             return;
         }
 
-        if (Length == _chars.Length)
-        {
-            Array.Resize(ref _chars, Length * 2);
-            Array.Resize(ref _starts, Length * 2);
-            Array.Resize(ref _ends, Length * 2);
-        }
-
+        Grow(1);
+        Place(start, end);
         _chars[Length] = c;
-        _starts[Length] = start;
-        _ends[Length] = end;
         Length++;
     }
 
     /// <summary>Adds body units as they stand.</summary>
     public void AddBody(int start, int end)
     {
-        string body = source.Body;
-        for (int i = start; i < end; i++)
+        ReadOnlySpan<char> units = source.Body.AsSpan(start, end - start);
+        if (units.IsEmpty || TextMarks.HasInvisible(units) || _isListed || (Length > 0 && start != _first + Length))
         {
-            Add(body[i], i, i + 1);
+            for (int i = 0; i < units.Length; i++)
+            {
+                Add(units[i], start + i, start + i + 1);
+            }
+
+            return;
         }
+
+        Grow(units.Length);
+        Place(start, start + 1);
+        units.CopyTo(_chars.AsSpan(Length));
+        Length += units.Length;
     }
 
     /// <summary>Adds a line break as one space; none at the start, and one for several.</summary>
@@ -77,6 +84,7 @@ internal sealed class MappedTextBuilder(SourceText source)
             return false;
         }
 
+        ListPlaces();
         int to = 0;
         int next = 0;
         for (int from = 0; from < Length;)
@@ -123,6 +131,7 @@ internal sealed class MappedTextBuilder(SourceText source)
     {
         Length = 0;
         Breaks.Clear();
+        _isListed = false;
     }
 
     /// <summary>The collected text without space at its ends, with the breaks moved to match; empties the builder.</summary>
@@ -140,14 +149,6 @@ internal sealed class MappedTextBuilder(SourceText source)
             to--;
         }
 
-        int[] starts = new int[to - from];
-        int[] ends = new int[to - from];
-        for (int i = 0; i < starts.Length; i++)
-        {
-            starts[i] = source.ToFile(_starts[from + i]);
-            ends[i] = Math.Max(starts[i], source.ToFile(_ends[from + i] - 1) + 1);
-        }
-
         foreach (LineBreak at in Breaks)
         {
             if (at.Index > from && at.Index < to)
@@ -156,12 +157,84 @@ internal sealed class MappedTextBuilder(SourceText source)
             }
         }
 
-        MappedText text = new(
-            new string(_chars, from, to - from),
-            ImmutableCollectionsMarshal.AsImmutableArray(starts),
-            ImmutableCollectionsMarshal.AsImmutableArray(ends));
+        MappedText text = Mapped(new string(_chars, from, to - from), from);
         Clear();
         return text;
+    }
+
+    private MappedText Mapped(string text, int from)
+    {
+        if (!_isListed)
+        {
+            int first = source.ToFile(_first + from);
+            if (text.Length == 0 || source.ToFile(_first + from + text.Length - 1) == first + text.Length - 1)
+            {
+                return new(text, first);
+            }
+
+            ListPlaces();
+        }
+
+        int[] starts = new int[text.Length];
+        int[] ends = new int[text.Length];
+        for (int i = 0; i < starts.Length; i++)
+        {
+            starts[i] = source.ToFile(_starts[from + i]);
+            ends[i] = Math.Max(starts[i], source.ToFile(_ends[from + i] - 1) + 1);
+        }
+
+        return new(text, ImmutableCollectionsMarshal.AsImmutableArray(starts), ImmutableCollectionsMarshal.AsImmutableArray(ends));
+    }
+
+    private void Grow(int by)
+    {
+        if (Length + by > _chars.Length)
+        {
+            Array.Resize(ref _chars, Math.Max(Length + by, 2 * _chars.Length));
+        }
+
+        if (_isListed && _starts.Length < _chars.Length)
+        {
+            Array.Resize(ref _starts, _chars.Length);
+            Array.Resize(ref _ends, _chars.Length);
+        }
+    }
+
+    // Notes the place of the next character.
+    private void Place(int start, int end)
+    {
+        if (Length == 0 && !_isListed)
+        {
+            _first = start;
+        }
+
+        if (!_isListed && (start != _first + Length || end != start + 1))
+        {
+            ListPlaces();
+        }
+
+        if (_isListed)
+        {
+            _starts[Length] = start;
+            _ends[Length] = end;
+        }
+    }
+
+    // From here on each character has a place of its own.
+    private void ListPlaces()
+    {
+        if (_isListed)
+        {
+            return;
+        }
+
+        _isListed = true;
+        Grow(0);
+        for (int i = 0; i < Length; i++)
+        {
+            _starts[i] = _first + i;
+            _ends[i] = _first + i + 1;
+        }
     }
 
     private bool EndsWithBreak() => Breaks.Count > 0 && Breaks[^1].Index == Length - 1;

@@ -23,12 +23,15 @@ internal static class TableText
             {
                 text.Append(' ');
                 starts.Add(ends[^1]);
-                ends.Add(Math.Max(ends[^1], cell.Starts[0]));
+                ends.Add(Math.Max(ends[^1], cell.Span.Start));
             }
 
             text.Append(cell.Text);
-            starts.AddRange(cell.Starts);
-            ends.AddRange(cell.Ends);
+            for (int i = 0; i < cell.Text.Length; i++)
+            {
+                starts.Add(cell.StartOf(i));
+                ends.Add(cell.EndOf(i));
+            }
         }
 
         return new()

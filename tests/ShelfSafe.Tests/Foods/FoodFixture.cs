@@ -32,7 +32,7 @@ internal static class FoodFixture
 
     /// <summary>A line that stands alone in its file.</summary>
     public static IngredientLine Line(string text) =>
-        new(new MappedText(text, [.. Enumerable.Range(0, text.Length)], [.. Enumerable.Range(1, text.Length)]), null, AtServing: false, FromProse: false);
+        new(new MappedText(text, 0), null, AtServing: false, FromProse: false);
 
     /// <summary>Food ids of a match, several in ordinal order joined by a bar; <c>?</c> where unidentified.</summary>
     public static string Ids(FoodMatch match) =>

@@ -29,7 +29,7 @@ internal sealed class KitchenScale
 
     public Ingredient Read(string phrase)
     {
-        MappedText text = new(phrase, [.. Enumerable.Range(0, phrase.Length)], [.. Enumerable.Range(1, phrase.Length)]);
+        MappedText text = new(phrase, 0);
         return _reader.Read(new IngredientLine(text, null, AtServing: false, FromProse: false))[0];
     }
 
