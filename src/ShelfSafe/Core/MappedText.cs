@@ -10,7 +10,7 @@ public sealed record MappedText
     private readonly int _first;
     private readonly ImmutableArray<int> _starts;
     private readonly ImmutableArray<int> _ends;
-    private Look _look;
+    private Beside _beside;
 
     /// <summary>A text that stands in the file character for character.</summary>
     /// <param name="text">The cleaned text.</param>
@@ -48,11 +48,11 @@ public sealed record MappedText
     /// <summary>Place in the file of the whole text.</summary>
     public SourceSpan Span => Map(0, Text.Length);
 
-    /// <summary>What was looked up for the text last, beside it and no part of it; <see langword="null"/> where nothing was.</summary>
-    internal object? LookedUp
+    /// <summary>What was found out of the words, beside them and no part of them.</summary>
+    internal TextLook Look
     {
-        get => _look.Value;
-        set => _look = new(value);
+        get => _beside.Look ??= new();
+        set => _beside.Look = value;
     }
 
     /// <summary>Place in the file of the characters from <paramref name="start"/> up to, not including, <paramref name="end"/>.</summary>
@@ -78,15 +78,18 @@ public sealed record MappedText
     /// <summary>The characters from <paramref name="start"/> up to, not including, <paramref name="end"/>, which still know their places.</summary>
     internal MappedText Slice(int start, int end) => new(Text[start..end], _first + start, _starts, _ends);
 
-    // Two texts are equal whatever was looked up for either.
-    private readonly struct Look(object? value) : IEquatable<Look>
+    /// <summary>A part of the text that was cut before, from this text or one of the same words.</summary>
+    internal MappedText Slice(TextPiece piece) => new(piece.Text, _first + piece.Start, _starts, _ends) { Look = piece.Look };
+
+    // Two texts are equal whatever was found out of either.
+    private struct Beside : IEquatable<Beside>
     {
-        public object? Value => value;
+        public TextLook? Look { get; set; }
 
-        public bool Equals(Look other) => true;
+        public readonly bool Equals(Beside other) => true;
 
-        public override bool Equals(object? obj) => obj is Look;
+        public override readonly bool Equals(object? obj) => obj is Beside;
 
-        public override int GetHashCode() => 0;
+        public override readonly int GetHashCode() => 0;
     }
 }

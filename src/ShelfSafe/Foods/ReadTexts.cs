@@ -18,13 +18,13 @@ internal sealed class ReadTexts(FoodCatalogue catalogue, LineWordTable words)
     /// <summary>The text as it is looked at; asked for a second time, it need not be searched for.</summary>
     public ReadText Of(MappedText text)
     {
-        if (text.LookedUp is ReadText known && known.IsOf(this, text.Text))
+        if (text.Look.LookedUp is ReadText known && known.IsOf(this, text.Text))
         {
             return known;
         }
 
         ReadText read = Of(text.Text);
-        text.LookedUp = read;
+        text.Look.LookedUp = read;
         return read;
     }
 }

@@ -86,6 +86,7 @@ internal sealed class RecipeReader
         {
             string text = row.Text.Text;
             row.Look = _looks.TryGet(text, out RowLook? known) ? known : _looks.Keep(text, text.Length, row.Look);
+            row.Text.Look = row.Look.Words;
         }
 
         return rows;

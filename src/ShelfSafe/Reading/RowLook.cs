@@ -1,3 +1,5 @@
+using ShelfSafe.Core;
+
 namespace ShelfSafe.Reading;
 
 /// <summary>What the words of a row look like by themselves, each worked out when first asked for.</summary>
@@ -10,6 +12,9 @@ internal sealed class RowLook(string text)
     private volatile int _mayBeMixed = Unknown;
     private volatile LineBreak[]? _unmixed;
     private object? _shape; // boxed, so that threads see it whole or not at all
+
+    /// <summary>What other rooms found out of the words.</summary>
+    public TextLook Words { get; } = new();
 
     /// <summary>What the words announce, were they a heading.</summary>
     public HeadingKind Announces

@@ -16,6 +16,29 @@ internal static class SentenceSplitter
     /// <summary>Adds the sentences of a row's text to <paramref name="sentences"/>.</summary>
     public static void Split(MappedText text, IReadOnlyList<LineBreak> breaks, List<MappedText> sentences)
     {
+        if (breaks.Count > 0)
+        {
+            Cut(text, breaks, sentences);
+            return;
+        }
+
+        foreach (TextPiece piece in text.Look.Sentences ??= Pieces(text))
+        {
+            sentences.Add(piece.Text.Length == text.Text.Length ? text : text.Slice(piece));
+        }
+    }
+
+    // Recipes share whole directions, so the cuts are kept with the words.
+    private static TextPiece[] Pieces(MappedText text)
+    {
+        MappedText words = new(text.Text, 0);
+        List<MappedText> sentences = [];
+        Cut(words, [], sentences);
+        return [.. sentences.Select(sentence => new TextPiece(sentence.Span.Start, sentence.Text, sentence.Look))];
+    }
+
+    private static void Cut(MappedText text, IReadOnlyList<LineBreak> breaks, List<MappedText> sentences)
+    {
         string words = text.Text;
         int from = 0;
         int next = 0;
