@@ -5,6 +5,7 @@ internal sealed class TextLook
 {
     private volatile object? _lookedUp;
     private volatile TextPiece[]? _sentences;
+    private volatile string? _yield;
 
     /// <summary>What was looked up for the words last; <see langword="null"/> where nothing was.</summary>
     public object? LookedUp
@@ -18,5 +19,12 @@ internal sealed class TextLook
     {
         get => _sentences;
         set => _sentences = value;
+    }
+
+    /// <summary>How much the words say the recipe makes; empty where they say nothing of it, <see langword="null"/> where nobody asked yet.</summary>
+    public string? Yield
+    {
+        get => _yield;
+        set => _yield = value;
     }
 }

@@ -140,7 +140,7 @@ internal sealed class RecipeReader
     {
         foreach (Row row in rows)
         {
-            if (row.Kind == RowKind.Heading && YieldFinder.Find(row.Text.Text) is { } printed)
+            if (row.Kind == RowKind.Heading && YieldFinder.Find(row.Text) is { } printed)
             {
                 return printed;
             }
@@ -148,7 +148,7 @@ internal sealed class RecipeReader
 
         foreach (SortedLine line in lines)
         {
-            if (!line.IsIngredient && YieldFinder.Find(line.Text.Text) is { } printed)
+            if (!line.IsIngredient && YieldFinder.Find(line.Text) is { } printed)
             {
                 return printed;
             }

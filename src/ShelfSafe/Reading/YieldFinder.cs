@@ -1,4 +1,5 @@
 using System.Buffers;
+using ShelfSafe.Core;
 
 namespace ShelfSafe.Reading;
 
@@ -23,6 +24,10 @@ internal static class YieldFinder
             && AmountScan.NumberEnd(number, 0) == number.Length
             && _vessels.Contains(vessel.ToLowerInvariant(), StringComparer.Ordinal);
     }
+
+    /// <summary>The yield as printed, if the line is one; asked for a second time, the words need not be searched.</summary>
+    public static string? Find(MappedText text) =>
+        (text.Look.Yield ??= Find(text.Text) ?? string.Empty) is { Length: > 0 } printed ? printed : null;
 
     /// <summary>The yield as printed, if the line is one: "Serves 8", "Yield: 6 pints", "For 6".</summary>
     public static string? Find(string text)
