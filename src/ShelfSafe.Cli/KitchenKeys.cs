@@ -117,11 +117,13 @@ internal sealed class KitchenKeys(string folder, DateOnly? today)
             return null;
         }
 
-        if (reader.TokenType != JsonTokenType.StartObject)
-        {
-            return "capacity: a number of jars, or a number for each size, such as {\"pint\": 16, \"quart\": 7}";
-        }
+        return reader.TokenType == JsonTokenType.StartObject
+            ? CapacityBySize(ref reader, ref profile)
+            : "capacity: a number of jars, or a number for each size, such as {\"pint\": 16, \"quart\": 7}";
+    }
 
+    private static string? CapacityBySize(ref Utf8JsonReader reader, ref KitchenFile profile)
+    {
         ImmutableSortedDictionary<string, int>.Builder jars = ImmutableSortedDictionary.CreateBuilder<string, int>(StringComparer.Ordinal);
         while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
         {

@@ -24,32 +24,10 @@ internal sealed class CategoryJudge(HazardRoom hazards, PackTables tables)
             return null;
         }
 
-        List<RawFinding> own = [];
-        foreach (BatchItem item in batch.InJar)
-        {
-            if (!Any(card.Core, item, batch, acidity) && !Any(card.Allowed, item, batch, acidity) && !AlreadyBarred(item, found))
-            {
-                own.Add(Foreign(card, item, batch));
-            }
-        }
-
-        bool refused = false;
-        string refusal = string.Empty;
-        foreach (Gate gate in card.Gates)
-        {
-            foreach (RawFinding finding in Findings(gate, card, batch, acidity))
-            {
-                own.Add(finding);
-                if (gate.Refuses)
-                {
-                    refused = true;
-                    refusal = finding.Message;
-                }
-            }
-        }
-
+        List<RawFinding> own = Foreign(card, batch, acidity, found);
+        string? refusal = PassGates(card, batch, acidity, own);
         List<RawFinding> all = [.. found, .. own];
-        (Judgement judgement, string reason) = refused
+        (Judgement judgement, string reason) = refusal is not null
             ? (Judgement.Refuses, refusal)
             : Weigh(card, batch, acidity, all);
         ImmutableArray<ProcessRow> rows = judgement == Judgement.Refuses ? [] : _rows.Of(card, batch, acidity, all);
@@ -60,6 +38,37 @@ internal sealed class CategoryJudge(HazardRoom hazards, PackTables tables)
 
         (ImmutableArray<ProcessRow> governing, ImmutableArray<ProcessRow> overruled) = card.LongestTime ? _rows.Longest(card, batch, acidity, rows, all) : (rows, []);
         return new(card.Id, card.Name, "category", card.Method, card.Rank, judgement, [.. own], governing, reason) { Overruled = overruled, IsSmooth = card.IsSmooth };
+    }
+
+    // One finding for each food that the category does not know and nothing bars yet.
+    private List<RawFinding> Foreign(CategoryCard card, Batch batch, Acidity acidity, IReadOnlyList<RawFinding> found)
+    {
+        List<RawFinding> own = [];
+        foreach (BatchItem item in batch.InJar)
+        {
+            if (!Any(card.Core, item, batch, acidity) && !Any(card.Allowed, item, batch, acidity) && !AlreadyBarred(item, found))
+            {
+                own.Add(Foreign(card, item, batch));
+            }
+        }
+
+        return own;
+    }
+
+    // Adds what the gates find; answers why the category refuses, or null.
+    private string? PassGates(CategoryCard card, Batch batch, Acidity acidity, List<RawFinding> own)
+    {
+        string? refusal = null;
+        foreach (Gate gate in card.Gates)
+        {
+            foreach (RawFinding finding in Findings(gate, card, batch, acidity))
+            {
+                own.Add(finding);
+                refusal = gate.Refuses ? finding.Message : refusal;
+            }
+        }
+
+        return refusal;
     }
 
     private static bool AlreadyBarred(BatchItem item, IReadOnlyList<RawFinding> found)

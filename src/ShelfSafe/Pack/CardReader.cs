@@ -102,25 +102,27 @@ internal static class CardReader
             }
         }
 
-        return faults.Count > before
-            ? null
-            : new(
-                Path.GetFileNameWithoutExtension(file),
-                fields["name"],
-                fields["dish"],
-                fields["method"],
-                Products(fields, "products"),
-                int.TryParse(fields["rank"], System.Globalization.CultureInfo.InvariantCulture, out int rank) ? rank : 0,
-                fields.GetValueOrDefault("acid", string.Empty),
-                fields.GetValueOrDefault("longest time", string.Empty) == "yes",
-                [.. lists["Applies"]],
-                [.. lists["Core"]],
-                [.. lists["Allowed"]],
-                [.. gates]) {
-                    IsSmooth = fields.GetValueOrDefault("smooth", string.Empty) == "yes",
-                    SeafoodProducts = Products(fields, "seafood products"),
-                };
+        return faults.Count > before ? null : Category(Path.GetFileNameWithoutExtension(file), fields, lists, gates);
     }
+
+    private static CategoryCard Category(string id, Dictionary<string, string> fields, Dictionary<string, List<Check>> lists, List<Gate> gates) =>
+        new(
+            id,
+            fields["name"],
+            fields["dish"],
+            fields["method"],
+            Products(fields, "products"),
+            int.TryParse(fields["rank"], System.Globalization.CultureInfo.InvariantCulture, out int rank) ? rank : 0,
+            fields.GetValueOrDefault("acid", string.Empty),
+            fields.GetValueOrDefault("longest time", string.Empty) == "yes",
+            [.. lists["Applies"]],
+            [.. lists["Core"]],
+            [.. lists["Allowed"]],
+            [.. gates])
+        {
+            IsSmooth = fields.GetValueOrDefault("smooth", string.Empty) == "yes",
+            SeafoodProducts = Products(fields, "seafood products"),
+        };
 
     private static ImmutableArray<string> Products(Dictionary<string, string> fields, string field) =>
         [.. fields.GetValueOrDefault(field, string.Empty).Split("||", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];

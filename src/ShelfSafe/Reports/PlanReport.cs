@@ -31,6 +31,21 @@ public sealed class PlanReport(Words words)
             _ => new PlainPage(new(output, new TextStyle())),
         };
         SourceList sources = new();
+        WriteHead(page, sources, sheet);
+        WriteTimetable(page, sheet, start);
+        WriteParts(page, sources, sheet);
+        page.Heading(words["label.sources"]);
+        for (int i = 0; i < sources.Lines.Count; i++)
+        {
+            page.Line(string.Create(CultureInfo.InvariantCulture, $"[{i + 1}] {sources.Lines[i]}"));
+        }
+
+        page.Line(words["caution.tool"]);
+        page.Close();
+    }
+
+    private void WriteHead(IReportPage page, SourceList sources, RunSheet sheet)
+    {
         page.Open(words["plan.title"]);
         foreach (PlannedRecipe recipe in sheet.Recipes)
         {
@@ -43,7 +58,10 @@ public sealed class PlanReport(Words words)
         }
 
         page.Line(words["plan.one-recipe"]);
-        WriteTimetable(page, sheet, start);
+    }
+
+    private void WriteParts(IReportPage page, SourceList sources, RunSheet sheet)
+    {
         Part(page, sources, words["plan.before"], sheet.Before);
         foreach (PlannedRecipe recipe in sheet.Recipes)
         {
@@ -55,14 +73,6 @@ public sealed class PlanReport(Words words)
         }
 
         Part(page, sources, words["plan.after"], sheet.After);
-        page.Heading(words["label.sources"]);
-        for (int i = 0; i < sources.Lines.Count; i++)
-        {
-            page.Line(string.Create(CultureInfo.InvariantCulture, $"[{i + 1}] {sources.Lines[i]}"));
-        }
-
-        page.Line(words["caution.tool"]);
-        page.Close();
     }
 
     // The name of a recipe and load stands once above its lines.

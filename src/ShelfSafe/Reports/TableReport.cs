@@ -25,11 +25,7 @@ public sealed class TableReport(Words words, TextStyle style)
         {
             if (answer is { ByName: true, Food: not null })
             {
-                page.Paragraph(words["table.none"], 2);
-                if (answer.WhyNot.Length > 0)
-                {
-                    page.Paragraph(Why(answer.WhyNot), 2, words["table.why"] + ": ");
-                }
+                WriteNone(page, answer);
             }
 
             new TextProcesses(page, words, sources).WriteLines(answer.Lines, kitchen, "heading.table");
@@ -41,12 +37,7 @@ public sealed class TableReport(Words words, TextStyle style)
         }
         else
         {
-            page.Paragraph(words[answer.Food is null ? "table.unknown" : "table.none"], 2);
-            if (answer.WhyNot.Length > 0)
-            {
-                page.Paragraph(Why(answer.WhyNot), 2, words["table.why"] + ": ");
-            }
-
+            WriteNone(page, answer);
             if (!answer.Recipes.IsEmpty)
             {
                 page.Paragraph(string.Join("; ", answer.Recipes), 2, words["table.recipes"] + ": ");
@@ -54,6 +45,15 @@ public sealed class TableReport(Words words, TextStyle style)
         }
 
         new TextElsewhere(page, words, sources).WriteSources();
+    }
+
+    private void WriteNone(TextPage page, ProcessAnswer answer)
+    {
+        page.Paragraph(words[answer.Food is null ? "table.unknown" : "table.none"], 2);
+        if (answer.WhyNot.Length > 0)
+        {
+            page.Paragraph(Why(answer.WhyNot), 2, words["table.why"] + ": ");
+        }
     }
 
     // The food table tells in its own words that only closed recipes hold a food, or that it is a seasoning.

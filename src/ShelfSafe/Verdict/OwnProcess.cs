@@ -31,33 +31,30 @@ internal sealed class OwnProcess(HazardRoom hazards, WordTable table, CannerRow?
         foreach (PrintedProcess printed in batch.Printed)
         {
             string words = recipe.Text[printed.Span.Start..printed.Span.End].ReplaceLineEndings(" ");
-            bool figures = printed.Minutes is not null || printed.PressurePsi is not null;
-            if (rows.IsEmpty)
-            {
-                if (figures)
-                {
-                    yield return With(hazards.Raise("own-process", null, batch, printed.Span, words, FindingLevel.Caution), table["own-process.none"]);
-                }
-
-                continue;
-            }
-
             string? jar = printed.Jar ?? filled;
-            ImmutableArray<ProcessRow> fitting = Fitting(rows, jar, batch);
-            if (fitting.IsEmpty && printed.Jar is null)
+            if (Judged(printed, words, jar, batch, rows, lead, kitchen) is { } finding)
             {
-                continue; // told where the jar stands
-            }
-
-            if (fitting.IsEmpty)
-            {
-                yield return hazards.Raise("jar-too-large", null, batch, printed.Span, words, FindingLevel.Change);
-            }
-            else if (figures)
-            {
-                yield return Compare(printed, fitting, Fitting(lead!.Overruled, jar, batch), batch, kitchen, words);
+                yield return finding;
             }
         }
+    }
+
+    private RawFinding? Judged(PrintedProcess printed, string words, string? jar, Batch batch, ImmutableArray<ProcessRow> rows, Candidate? lead, Kitchen kitchen)
+    {
+        bool figures = printed.Minutes is not null || printed.PressurePsi is not null;
+        if (rows.IsEmpty)
+        {
+            return figures ? With(hazards.Raise("own-process", null, batch, printed.Span, words, FindingLevel.Caution), table["own-process.none"]) : null;
+        }
+
+        ImmutableArray<ProcessRow> fitting = Fitting(rows, jar, batch);
+        if (!fitting.IsEmpty)
+        {
+            return figures ? Compare(printed, fitting, Fitting(lead!.Overruled, jar, batch), batch, kitchen, words) : null;
+        }
+
+        // Where no jar is printed, it is told where the jar stands.
+        return printed.Jar is null ? null : hazards.Raise("jar-too-large", null, batch, printed.Span, words, FindingLevel.Change);
     }
 
     // A raw pack where only a hot pack was tested: the food starts colder than the time was set for. Steps that fill jars and
