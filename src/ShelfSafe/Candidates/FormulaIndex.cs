@@ -10,6 +10,7 @@ namespace ShelfSafe.Candidates;
 /// <summary>Finds the formulas whose required foods are all in a batch, without looking at amounts.</summary>
 internal sealed class FormulaIndex
 {
+    private const string Fermented = "fermented-vegetable";
     private readonly PackImage _image;
     private readonly int _at;
     private readonly ImageMap _foods;
@@ -52,17 +53,23 @@ internal sealed class FormulaIndex
     public int Rank(int formula) => _image.Int32(_at + FormulaIndexWriter.HeaderLength + (FormulaIndexWriter.FormulaLength * formula) + 24);
 
     /// <summary>Whether a batch is of a kind that is judged by a formula.</summary>
-    public bool IsOfKind(int formula, Batch batch)
+    public bool IsOfKind(int formula, Batch batch) => Kinship(formula, batch) > 0;
+
+    /// <summary>
+    /// How near a formula's kinds are to a batch: 2 where its first kind is one of the batch's, 1 where another is, 0 where none is.
+    /// A fermented dish is nearest to a fermented formula, and no other dish is.
+    /// </summary>
+    public int Kinship(int formula, Batch batch)
     {
-        foreach (string kind in _kinds[formula])
+        string[] kinds = _kinds[formula];
+        int own = Array.FindIndex(kinds, batch.IsKind);
+        if (own < 0)
         {
-            if (batch.IsKind(kind))
-            {
-                return true;
-            }
+            return 0;
         }
 
-        return false;
+        bool ferments = Array.IndexOf(kinds, Fermented) >= 0;
+        return ferments == (batch.IsKind(Fermented) || batch.Says("fermented")) && (ferments || own == 0) ? 2 : 1;
     }
 
     /// <summary>For each formula which of its slots the batch has a food for, and how many of the foods that are no seasoning it has.</summary>

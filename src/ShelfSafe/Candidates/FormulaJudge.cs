@@ -50,6 +50,7 @@ internal sealed class FormulaJudge
         ImmutableArray<FormulaVerdict>.Builder covering = ImmutableArray.CreateBuilder<FormulaVerdict>();
         FormulaFit? nearest = null;
         FormulaRow? formula = null;
+        int kinship = 0;
         ImmutableArray<PrintedLine>? made = null;
         ImmutableArray<PrintedLine> Printed() => made ??= PrintedLine.Of(batch);
         for (int i = 0; i < _formulas.Count; i++)
@@ -64,9 +65,9 @@ internal sealed class FormulaJudge
             {
                 covering.Add(Verdict(_formulas[i], fit, batch));
             }
-            else if (_index.IsOfKind(i, batch) && (nearest is null || fit.Faults.Length < nearest.Faults.Length))
+            else if (_index.Kinship(i, batch) is var own and > 0 && (nearest is null || IsNearer(fit, own, nearest, kinship)))
             {
-                (nearest, formula) = (fit, _formulas[i]);
+                (nearest, formula, kinship) = (fit, _formulas[i], own);
             }
         }
 
@@ -83,13 +84,20 @@ internal sealed class FormulaJudge
         return nearest is null ? [] : [Verdict(formula!, nearest, batch)];
     }
 
+    // What a few changes make the published recipe is nearest; else a salsa is nearer to a salsa than to a sauce that is also called one.
+    private bool IsNearer(FormulaFit fit, int kinship, FormulaFit other, int otherKinship)
+    {
+        bool few = fit.Faults.Length <= _limits["formula-near-points"] || other.Faults.Length <= _limits["formula-near-points"];
+        return few || kinship == otherKinship ? fit.Faults.Length < other.Faults.Length : kinship > otherKinship;
+    }
+
     /// <summary>Published formulas near the batch, each with the lines of the batch in its slots: of its kind first, then with the most foods in common.</summary>
     /// <remarks>Sorted into slots as they are asked for, since few are.</remarks>
     public IEnumerable<(FormulaRow Formula, List<FormulaLine> Lines)> Nearest(Batch batch)
     {
         (ulong Filled, int Foods)[] found = _index.Find(batch);
         double least = _limits["nearest-share"];
-        List<(int Formula, bool OfKind, double Share, int Foods)> near = [];
+        List<(int Formula, int Kinship, double Share, int Foods)> near = [];
         for (int i = 0; i < _formulas.Count; i++)
         {
             if (found[i].Filled == 0 || !_index.HasTime(i))
@@ -97,17 +105,17 @@ internal sealed class FormulaJudge
                 continue;
             }
 
-            bool ofKind = _index.IsOfKind(i, batch);
+            int kinship = _index.Kinship(i, batch);
             double share = _index.Share(i, found[i].Filled);
-            if (ofKind || (share > least && _index.HasMain(i, found[i].Filled)))
+            if (kinship > 0 || (share > least && _index.HasMain(i, found[i].Filled)))
             {
-                near.Add((i, ofKind, share, found[i].Foods));
+                near.Add((i, kinship, share, found[i].Foods));
             }
         }
 
         near.Sort((one, other) =>
         {
-            int order = other.OfKind.CompareTo(one.OfKind);
+            int order = other.Kinship.CompareTo(one.Kinship);
             order = order != 0 ? order : other.Share.CompareTo(one.Share);
             order = order != 0 ? order : other.Foods.CompareTo(one.Foods);
             return order != 0 ? order : _index.Rank(one.Formula).CompareTo(_index.Rank(other.Formula));
@@ -122,13 +130,13 @@ internal sealed class FormulaJudge
     private FormulaRow? NearestOfKind(Batch batch, (ulong Filled, int Foods)[] found)
     {
         int best = -1;
-        double most = 0;
+        (int Kinship, double Alike) most = (0, 0);
         for (int i = 0; i < _formulas.Count; i++)
         {
-            double alike = _index.Share(i, found[i].Filled) + ((double)found[i].Foods / (batch.InJar.Length + 1));
-            if (found[i].Filled != 0 && alike > most && _index.IsOfKind(i, batch) && _index.HasTime(i))
+            (int Kinship, double Alike) own = (_index.Kinship(i, batch), _index.Share(i, found[i].Filled) + ((double)found[i].Foods / (batch.InJar.Length + 1)));
+            if (found[i].Filled != 0 && own.Kinship > 0 && own.CompareTo(most) > 0 && _index.HasTime(i))
             {
-                (best, most) = (i, alike);
+                (best, most) = (i, own);
             }
         }
 
