@@ -1,0 +1,107 @@
+using ShelfSafe.Core;
+using ShelfSafe.Pack;
+using ShelfSafe.Verdict;
+using Xunit;
+
+namespace ShelfSafe.Tests.Verdict;
+
+/// <summary>A dish is set beside the published recipe of its own kind.</summary>
+// Source: USDA Complete Guide to Home Canning, AIB 539 (rev. 2015), Guide 6, p. 6-7 to 6-10 (fermented and fresh-pack dill pickles); Guide 3, p. 3-16 to 3-24 (hot sauces and salsas).
+public class NearestKindTests
+{
+    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+
+    [Theory]
+    [InlineData("Dill spears")]
+    [InlineData("Dill pickle spears")]
+    [InlineData("What we put up in July")]
+    public void Vet_PicklesInVinegar_AreSetBesideAVinegarPickle(string title)
+    {
+        VettingReport report = Vetter.Vet(
+            $"""
+            # {title}
+
+            - 8 lb pickling cucumbers
+            - 4 cups white vinegar, 5 percent
+            - 4 cups water
+            - 1/2 cup pickling salt
+            - 14 heads fresh dill
+            - 14 cloves garlic
+
+            Boil vinegar, water and salt. Pack the rest in hot pint jars and cover with the hot brine. Process pints 10 minutes in boiling water.
+            """,
+            Kitchen.Unknown);
+
+        Assert.Equal(Outcome.TestedRecipeOnly, report.Outcome);
+        Assert.Equal("quick-dill-pickles", report.Category?.Id);
+        Assert.DoesNotContain(report.Nearest, near => near.Id == "dill-pickles-fermented");
+        Assert.True(report.Process.IsEmpty);
+    }
+
+    [Fact]
+    public void Vet_FermentedPickles_AreSetBesideTheFermentedOnes()
+    {
+        VettingReport report = Vetter.Vet(
+            """
+            # Crock dills
+
+            - 4 lb pickling cucumbers
+            - 1/2 cup pickling salt
+            - 1 cup cream
+            - 8 cups water
+            - 2 tbsp dill seed
+
+            Cover the cucumbers with the brine and ferment 4 weeks at 70 F. Fill hot pint jars and process pints 10 minutes in boiling water.
+            """,
+            Kitchen.Unknown);
+
+        Assert.Equal("dill-pickles-fermented", report.Category?.Id);
+    }
+
+    [Fact]
+    public void Vet_Salsa_IsSetBesideASalsaAndNotASauce()
+    {
+        VettingReport report = Vetter.Vet(
+            """
+            # Black bean salsa
+
+            - 6 cups chopped tomatoes
+            - 1 can (15 oz) black beans, rinsed
+            - 2 cups corn kernels
+            - 1 cup diced onions
+            - 1/2 cup bottled lime juice
+            - 1/4 cup cilantro
+
+            Simmer all 10 minutes. Fill hot pint jars.
+            """,
+            Kitchen.Unknown);
+
+        Assert.NotEmpty(report.Nearest);
+        Assert.All(report.Nearest.Select(near => near.Name).Append(report.Category?.Name ?? string.Empty), name => Assert.Contains("salsa", name, StringComparison.OrdinalIgnoreCase));
+        Assert.True(report.Process.IsEmpty);
+    }
+
+    // Guide 3, p. 3-24, counts peeled and chopped tomatoes by the cup; from a tin they are another food.
+    [Theory]
+    [InlineData("6 cups chopped tomatoes", Outcome.BoilingWater)]
+    [InlineData("6 cups diced tomatoes", Outcome.BoilingWater)]
+    [InlineData("4 cans (14 oz) diced tomatoes", Outcome.TestedRecipeOnly)]
+    [InlineData("1440 g tinned chopped tomatoes", Outcome.TestedRecipeOnly)]
+    public void Vet_ChoppedTomatoes_AreFreshUnlessTheyComeFromATin(string tomatoes, Outcome outcome)
+    {
+        VettingReport report = Vetter.Vet(
+            $"""
+            # Choice salsa
+
+            - {tomatoes}
+            - 9 cups diced onions and/or peppers of any variety
+            - 1 1/2 cups bottled lime juice
+            - 3 tsp canning salt
+
+            Boil 3 minutes. Fill hot pints, leaving half an inch. Process pints 15 minutes in boiling water.
+            """,
+            Kitchen.Unknown);
+
+        Assert.Equal(outcome, report.Outcome);
+    }
+}
