@@ -73,7 +73,7 @@ internal static class BracketScan
 
             juice |= folded[i] is "juice" or "juiced";
             zest |= folded[i] is "zest" or "zested";
-            if (folded[i] is "of" or "from")
+            if (folded[i] is "of" or "from" or "slices" or "sliced" or "flesh" or "segments" or "wedges" or "pulp" or "rest") // "zest + slices": more than the zest goes in
             {
                 return null;
             }

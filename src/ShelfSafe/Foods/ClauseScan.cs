@@ -71,7 +71,8 @@ internal sealed class ClauseScan(LineWordTable words, FoodCatalogue catalogue)
         string text = state.Text;
         for (int i = state.Start; i < state.End; i++)
         {
-            bool parts = text[i] is ',' or ';' or ':' || (text[i] is '\u2013' or '\u2014' or '-' or '.' && i > 0 && i + 1 < text.Length && text[i + 1] == ' ' && (text[i] == '.' || text[i - 1] == ' '));
+            bool parts = text[i] is ',' or ';' or ':' || (text[i] is '\u2013' or '\u2014' or '-' or '.' && i > 0 && i + 1 < text.Length && text[i + 1] == ' ' && (text[i] == '.' || text[i - 1] == ' '))
+                || (text[i] == '/' && words.Is("jar-size", NumberScan.Word(text, i + 1, out _))); // "1 tsp salt/quart"
             if (!parts || InHole(state, i))
             {
                 continue;
@@ -110,6 +111,11 @@ internal sealed class ClauseScan(LineWordTable words, FoodCatalogue catalogue)
     // Whether the words after a comma go on listing foods: "salt, pepper and thyme", "maple syrup, agave, or honey".
     private bool IsList(string tail)
     {
+        if (WordFolding.Words(tail).All(word => words.Is("kind-alone", word) || words.Is("filler", word) || words.Is("prep", word) || word is "and" or "or"))
+        {
+            return false; // "mixed sweet and tart": kinds of the food before the comma
+        }
+
         string first = tail.Split([',', ';'], 2)[0];
         foreach (string joint in (string[])[" and ", " or ", " & "])
         {

@@ -7,7 +7,7 @@ namespace ShelfSafe.Foods;
 internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
 {
     private static readonly System.Buffers.SearchValues<char> EndMarks = System.Buffers.SearchValues.Create(";,(\u00B7\u2022|");
-    private static readonly string[] Joints = [";", ",", " and ", " & ", " + ", " plus ", " \u00B7 ", " \u2022 ", " | "];
+    private static readonly string[] Joints = [";", ",", " and ", " & ", " + ", " plus ", " to ", " \u00B7 ", " \u2022 ", " | "];
 
     /// <summary>Offsets of the pieces, at least one, in reading order.</summary>
     public List<(int Start, int End)> Cut(string text)
@@ -24,6 +24,11 @@ internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
             }
 
             int next = AfterLittleWord(text, i + joint.Length);
+            if (joint == " to " && !char.IsAsciiLetter(text[i - 1]))
+            {
+                continue; // "6 to 12 hours" is a range, "2 cups sugar to 2 quarts water" are two foods
+            }
+
             bool dot = joint is " \u00B7 " or " \u2022 ";
             bool part = joint is "," or ";" && StartsWithPart(text, next);
             if (dot || (part || StartsWithAmount(text, next)) && NamesFood(text, from, i, amountFirst: false) && NamesFood(text, next, Math.Min(text.Length, EndOf(text, next)), amountFirst: !part) && !IsCountOf(text, from, i, next))

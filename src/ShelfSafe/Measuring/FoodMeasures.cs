@@ -148,7 +148,7 @@ internal sealed class FoodMeasures(MeasureIndex index, FoodRow food, PrintedStat
             }
         }
 
-        return joined;
+        return joined ?? rows(food.Id); // a stand-in without such a row leaves the food's own
     }
 
     private bool IsCut(string state) => state switch
