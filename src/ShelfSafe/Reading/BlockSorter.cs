@@ -68,7 +68,7 @@ internal sealed class BlockSorter
 
         bool direction = _heads.Kind == HeadingKind.Method && kind is HeadingKind.Method && row.Shape.IsVerb;
         _heads.Push(row.Level, kind, row.Text.Text, index);
-        if (kind is HeadingKind.Ingredients or HeadingKind.Needs or HeadingKind.Serving)
+        if (kind is HeadingKind.Ingredients or HeadingKind.Needs or HeadingKind.Serving or HeadingKind.Introduction)
         {
             _scopeHasLines = false;
         }
@@ -293,7 +293,7 @@ internal sealed class BlockSorter
             return StepRole.Introduction;
         }
 
-        // Prose after a list for serving, without a heading of its own, may be the directions: the cautious reading.
-        return _heads.Kind == HeadingKind.Serving && _scopeHasLines ? StepRole.Step : RowSigns.RoleOf(_heads.Kind);
+        // Prose after a list for serving or under "Makes 8 pints", without a heading of its own, may be the directions: the cautious reading.
+        return _heads.Kind is HeadingKind.Serving or HeadingKind.Introduction && _scopeHasLines ? StepRole.Step : RowSigns.RoleOf(_heads.Kind);
     }
 }

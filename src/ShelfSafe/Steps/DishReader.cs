@@ -90,7 +90,7 @@ internal sealed class DishReader
     private static int Purpose(string? title)
     {
         int at = -1;
-        foreach (string joint in (ReadOnlySpan<string>)[" for ", " (for ", " that ", " which ", " to go ", " to serve "])
+        foreach (string joint in (ReadOnlySpan<string>)[" for ", " (for ", " that ", " which ", " to go ", " to serve ", " when "])
         {
             int own = title?.IndexOf(joint, StringComparison.OrdinalIgnoreCase) ?? -1;
             at = own > 0 && (at < 0 || own < at) ? own : at;

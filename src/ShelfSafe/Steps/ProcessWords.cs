@@ -53,7 +53,7 @@ internal sealed class ProcessWords
         Say("altitude|altitudes|above|over ..5 add|adding|increase|extra ..5 # minute|min|mins", mark => mark with { Vents = true });
         Say("# pint|quart|qt|gallon of? ..1 water", mark => mark with { Pours = true }); // water for the canner
         Say("stand|rest|wait|cool ..3 # minute|min|mins", mark => mark with { Vents = true });
-        Say("fill|pack|ladle|pour|spoon|put|funnel ..8 jar|pint|quart|gallon", mark => mark with { Fills = true });
+        Say("fill|pack|ladle|pour|spoon|put|funnel ..8 jar|pint|quart|gallon|litre|liter", mark => mark with { Fills = true });
         Say("jar|pint|quart|gallon ..2 inch|headspace", mark => mark with { Fills = true });
         Say("food|blender|stick processor|process", mark => mark with { Cooking = true });
     }
@@ -67,6 +67,7 @@ internal sealed class ProcessWords
         Say("quart|qt", mark => mark with { Jar = "quart" });
         Say("gallon", mark => mark with { Jar = "gallon" });
         Add("# ml|cc|millilitre|milliliter ..1 jar|bottle|size", (tokens, at, end) => new(at, end) { Jar = JarOf(tokens[at].Number) });
+        Say("litre|liter jar|bottle", mark => mark with { Jar = "quart" });
         Add("# l|litre|liter ..1 jar|bottle|size", (tokens, at, end) => new(at, end) { Jar = JarOf(tokens[at].Number * 1000) });
     }
 
@@ -88,7 +89,11 @@ internal sealed class ProcessWords
         Add("# to|or|and # minute|min|mins", Range(1));
         Add("# # hour|hr|hrs", Range(60));
         Add("# to|or|and # hour|hr|hrs", Range(60));
-        Add("an hour", (_, at, end) => new(at, end) { Minutes = Interval.Exactly(60) });
+        Add("an hour", Fixed(60));
+        Add("=quarter of an hour", Fixed(15));
+        Add("=half an|hour hour?", Fixed(30));
+        Add("=three =quarters of an hour", Fixed(45));
+        Add("an hour and =a =half", Fixed(90));
     }
 
     private void Add(string phrase, Func<List<Token>, int, int, ProcessMark> make) => _compiler.Add(phrase, made => _phrases.Add((made, make)));
@@ -122,6 +127,7 @@ internal sealed class ProcessWords
             }
         }
 
+        marks.RemoveAll(mark => mark.Minutes is not null && marks.Exists(other => other.Psi is not null && other.At == mark.At)); // "90 min for quarts, 10 lb"
         marks.RemoveAll(mark => marks.Exists(other => (mark.Minutes is not null && other.Vents || mark.Jar is not null && other.Pours) && other.At <= mark.At && other.End >= mark.End));
         return marks;
     }
@@ -135,6 +141,9 @@ internal sealed class ProcessWords
         (tokens, at, end) => tokens[at + number].Number is >= 5 and <= 240 and var minutes && double.IsInteger(minutes)
             ? new(at + number, at + number + 1) { Minutes = Interval.Exactly(minutes) }
             : new(at, end);
+
+    private static Func<List<Token>, int, int, ProcessMark> Fixed(double minutes) =>
+        (_, at, end) => new(at, end) { Minutes = Interval.Exactly(minutes) };
 
     private static Func<List<Token>, int, int, ProcessMark> Time(double minutes) =>
         (tokens, at, end) => new(at, end) { Minutes = Interval.Exactly(tokens[at].Number * minutes) };

@@ -172,7 +172,7 @@ internal sealed class JarSteps
             fill++;
         }
 
-        return food && fill < all.Count && !all.Skip(heat).Take(fill - heat).Any(word => _words.Is("jar-word", word.Plain)) && all.Skip(fill).Any(word => _words.Is("jar-word", word.Plain));
+        return food && fill < all.Count && !all.Skip(heat).Take(fill - heat).Any(word => _words.Is("jar-word", word.Plain)) && all.Skip(fill).Any(word => _words.Is("jar-word", word.Plain) || _words.Is("jar-room", word.Plain));
     }
 
     private PlacedWord? Named(IReadOnlyList<PlacedWord> all, string kind)

@@ -38,7 +38,7 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
 
     private IEnumerable<RawFinding> InText(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome, Lazy<HashSet<string>> listed) =>
         All("title-state", batch, _foods.StatesOfTitle(recipe, part, outcome.Lead))
-            .Concat(All("step-food", batch, _foods.InTitle(recipe, part, batch, listed).Concat(_foods.BesideTheSteps(part, batch, listed)).Concat(_foods.Unserved(part, batch)).Concat(_additions.Find(recipe, part, batch, listed))));
+            .Concat(All("step-food", batch, _foods.InTitle(recipe, part, batch, outcome.Outcome == Outcome.DryStorage, listed).Concat(_foods.BesideTheSteps(part, batch, listed)).Concat(_foods.Unserved(part, batch)).Concat(_additions.Find(recipe, part, batch, listed))));
 
     private IEnumerable<RawFinding> InJars(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome)
     {

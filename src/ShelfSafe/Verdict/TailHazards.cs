@@ -23,7 +23,7 @@ internal sealed class TailHazards
     {
         (_catalogue, _texts, _denials) = (catalogue, texts, new(words));
         _hazards = texts.Note(text => Array.FindAll(text.Mentions, mention =>
-            mention.Match is Identified { Food: { } food } && catalogue.Traits.CountsFromSteps(food) && !words.Is("step-not-food", mention.Words) && !isNoFood(text, mention)));
+            mention.Match is Identified { Food: { } food } && catalogue.Traits.CountsFromSteps(food) && !words.Is("step-not-food", mention.Words) && !words.Is("kind-alone", mention.Words) && !isNoFood(text, mention)));
     }
 
     /// <summary>Each such food with its line, unless the line leaves it out, keeps it for the table, or the list has it anyway.</summary>

@@ -11,6 +11,7 @@ namespace ShelfSafe.Verdict;
 internal sealed class TextFoods
 {
     private const int Near = 5; // words
+    private const string Legume = "legume"; // dried or fresh
 
     private readonly FoodCatalogue _catalogue;
     private readonly LineWordTable _words;
@@ -34,7 +35,12 @@ internal sealed class TextFoods
     private sealed record Additions(bool OfBatch, FoodMention[] Foods, FoodMention[] Bought, FoodMention[] Fresh);
 
     /// <summary>A "beef noodle soup" whose list has no noodles: where are they?</summary>
-    public IEnumerable<(SourceSpan Span, string Words)> InTitle(Recipe recipe, RecipePart part, Batch batch, Lazy<HashSet<string>> listed)
+    /// <param name="recipe">The recipe.</param>
+    /// <param name="part">The dish.</param>
+    /// <param name="batch">Its batch.</param>
+    /// <param name="dry">Whether it is a dry mix.</param>
+    /// <param name="listed">The words of the list.</param>
+    public IEnumerable<(SourceSpan Span, string Words)> InTitle(Recipe recipe, RecipePart part, Batch batch, bool dry, Lazy<HashSet<string>> listed)
     {
         string title = Title(recipe, part);
         ReadText read = _texts.Of(title);
@@ -43,7 +49,9 @@ internal sealed class TextFoods
             // "Apple butter" is its own dish; "apples with butter" holds butter. A dry mix is named for its spice, or for what it makes ("taco soup mix").
             bool own = (batch.IsKind("dry-mix") && title.IndexOf("mix", mention.Start, StringComparison.OrdinalIgnoreCase) >= 0) || (_words.Is("title-not-food", mention.Words) && read.Before(mention.Start) is not [.., "with"])
                 || (batch.IsKind("spice-mix") && read.Placed.FirstOrDefault(word => word.Start >= mention.End).Plain is { } next && _words.Is("title-use", next)) // "beef rub"
-                || (batch.IsKind("spice-mix") && mention.Match.Candidates is [_, ..] all && all.All(static food => food.Has("dry-spice")));
+                || (batch.IsKind("spice-mix") && mention.Match.Candidates is [_, ..] all && all.All(static food => food.Has("dry-spice")))
+                || (dry && mention.Match.Candidates is [_, ..] named && named.All(static food => food.Acidity == FoodAcidity.Dry)) // dry foods keep in any proportion
+                || IsOwnName(mention, read, batch);
             if (!own && IsForeign(mention, read, batch, listed))
             {
                 yield return InTitle(recipe, title, mention.Start, mention.End);
@@ -70,6 +78,14 @@ internal sealed class TextFoods
     // A title with marks in it is not found as it stands; then the first character stands for its place.
     private static (SourceSpan Span, string Words) InTitle(Recipe recipe, string title, int start, int end) =>
         (recipe.Text.IndexOf(title, StringComparison.Ordinal) is >= 0 and var at ? new(at + start, at + end) : new(0, Math.Min(1, recipe.Text.Length)), title[start..end]);
+
+    // "Salsa verde", "Brown stock": the title begins with the word of the dish's own kind, and with no other food.
+    private bool IsOwnName(FoodMention mention, ReadText read, Batch batch) =>
+        read.Before(mention.Start).Length == 0
+        && mention.Words.Split(' ') is var all && Array.Exists(all, word => IsOwnKind(word, batch))
+        && Array.TrueForAll(all, word => IsOwnKind(word, batch) || _words.Is("colour", word));
+
+    private bool IsOwnKind(string word, Batch batch) => _words.Is("dish-word", word) && batch.IsKind(word);
 
     /// <summary>Foods of the introduction and the notes, unless they are served beside.</summary>
     public IEnumerable<(SourceSpan Span, string Words)> BesideTheSteps(RecipePart part, Batch batch, Lazy<HashSet<string>> listed)
@@ -243,9 +259,13 @@ internal sealed class TextFoods
         && !_stepFoods.IsDish(mention.Words, listed.Value)
         && !IsListed(mention, listed.Value);
 
-    // "The meat", "the beans" stand for what is listed; "fish works too" is another food where the list has none.
+    // "The meat", "the beans" stand for what is listed; "fish works too" and "mushroom salsa" are another food where the list has none.
     private bool IsGeneric(FoodMention mention, Batch batch) =>
-        _words.Is("step-generic", mention.Words) && (mention.Match.Candidates.All(food => food.Group is not ("seafood" or "meat" or "poultry")) || batch.Items.Any(item => item.Food is null || mention.Match.Candidates.Any(food => food.Group == item.Food.Group || (food.Has("bone-in") && item.Has("bone-in")))));
+        _words.Is("step-generic", mention.Words) && (mention.Match.Candidates.All(static food => food.Group is "vegetable" or "fruit" or "grain" or "nut-seed" or "herb-spice-dried" or "herb-fresh" or "other")
+            || batch.Items.Any(item => item.Food is null || mention.Match.Candidates.Any(food => IsOfOneKind(food, item.Food) || (food.Has("bone-in") && item.Has("bone-in")))));
+
+    private static bool IsOfOneKind(FoodRow food, FoodRow other) =>
+        food.Group == other.Group || (food.Group.StartsWith(Legume, StringComparison.Ordinal) && other.Group.StartsWith(Legume, StringComparison.Ordinal));
 
     // "Garlic oil" is no listed garlic: what a hazard is called by its last word must be listed. "White peaches" are no white vinegar.
     private bool IsListed(FoodMention mention, HashSet<string> known)
