@@ -19,7 +19,6 @@ internal sealed class FormulaJudge
     private readonly WordTable _words;
     private readonly RuleList _thickenerWords;
     private readonly RuleList _smooth;
-    private readonly RuleList _thin;
     private readonly FormulaFindings _findings;
     private readonly Lazy<HashSet<string>> _thickeners;
 
@@ -32,7 +31,6 @@ internal sealed class FormulaJudge
         _words = WordTable.BuiltIn;
         _thickenerWords = tables.Lists.Of(RuleLists.ThickenerWords);
         _smooth = tables.Lists.Of(RuleLists.SmoothKinds);
-        _thin = tables.Lists.Of(RuleLists.ThinKinds);
         _findings = new(hazards, WordTable.BuiltIn);
         _thickeners = new(() => [.. tables.Foods.Where(food => food.Has("thickener")).Select(food => food.Id)]);
     }
@@ -214,7 +212,7 @@ internal sealed class FormulaJudge
         return new(formula, candidate, fit.Scale > 0 ? fit.Differences : [], fit.Taken, IsSmooth(formula));
     }
 
-    // What the steps turn the food into: thickened where the formula has no thickener, smooth where it was tested in pieces, thick where it was tested in thin brine, fermented where it must not be, or not long enough.
+    // What the steps turn the food into: thickened where the formula has no thickener, smooth where it was tested in pieces, fermented where it must not be, or not long enough.
     private FormulaFit Stepped(FormulaRow formula, Batch batch, FormulaFit fit)
     {
         bool ferments = formula.Slots.Any(slot => slot.Role == FormulaRole.Fixed && !slot.Discarded && slot.Foods.Contains("salt"));
@@ -224,7 +222,6 @@ internal sealed class FormulaJudge
             : unfermented ? "fault.not-fermented"
             : ferments && batch.Says("ferment-short") ? "fault.ferment-short"
             : !IsSmooth(formula) && SmoothFacts.Any(batch.Says) ? "fault.blended"
-            : !IsSmooth(formula) && formula.Kinds.Any(_thin.Contains) && batch.Says("reduced") ? "fault.reduced"
             : !ferments && batch.Says("ferment-named") && !batch.IsKind("fermented-vegetable") ? "fault.fermented"
             : null;
         return state is null ? fit : fit with { Faults = fit.Faults.Add(new(FormulaFaultKind.Step, null, null, _words[state])) };

@@ -55,9 +55,6 @@ internal sealed class RuleLists
     /// <summary>Kinds of dish whose tested recipes are themselves sieved, blended or boiled down.</summary>
     public const string SmoothKinds = "smooth-kinds";
 
-    /// <summary>Kinds of dish whose tested recipes stand in thin brine, and are never boiled down.</summary>
-    public const string ThinKinds = "thin-kinds";
-
     /// <summary>Step facts that tell what becomes of the food; of an opened jar they say nothing.</summary>
     public const string LaterFacts = "later-facts";
 
@@ -68,7 +65,7 @@ internal sealed class RuleLists
     public static readonly string[] All =
     [
         KeptTraits, StepTraits, BodyTraits, SwellingTraits, WetTraits, WetFacts, AcidKinds, StewKinds, DryKinds, MendingRules,
-        BulkGroups, SolidGroups, ListedGroups, PlainGroups, HarmlessGroups, AskedTraits, SmoothKinds, ThinKinds, ThickenerWords, LaterFacts,
+        BulkGroups, SolidGroups, ListedGroups, PlainGroups, HarmlessGroups, AskedTraits, SmoothKinds, ThickenerWords, LaterFacts,
     ];
 
     private readonly RowTable<Row> _rows;

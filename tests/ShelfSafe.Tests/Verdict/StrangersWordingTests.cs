@@ -20,7 +20,7 @@ public class StrangersWordingTests
     [InlineData("Mushroom soup salsa", "", Outcome.BoilingWaterAfterChanges)]
     [InlineData("Salsa verde", "Mash everything with a potato masher.", Outcome.TestedRecipeOnly)]
     [InlineData("Salsa verde", "Put half of it through the food mill.", Outcome.TestedRecipeOnly)]
-    [InlineData("Salsa verde", "Boil it down until it is thick.", Outcome.TestedRecipeOnly)]
+    [InlineData("Salsa verde", "Boil it down until it is thick.", Outcome.BoilingWaterAfterChanges)]
     [InlineData("Salsa verde", "Use the juice of real lemons, not the bottle.", Outcome.BoilingWaterAfterChanges)]
     public void Vet_APublishedSalsa_KeepsItsOwnNameAndItsPieces(string title, string step, Outcome outcome) =>
         Assert.Equal(outcome, Vet(Relish.Replace("{0}", title, StringComparison.Ordinal).Replace("{1}", step, StringComparison.Ordinal)).Outcome);
@@ -29,7 +29,7 @@ public class StrangersWordingTests
     [Theory]
     [InlineData("", "", Outcome.BoilingWater)]
     [InlineData("Mash the lot with a masher.", "", Outcome.TestedRecipeOnly)]
-    [InlineData("Boil it down by half.", "", Outcome.TestedRecipeOnly)]
+    [InlineData("Boil it down by half.", "", Outcome.BoilingWaterAfterChanges)]
     [InlineData("Cook it to a pulp.", "", Outcome.TestedRecipeOnly)]
     [InlineData("Taste, and water it down if it is too sour.", "", Outcome.BoilingWaterAfterChanges)]
     [InlineData("", "Process only until the lids ping.", Outcome.BoilingWaterAfterChanges)]
