@@ -16,6 +16,7 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
     private readonly TextFoods _foods = new(catalogue, words, texts, measures, limits, lists, stepFoods);
     private readonly AcidWords _acid = new(words, texts, measures, limits, jarAcid);
     private readonly NamedJars _jars = new(words, jars, limits);
+    private readonly NamedHeadspace _headspace = new(words, texts, limits);
     private readonly ProcessDoubts _doubts = new(words, texts);
     private readonly StepAdditions _additions = new(words, texts, lists, stepFoods);
 
@@ -62,6 +63,13 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
         if (_jars.TooLarge(recipe, part, outcome.Lead?.Processes ?? []) is { } jar)
         {
             yield return One("jar-too-large", batch, jar);
+        }
+
+        IReadOnlyList<ProcessRow> rows = outcome.Lead?.Processes ?? [];
+        foreach ((SourceSpan, string) headspace in _headspace.Other(part, rows))
+        {
+            IEnumerable<string> published = rows.Select(static row => row.HeadspaceInches).Distinct().Order().Select(Inches.Of);
+            yield return OwnProcess.With(One("own-process", batch, headspace), WordTable.BuiltIn.With("own-process.headspace", string.Join(WordTable.BuiltIn["own-process.or"], published)));
         }
     }
 

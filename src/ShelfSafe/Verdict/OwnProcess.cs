@@ -87,7 +87,8 @@ internal sealed class OwnProcess(HazardRoom hazards, WordTable table, CannerRow?
         return With(raised, Published(rows, kitchen));
     }
 
-    private static RawFinding With(RawFinding finding, string published) =>
+    /// <summary>The finding with the published figures in its message.</summary>
+    public static RawFinding With(RawFinding finding, string published) =>
         finding with { Message = finding.Message.Replace("{published}", published, StringComparison.Ordinal) };
 
     // The rows of the printed jar, else of the next larger one; of the recipe's own pack where it names one.
