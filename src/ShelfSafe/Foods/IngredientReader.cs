@@ -92,7 +92,7 @@ public sealed class IngredientReader
         foreach (FoodPhrase phrase in phrases)
         {
             made.Add(Make(state, (phrase.Start, phrase.End), phrase.Match, notFood: false, shares, phrase.Alternatives, phrase.Food));
-            shares ??= each ? null : phrase.Food;
+            shares ??= each || state.Measures is [{ Unit: "part" }, ..] ? null : phrase.Food; // "equal parts vinegar and water"
         }
     }
 

@@ -23,6 +23,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         else
         {
             _measures.Joins.TrailingSum(state);
+            new TrailingScan(words, _measures).Weight(state);
         }
 
         _clauses.Phrases(state);
@@ -103,7 +104,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         string text = state.Text;
         int unitAt = _measures.SkipSizes(state, at);
         if (words.Unit(text, unitAt, out int unitEnd) is { } unit && unitEnd - unitAt > 2 && SkipOf(text, unitEnd) is var rest && rest < text.Length
-            && (IsOf(text, unitEnd) || unit is "pinch" or "dash" or "handful" or "splash" or "drizzle" || (unitAt > at && unit is "bunch" or "sprig" or "head" or "piece")))
+            && (IsOf(text, unitEnd) || unit is "pinch" or "dash" or "handful" or "splash" or "drizzle" or "part" || (unitAt > at && unit is "bunch" or "sprig" or "head" or "piece")))
         {
             state.Measures.Add(new(Interval.Exactly(1), unit));
             return rest;

@@ -14,6 +14,9 @@ internal sealed class LineState(string text)
     /// <summary>Size of one package.</summary>
     public Amount? Package { get; set; }
 
+    /// <summary>Whether the line gives its foods in parts of one another: "2:1 oil to vinegar".</summary>
+    public bool IsRatio { get; set; }
+
     /// <summary>Start of the food phrase.</summary>
     public int Start { get; set; }
 

@@ -8,6 +8,7 @@ namespace ShelfSafe.Foods;
 internal sealed class MeasureScan(LineWordTable words)
 {
     private readonly PieceScan _pieces = new(words);
+    private readonly PackageScan _packages = new(words);
 
     /// <summary>Reads what is joined to an amount.</summary>
     public MeasureJoins Joins { get; } = new(words);
@@ -33,47 +34,24 @@ internal sealed class MeasureScan(LineWordTable words)
             return Vague(state, fewEnd, NumberScan.Word(text, NumberScan.Skip(text, wordEnd), out _));
         }
 
+        if (spelled is "a" or "an" && SkipSizes(state, NumberScan.Skip(text, wordEnd), beforeNumber: true) is var scant && scant < text.Length && (char.IsNumber(text[scant])))
+        {
+            return Amount(state, scant, first); // "a scant 1/2 cup"
+        }
+
+        if (end + 1 < text.Length && text[end] == ':' && char.IsAsciiDigit(text[end + 1]) && NumberScan.TryNumber(text, end + 1, out int ratioEnd, out double other))
+        {
+            // "2:1 oil to vinegar" tells shares, and no amount: each food is one of the two.
+            state.IsRatio = true;
+            state.Measures.Add(new(new(Math.Min(value.Low, other), Math.Max(value.High, other)), "part"));
+            return ratioEnd;
+        }
+
         int afterNumber = SkipSizes(state, SkipHoles(state, end));
         bool times = afterNumber < text.Length && text[afterNumber] is 'x' or 'X' or '×' && afterNumber + 1 < text.Length && (text[afterNumber + 1] == ' ' || char.IsDigit(text[afterNumber + 1]));
         afterNumber = times ? NumberScan.Skip(text, afterNumber + 1) : afterNumber;
-        int sized = Sized(state, afterNumber, value, times);
+        int sized = _packages.Sized(state, afterNumber, value, times);
         return sized > 0 ? sized : WithUnit(state, at, end, afterNumber, value, first);
-    }
-
-    // "2 x 400 g tins", "1 15 oz can", "one 28-oz can": a second measure before the package word is its size; -1 where none stands there.
-    private int Sized(LineState state, int afterNumber, Interval value, bool times)
-    {
-        string text = state.Text;
-        if (!NumberScan.TryNumber(text, afterNumber, out int sizeEnd, out double size)
-            || words.Unit(text, NumberScan.Skip(text, Dash(text, sizeEnd)), out int sizeUnitEnd) is not { } sizeUnit
-            || !(char.IsNumber(text[Math.Min(afterNumber, text.Length - 1)]) || sizeUnit is "inch" or "cm"))
-        {
-            return -1;
-        }
-
-        int packageAt = NumberScan.Skip(text, Dash(text, SkipHoles(state, sizeUnitEnd)));
-        string? package = words.Unit(text, packageAt, out int packageEnd);
-        if (sizeUnit is "inch" or "cm" && package is not ("piece" or "slice" or "stick" or "strip" or "cube"))
-        {
-            return -1;
-        }
-
-        if (package is "can" or "package" or "jar" or "bottle" or "block" or "glass" or "piece" or "slice" or "stick" or "strip" or "cube")
-        {
-            state.Package = new(Interval.Exactly(size), sizeUnit);
-            state.Measures.Add(new(value, package));
-            return packageEnd;
-        }
-
-        if (times || sizeUnit is "oz" or "g" or "lb" or "ml" or "kg" or "l")
-        {
-            bool canned = NumberScan.Word(text, packageAt, out _) is "canned" or "tinned";
-            state.Package = new(Interval.Exactly(size), sizeUnit);
-            state.Measures.Add(new(value, canned ? "can" : "each"));
-            return sizeUnitEnd;
-        }
-
-        return -1;
     }
 
     private int WithUnit(LineState state, int at, int end, int afterNumber, Interval value, bool first)
@@ -90,15 +68,20 @@ internal sealed class MeasureScan(LineWordTable words)
                 return piece;
             }
 
+            if (!counts)
+            {
+                return unitEnd; // "2 inch beets", "3-inch carrot sticks": how large they are, and not how many
+            }
+
             unit = null;
-            value = counts ? Interval.Exactly(Math.Floor(value.Low)) : value;
+            value = Interval.Exactly(Math.Floor(value.Low));
         }
 
         if (unit is null)
         {
             (value, end) = ListFraction(text, at, end, value);
             state.Measures.Add(new(value, "each"));
-            ParenthesisPackage(state, end);
+            _packages.ParenthesisPackage(state, end);
             InnerMeasures(state, NumberScan.Skip(text, end) + 1, isPackage: false);
             return afterNumber;
         }
@@ -111,7 +94,14 @@ internal sealed class MeasureScan(LineWordTable words)
             return ofGarlic ? unitEnd : unitAt;
         }
 
-        if (Vessel(state, value, unit, unitEnd) is var tin && tin >= 0)
+        value = Thousands(text, at, end, value, unit);
+        if (unit is "can" or "package" or "jar" or "bottle" && _packages.OfEach(state, unitEnd) is var each and > 0)
+        {
+            state.Measures.Add(new(value, unit));
+            return each;
+        }
+
+        if (_packages.Vessel(state, value, unit, unitEnd) is var tin && tin >= 0)
         {
             return tin;
         }
@@ -122,23 +112,16 @@ internal sealed class MeasureScan(LineWordTable words)
         return Joins.More(state, unitEnd, first);
     }
 
+    // "1.500 g": a point may part thousands or decimals, and nobody can tell which.
+    private static Interval Thousands(string text, int at, int end, Interval value, string unit) =>
+        unit is "g" or "ml" && end - at is >= 5 and <= 7 && text[end - 4] == '.' && text[at] != '0'
+            && !text.AsSpan(at, end - at - 4).ContainsAnyExceptInRange('0', '9') && !text.AsSpan(end - 3, 3).ContainsAnyExceptInRange('0', '9')
+            ? new(value.Low, value.High * 1000)
+            : value;
+
     // Pieces told by their length; 0 or less where the line tells of none.
     private int OfLength(LineState state, Interval value, string unit, int unitEnd, bool counts) =>
         counts && _pieces.Counted(state, value, unit, unitEnd) is var counted and > 0 ? counted : _pieces.Length(state, value, unit, unitEnd);
-
-    // "400 ml can", "28oz (825 ml) can of tomatoes": one can of that size; -1 where no vessel follows.
-    private int Vessel(LineState state, Interval value, string unit, int unitEnd)
-    {
-        int at = NumberScan.Skip(state.Text, Dash(state.Text, SkipHoles(state, unitEnd)));
-        if (unit is "oz" or "g" or "ml" or "lb" or "l" or "kg" && words.Unit(state.Text, at, out int end) is { } vessel && vessel is "can" or "jar" or "package" or "bottle")
-        {
-            state.Package = new(value, unit);
-            state.Measures.Add(new(Interval.Exactly(1), vessel));
-            return end;
-        }
-
-        return -1;
-    }
 
     // "a pound or two" is one to two pounds.
     private static Interval OrTwo(string text, ref int end, Interval value)
@@ -176,35 +159,6 @@ internal sealed class MeasureScan(LineWordTable words)
 
         state.Measures.Add(new(Interval.Exactly(1), unit ?? "each"));
         return unit is null ? next : unitEnd;
-    }
-
-    // "2 (14 oz) cans": the bracket between number and package word holds the size.
-    private void ParenthesisPackage(LineState state, int end)
-    {
-        string text = state.Text;
-        int at = NumberScan.Skip(text, end);
-        foreach ((int from, int to) in state.Holes)
-        {
-            if (from == at && NumberScan.TryRange(text, from + 1, out int numberEnd, out Interval size)
-                && words.Unit(text, NumberScan.Skip(text, Dash(text, numberEnd)), out _) is { } unit)
-            {
-                int after = NumberScan.Skip(text, to);
-                if (words.Unit(text, after, out int packageEnd) is "can" or "package" or "jar" or "bottle" or "block" && words.Unit(text, after, out packageEnd) is { } package)
-                {
-                    state.Package = new(size, unit);
-                    state.Measures[^1] = state.Measures[^1] with { Unit = package };
-                    state.Holes.Add((after, packageEnd));
-                }
-                else if (state.Measures[^1].Unit == "each" && UnitFactors.Ratio(unit, "g") is not null)
-                {
-                    state.Package = new(size, unit); // "6 (4-oz) chicken breasts": the size of each
-                }
-                else
-                {
-                    state.Measures.Add(new(size, unit));
-                }
-            }
-        }
     }
 
     // "(about 3 lb)" behind the food; "(1 tsp per jar)", "(3 lb each)" and "(1 cup juice reserved)" are no measure of the whole.
@@ -246,7 +200,9 @@ internal sealed class MeasureScan(LineWordTable words)
     private bool IsBoxes(string unit, int unitEnd, string text) =>
         unit is "cup" or "pint" or "quart" or "l" && words.Unit(text, NumberScan.Skip(text, Dash(text, unitEnd)), out _) is "package" or "basket";
 
-    public int SkipSizes(LineState state, int at)
+    /// <summary>Passes over words such as "large", "scant", "heaped" before a unit.</summary>
+    /// <param name="beforeNumber">Whether a number is looked for behind them instead of a unit.</param>
+    public int SkipSizes(LineState state, int at, bool beforeNumber = false)
     {
         while (true)
         {
@@ -257,7 +213,7 @@ internal sealed class MeasureScan(LineWordTable words)
             }
 
             int next = NumberScan.Skip(state.Text, Dash(state.Text, end));
-            if (words.Unit(state.Text, next, out _) is null && !(words.Is("size", NumberScan.Word(state.Text, next, out _)) || NumberScan.Word(state.Text, next, out _) is "sized" or "thin" or "thick"))
+            if ((beforeNumber ? next >= state.Text.Length || !char.IsNumber(state.Text[next]) : words.Unit(state.Text, next, out _) is null) && !(words.Is("size", NumberScan.Word(state.Text, next, out _)) || NumberScan.Word(state.Text, next, out _) is "sized" or "thin" or "thick"))
             {
                 return at;
             }

@@ -19,6 +19,7 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
         // "maple syrup, agave, or honey" is one choice, "salt, pepper and thyme" are three foods.
         bool choice = state.Between(state.Start, state.End).Contains(", or ", StringComparison.OrdinalIgnoreCase);
         string[] all = choice ? [" and ", " & ", " plus ", " + ", " n ", " 'n' ", SoakedIn] : [" and ", " & ", ", ", " plus ", " + ", " n ", " 'n' ", SoakedIn];
+        all = state.IsRatio ? [.. all, " to "] : all;
         string[] either = choice ? [", or ", " or ", ", ", "/"] : [" or ", "/", " alternatively ", " and/or "];
         List<(int Start, int End)> pieces = Pieces(state, state.Start, state.End, all);
         foreach ((int Start, int End) piece in pieces)

@@ -37,12 +37,20 @@ internal sealed class PieceScan(LineWordTable words)
         }
 
         bool dashed = unitEnd < text.Length && text[unitEnd] == '-';
-        if (!dashed && word.Length > 0 && word is not ("thick" or "long" or "wide" or "cube" or "cubes" or "pieces" or "slices" or "dice") && (word is "of" || text[^1] is not ('s' or 'S')))
+        if (!dashed && word.Length > 0 && word is not ("thick" or "long" or "wide" or "cube" or "cubes" or "pieces" or "slices" or "dice") && (word is "of" || FoodEnd(text) is not ('s' or 'S')))
         {
             state.Measures.Add(new(value, unit));
             return unitEnd;
         }
 
         return -1;
+    }
+
+    // The last letter of what stands before a comma or a bracket: "2 inch ginger", "1 inch carrots, 3 lb".
+    private static char FoodEnd(string text)
+    {
+        int end = text.AsSpan().IndexOfAny(',', '(');
+        ReadOnlySpan<char> food = text.AsSpan(0, end < 0 ? text.Length : end).TrimEnd();
+        return food.IsEmpty ? text[^1] : food[^1];
     }
 }

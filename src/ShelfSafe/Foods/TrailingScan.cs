@@ -29,6 +29,44 @@ internal sealed class TrailingScan(LineWordTable words, MeasureScan measures)
         InBrackets(state);
     }
 
+    /// <summary>Reads what counted food weighs behind a comma: "4 chicken breasts, 4 oz each", "8 chicken thighs, about 3 pounds".</summary>
+    public void Weight(LineState state)
+    {
+        string text = state.Text;
+        int comma = state.Measures is [{ Unit: "each" }] && state.Package is null ? text.IndexOf(',', Math.Min(state.Start, text.Length)) : -1;
+        if (comma < 0 || InHole(state, comma))
+        {
+            return;
+        }
+
+        int at = NumberScan.Skip(text, comma + 1);
+        at = words.Is("about", NumberScan.Word(text, at, out int aboutEnd)) ? NumberScan.Skip(text, aboutEnd + (aboutEnd < text.Length && text[aboutEnd] == '.' ? 1 : 0)) : at;
+        if (!NumberScan.TryRange(text, at, out int numberEnd, out Interval value)
+            || words.Unit(text, NumberScan.Skip(text, Dash(text, numberEnd)), out int unitEnd) is not { } unit || UnitFactors.Ratio(unit, "g") is null)
+        {
+            return;
+        }
+
+        string word = NumberScan.Word(text, NumberScan.Skip(text, unitEnd), out int wordEnd);
+        bool each = word is "each" or "apiece";
+        int end = each || word is "total" or "altogether" ? wordEnd : unitEnd;
+        if (NumberScan.Skip(text, end) is var rest && rest < text.Length && text[rest] is not (',' or ';' or '.'))
+        {
+            return; // "2 onions, 1 lb of carrots" is another food
+        }
+
+        if (each)
+        {
+            state.Package = new(value, unit);
+        }
+        else
+        {
+            state.Measures.Add(new(value, unit));
+        }
+
+        EndPhrase(state, comma, end);
+    }
+
     private static bool MayStart(string text, int i)
     {
         bool number = char.IsDigit(text[i]) || "½⅓⅔¼¾⅛".Contains(text[i], StringComparison.Ordinal) || (text[i] == '.' && i + 1 < text.Length && char.IsDigit(text[i + 1]))

@@ -57,7 +57,7 @@ internal sealed class FoodMeasures(MeasureIndex index, FoodRow food, PrintedStat
                 }
             }
 
-            return index.Group(food.Group).Each;
+            return index.Group(food.Group).Each is { High: > 0 } each ? each : null; // nobody counts water or vinegar
         }
 
         Interval? own = Piece(unit, size);

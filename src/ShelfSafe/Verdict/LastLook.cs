@@ -65,7 +65,8 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
             yield return One("jar-too-large", batch, jar);
         }
 
-        IReadOnlyList<ProcessRow> rows = outcome.Lead?.Processes ?? [];
+        // Of several products in one jar each has its own headspace; that of the soup itself is as published as that of its chicken.
+        IReadOnlyList<ProcessRow> rows = outcome.Lead is { } lead ? [.. lead.Processes, .. lead.Overruled] : [];
         foreach ((SourceSpan, string) headspace in _headspace.Other(part, rows))
         {
             IEnumerable<string> published = rows.Select(static row => row.HeadspaceInches).Distinct().Order().Select(Inches.Of);

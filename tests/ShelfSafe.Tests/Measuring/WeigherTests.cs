@@ -167,7 +167,8 @@ public class WeigherTests
             foreach (string unit in new[] { "cup", "each", "can", "bunch" })
             {
                 Interval? found = _scale.Weigher.Weigh(Amount(Interval.Exactly(1), unit), food).Grams;
-                Assert.True(found is { IsBounded: true, High: > 0 }, $"{unit} of {food.Id}");
+                bool uncounted = unit == "each" && food.Group is "acid" or "water"; // nobody counts vinegar: "half vinegar, half water" has no weight
+                Assert.True(found is { IsBounded: true, High: > 0 } || (uncounted && found is null), $"{unit} of {food.Id}");
             }
         }
     }

@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Globalization;
 using ShelfSafe.Core;
 
 namespace ShelfSafe.Reading.Amounts;
@@ -7,10 +6,8 @@ namespace ShelfSafe.Reading.Amounts;
 /// <summary>Reads numbers and ranges as recipes print them: 2, 1.5, 1,5, ½, 1 1/2, 1-1/2, 2 to 3, up to 4, half a dozen, a couple.</summary>
 internal static class NumberScan
 {
-    private const string Vulgar = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞";
     // First letters of bounds ("up to") and of numbers in words.
     private static readonly SearchValues<char> FirstLetters = SearchValues.Create("acdefhmnoqstuACDEFHMNOQSTU");
-    private static readonly double[] VulgarValues = [1 / 2d, 1 / 3d, 2 / 3d, 1 / 4d, 3 / 4d, 1 / 5d, 2 / 5d, 3 / 5d, 4 / 5d, 1 / 6d, 5 / 6d, 1 / 8d, 3 / 8d, 5 / 8d, 7 / 8d];
 
     /// <summary>Reads a number or range at an offset; false where none stands there.</summary>
     /// <param name="end">Offset after it.</param>
@@ -39,7 +36,7 @@ internal static class NumberScan
         value = Interval.Exactly(low);
         int next = Skip(text, end);
         int after = RangeSign(text, next);
-        if (after > next && TryNumber(text, after, out int highEnd, out double high) && high > low)
+        if ((after > next || (after < text.Length && after > end && text[after - 1] == '~')) && TryNumber(text, after, out int highEnd, out double high) && high > low)
         {
             value = new(low, high);
             end = highEnd;
@@ -120,22 +117,8 @@ internal static class NumberScan
             return false;
         }
 
-        if (VulgarAt(text[at]) is int only and >= 0)
-        {
-            end = at + 1;
-            value = VulgarValues[only];
-            return true;
-        }
-
-        if (char.IsAsciiDigit(text[at]) || (text[at] == '.' && at + 1 < text.Length && char.IsAsciiDigit(text[at + 1])))
-        {
-            return Digits(text, at, out end, out value);
-        }
-
-        return SpelledNumber.TryRead(text, at, out end, out value);
+        return DigitNumber.TryRead(text, at, out end, out value) || SpelledNumber.TryRead(text, at, out end, out value);
     }
-
-    private static int VulgarAt(char letter) => letter < 128 ? -1 : Vulgar.IndexOf(letter, StringComparison.Ordinal);
 
     /// <summary>Offset of the next character that is no blank.</summary>
     public static int Skip(string text, int at)
@@ -151,132 +134,6 @@ internal static class NumberScan
     /// <summary>The word at an offset, as it stands, lower case; empty where none stands there.</summary>
     public static string Word(string text, int at, out int end) => WordLook.At(text, at, out end).ToString();
 
-    private static bool Digits(string text, int at, out int end, out double value)
-    {
-        end = at;
-        while (end < text.Length && (char.IsAsciiDigit(text[end]) || (text[end] is '.' or ',' && end + 1 < text.Length && char.IsAsciiDigit(text[end + 1]))))
-        {
-            end++;
-        }
-
-        value = Parse(text.AsSpan(at, end - at));
-        if (Exponent(text, ref end, ref value))
-        {
-            return true;
-        }
-
-        if (Slash(text, end, out int afterSlash, out double bottom))
-        {
-            // Nothing divided by nothing, or a fraction of a fraction, bounds nothing.
-            value = Slash(text, afterSlash, out int again, out _) || (value == 0 && bottom == 0) ? double.PositiveInfinity : value / bottom;
-            end = Math.Max(afterSlash, again);
-            return true;
-        }
-
-        AddFraction(text, ref end, ref value);
-        return true;
-    }
-
-    // "1e99" is a number too, and has to be seen as the absurd amount it is.
-    private static bool Exponent(string text, ref int end, ref double value)
-    {
-        if (end + 1 >= text.Length || text[end] is not ('e' or 'E') || !char.IsAsciiDigit(text[end + 1]))
-        {
-            return false;
-        }
-
-        int exponent = end + 1;
-        while (exponent < text.Length && char.IsAsciiDigit(text[exponent]))
-        {
-            exponent++;
-        }
-
-        value *= Math.Pow(10, Math.Min(400, Parse(text.AsSpan(end + 1, exponent - end - 1))));
-        end = exponent;
-        return true;
-    }
-
-    // A whole number may be followed by a fraction: "1 1/2", "1-1/2", "1½", "2 and 1/4".
-    private static void AddFraction(string text, ref int end, ref double value)
-    {
-        int next = Skip(text, end);
-        if (next < text.Length && text[next] is '-' or '\u2013' && next == end)
-        {
-            next++;
-        }
-        else if (Word(text, next, out int andEnd) is "and" or "&")
-        {
-            next = Skip(text, andEnd);
-            if (SpelledNumber.TryFraction(text, next, out int partEnd, out double part))
-            {
-                value += part; // "2 and a half"
-                end = partEnd;
-                return;
-            }
-        }
-
-        if (next < text.Length && VulgarAt(text[next]) is int index and >= 0
-            && (next == end || text[next - 1] is not ('-' or '\u2013') || value >= 1)) // "1-½" is no range down to a half
-        {
-            value += VulgarValues[index];
-            end = next + 1;
-        }
-        else if (next < text.Length && char.IsAsciiDigit(text[next]) && next > end)
-        {
-            int top = next;
-            while (top < text.Length && char.IsAsciiDigit(text[top]))
-            {
-                top++;
-            }
-
-            if (top - next <= 2 && Slash(text, top, out int fractionEnd, out double below) && Parse(text.AsSpan(next, top - next)) < below)
-            {
-                value += Parse(text.AsSpan(next, top - next)) / below;
-                end = fractionEnd;
-            }
-        }
-    }
-
-    private static bool Slash(string text, int at, out int end, out double bottom)
-    {
-        end = at;
-        bottom = 0;
-        if (at >= text.Length || text[at] is not ('/' or '\u2044' or '\u2215'))
-        {
-            return false;
-        }
-
-        int digits = at + 1;
-        while (digits < text.Length && char.IsAsciiDigit(text[digits]))
-        {
-            digits++;
-        }
-
-        bool unit = digits < text.Length && char.IsLetter(text[digits]) && digits - at > 3;
-        if (digits == at + 1 || unit)
-        {
-            return false;
-        }
-
-        bottom = Parse(text.AsSpan(at + 1, digits - at - 1));
-        end = digits;
-        return true;
-    }
-
-    private static double Parse(ReadOnlySpan<char> text)
-    {
-        // "1,000" is a thousand; "1,5" is one and a half.
-        ReadOnlySpan<char> plain = text;
-        int comma = text.IndexOf(',');
-        if (comma > 0)
-        {
-            bool thousands = text.Length - comma == 4 && text[0] != '0' && !text.Contains('.');
-            plain = thousands ? text.ToString().Replace(",", string.Empty, StringComparison.Ordinal) : text.ToString().Replace(',', '.');
-        }
-
-        return double.TryParse(plain, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value) ? value : double.NaN;
-    }
-
     private static int RangeSign(string text, int at)
     {
         if (at >= text.Length)
@@ -286,7 +143,13 @@ internal static class NumberScan
 
         if (text[at] is '-' or '\u2013' or '\u2014' or '\u2212')
         {
-            return at + 1;
+            return WordLook.At(text, Skip(text, at + 1), out int toEnd) is "to" ? toEnd : at + 1; // "3- to 4-pound"
+        }
+
+        // "3~4": the sign was passed over as if it were "about".
+        if (text[at - 1] == '~' && char.IsAsciiDigit(text[at]))
+        {
+            return at;
         }
 
         return WordLook.At(text, at, out int end) is "to" or "or" ? end : at;

@@ -54,7 +54,7 @@ internal static class SpelledNumber
         }
 
         ReadOnlySpan<char> part = WordLook.At(text, end + 1, out end);
-        double parts = top == 1 ? Parts(part) : part is [.. var one, 's'] ? Parts(one) : part is "halves" ? 2 : 0;
+        double parts = top == 1 ? Parts(part) : part is [.. var one, 's'] ? Parts(one) : part is "halves" ? 2 : top > 1 && text[..end].EndsWith("-quarter", StringComparison.OrdinalIgnoreCase) ? 4 : 0;
         value = parts == 0 ? 0 : top / parts;
         return parts > top;
     }
