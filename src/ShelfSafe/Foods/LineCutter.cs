@@ -31,11 +31,6 @@ internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
 
             bool dot = joint is " \u00B7 " or " \u2022 ";
             bool part = joint is "," or ";" && StartsWithPart(text, next);
-            if (joint == " to " && !StartsWithShare(text, next))
-            {
-                continue; // "chilled 6 to 12 hours"
-            }
-
             if (dot || (part || StartsWithAmount(text, next)) && NamesFood(text, from, i, amountFirst: false) && NamesFood(text, next, Math.Min(text.Length, EndOf(text, next)), amountFirst: !part) && !IsCountOf(text, from, i, next))
             {
                 pieces.Add((from, i));
@@ -82,10 +77,6 @@ internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
     private static bool StartsWithAmount(string text, int at) =>
         at < text.Length && NumberScan.TryRange(text, at, out int end, out _) && end < text.Length
         && (!char.IsLetter(text[at]) || NumberScan.Word(text, at, out _) is "a" or "an" or "one" or "two" or "three" or "four" or "half");
-
-    // "3 parts oil to 1 part vinegar".
-    private bool StartsWithShare(string text, int at) =>
-        NumberScan.TryRange(text, at, out int end, out _) && words.Unit(text, NumberScan.Skip(text, end), out _) == "part";
 
     // "..., the yolks of two eggs", "..., juice of one lemon": the amount stands behind the part.
     private bool StartsWithPart(string text, int at)
