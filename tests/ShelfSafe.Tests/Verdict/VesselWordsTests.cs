@@ -18,6 +18,8 @@ public sealed class VesselWordsTests
     [InlineData("until it spills over.")]
     [InlineData("with no need to leave any room at the top.")]
     [InlineData("so that no air is left.")]
+    [InlineData(". Fill each as high as it will go.")]
+    [InlineData(". Cover with wax paper and string.")]
     [InlineData("and cover with liquid to the very top.")]
     [InlineData("with liquid. Headspace does not matter.")]
     [InlineData(". Ladle the hot carrots into cold jars.")]
@@ -61,6 +63,10 @@ public sealed class VesselWordsTests
     [InlineData("Process in the slow cooker.")]
     [InlineData("Process in a rice cooker for an hour.")]
     [InlineData("Process in a pressure saucepan.")]
+    [InlineData("Process in a stockpot for 25 minutes.")]
+    [InlineData("Process in the sink with boiling water.")]
+    [InlineData("Process in hot ashes.")]
+    [InlineData("Use your electric pressure pot for 25 minutes.")]
     [InlineData("Put on the lids. They will pop by themselves.")]
     public void Vet_DeviceThatIsNoCanner_IsTold(string step) => IsTold(Carrots("Fill hot pint jars with hot carrots and liquid, leaving 1-inch headspace.", step));
 
@@ -95,6 +101,15 @@ public sealed class VesselWordsTests
     [InlineData("Center the lids and screw the bands down fingertip tight.")]
     public void Vet_PublishedHandling_StaysAsItWas(string step) =>
         Assert.Equal(Outcome.Pressure, Carrots("Fill hot pint jars with hot carrots and liquid, leaving 1-inch headspace. " + step, "Adjust lids and process in a pressure canner. Let the canner cool by itself. If a jar has not sealed, put it in the refrigerator and use it soon.").Outcome);
+
+    [Theory]
+    [InlineData("Process in a pressure canner.")]
+    [InlineData("Process in your pressure canner as the table says.")]
+    [InlineData("Process as usual in the canner.")]
+    [InlineData("Process 25 minutes in a dial-gauge canner.")]
+    [InlineData("Process in the pressure canner in batches.")]
+    public void Vet_NamedCanner_IsNoOtherHeat(string step) =>
+        Assert.Equal(Outcome.Pressure, Carrots("Fill hot pint jars with hot carrots and liquid, leaving 1-inch headspace.", step).Outcome);
 
     private static void IsTold(VettingReport report)
     {
