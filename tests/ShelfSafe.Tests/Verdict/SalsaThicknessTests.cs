@@ -48,6 +48,13 @@ public sealed class SalsaThicknessTests
     public void Vet_PublishedSauceThatIsItselfBoiledDown_IsNotAsked() =>
         Assert.DoesNotContain(Vet("Tomato taco sauce", "- 8 quarts peeled, cored, finely chopped paste tomatoes\n- 2 cloves garlic, crushed\n- 5 cups chopped onions\n- 4 jalapeno peppers, seeded, chopped\n- 4 long green chiles, seeded, chopped\n- 2 1/2 cups vinegar (5%)\n- 2 tbsp salt\n", "Simmer until thick, about 1 hour.").Findings, static one => one.Rule == "dense");
 
+    // Source: USDA AIB 539 (2015) Guide 6 p. 6-27 (piccalilli) and p. 6-30 (pepper-onion relish): boil until the volume is reduced by one-half.
+    [Theory]
+    [InlineData("Piccalilli", "- 6 cups chopped green tomatoes\n- 1 1/2 cups chopped sweet red peppers\n- 1 1/2 cups chopped green peppers\n- 2 1/4 cups chopped onions\n- 7 1/2 cups chopped cabbage\n- 1/2 cup canning salt\n- 3 tbsp mixed pickling spice\n- 4 1/2 cups vinegar (5%)\n- 3 cups brown sugar\n", "Boil gently 30 minutes or until the volume of the mixture is reduced by one-half.")]
+    [InlineData("Pickled pepper-onion relish", "- 6 cups finely chopped onions\n- 3 cups finely chopped sweet red peppers\n- 3 cups finely chopped green peppers\n- 1 1/2 cups sugar\n- 6 cups white distilled vinegar (5%)\n- 2 tbsp canning salt\n", "Boil gently until the mixture thickens and the volume is reduced by one-half.")]
+    public void Vet_PublishedRelishThatIsBoiledDown_HasItsProcess(string title, string list, string step) =>
+        Assert.Equal(Outcome.BoilingWater, Vetter.Vet($"# {title}\n\n{list}\n1. Combine all ingredients. {step}\n2. Fill hot half-pint jars, leaving 1/2 inch headspace. Process in a boiling-water canner.\n", Kitchen.Unknown).Outcome);
+
     private static VettingReport Choice(string step, string later = "") => Vet("Choice salsa", "- 6 cups peeled, cored, chopped tomatoes\n- 9 cups chopped onions and peppers of any variety\n- 1 1/2 cups bottled lemon juice\n- 3 tsp canning salt\n", step, later);
 
     private static VettingReport Vet(string title, string list, string step, string later = "") =>
