@@ -90,6 +90,7 @@ public sealed class FormulaKitchen
         text.Append(ferments ? "1. Let it ferment for three weeks.\n" : string.Empty);
         text.Append(formula.Kinds.Any(kind => kind is "baked-beans" or "chili") ? "1. Soak the beans overnight and drain them.\n" : string.Empty);
         text.Append("1. Cook everything together until hot.\n");
+        text.Append(formula.Needs.Contains("reduced") ? "1. Boil it down until thick.\n" : string.Empty);
         text.Append(step.Length == 0 ? string.Empty : $"1. {step}\n");
         return text.Append("1. Fill the jars and process them.\n").ToString();
     }
