@@ -9,7 +9,7 @@ internal sealed class CategoryLoss(Limits limits)
     /// <summary>Share of the batch that goes, 0 to 1.</summary>
     /// <remarks>At the middle of each range, dry goods as they swell; a main food without an amount weighs what
     /// the others weigh on the average, fat for the pan next to nothing. Of a seasoning only what is above its limit goes:
-    /// the finding asks for less of it, not for a dish without it. What the recipe itself calls optional counts on neither
+    /// the finding asks for less of it, not for a dish without it. Water, broth and sugar carry a dish and are none of it. What the recipe itself calls optional counts on neither
     /// side: it is the same dish without it.</remarks>
     public double Of(Batch batch, HashSet<BatchItem> gone)
     {
@@ -33,7 +33,7 @@ internal sealed class CategoryLoss(Limits limits)
         int mainLost = 0;
         foreach (BatchItem item in batch.InJar)
         {
-            if (item.Has("water") || item.Has("broth") || item.Ingredient.Optional)
+            if (item.Has("water") || item.Has("broth") || item.Has("sugar") || item.Ingredient.Optional)
             {
                 continue;
             }

@@ -13,6 +13,10 @@ internal sealed class MessageText(WordTable words)
     private const double Litre = 1000;
     private const double Quart = 946.352946; // Source: NIST Handbook 44, Appendix C
 
+    /// <summary>Whether a text quotes the food it is about, so that it says nothing where there is none.</summary>
+    public static bool NamesTheFood(string text) =>
+        text.Contains("{ingredient}", StringComparison.Ordinal) || text.Contains("{words}", StringComparison.Ordinal) || text.Contains("{food}", StringComparison.Ordinal);
+
     /// <summary>The text with every known placeholder filled; an unknown one is left as it stands, for a test to find.</summary>
     public string Fill(string text, BatchItem? item, Batch batch, string? heard)
     {

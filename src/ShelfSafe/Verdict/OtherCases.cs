@@ -35,7 +35,7 @@ internal sealed class OtherCases(HazardRoom hazards, MessageText text)
             {
                 settled.Add(finding with
                 {
-                    Message = own.Message.Length > 0 ? text.Fill(own.Message, finding.Item, batch, null) : finding.Message,
+                    Message = own.Message.Length > 0 && (finding.Item is not null || !MessageText.NamesTheFood(own.Message)) ? text.Fill(own.Message, finding.Item, batch, null) : finding.Message,
                     Instead = text.Fill(own.Instead, finding.Item, batch, null),
                 });
             }

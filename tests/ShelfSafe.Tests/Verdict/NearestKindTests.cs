@@ -104,4 +104,40 @@ public class NearestKindTests
 
         Assert.Equal(outcome, report.Outcome);
     }
+
+    // Common practice: what a title calls the dish. Guide 2, p. 2-15, has the mincemeat; Guide 3, p. 3-5, the juice that is sieved.
+    [Theory]
+    [InlineData("Carrot cake jam", "2 cups grated carrots|2 cups chopped pears|6 cups sugar", "Boil and fill jars.", Outcome.FreezeOrChill)]
+    [InlineData("Green tomato mincemeat", "10 lb green tomatoes|5 lb apples|2 lb raisins|1 cup vinegar", "Cook until thick. Fill jars.", Outcome.TestedRecipeOnly)]
+    [InlineData("Vanilla extract", "6 vanilla beans|2 cups vodka", "Split the beans and cover with vodka. Store in the dark.", Outcome.NotAJarFood)]
+    [InlineData("Bruschetta in a jar", "9 cups chopped tomatoes|5 cloves garlic|1 cup white vinegar, 5%", "Pack and process 20 minutes.", Outcome.TestedRecipeOnly)]
+    [InlineData("Elderberry syrup", "1 cup dried elderberries|4 cups water|1 cup honey|1 knob of ginger", "Simmer, strain, bottle.", Outcome.FreezeOrChill)]
+    public void Vet_ADishCalledByItsTitle_IsOfThatKind(string title, string lines, string steps, Outcome outcome)
+    {
+        VettingReport report = Vetter.Vet($"# {title}\n\n- {lines.Replace("|", "\n- ", StringComparison.Ordinal)}\n\n{steps}\n", Kitchen.Unknown);
+
+        Assert.Equal(outcome, report.Outcome);
+        Assert.NotEqual("soup", report.Category?.Id);
+    }
+
+    [Theory]
+    [InlineData("Sieve.", Outcome.BoilingWater)]
+    [InlineData("Keep the pulp.", Outcome.PressureAfterChanges)]
+    public void Vet_TomatoJuice_IsSieved(string step, Outcome outcome)
+    {
+        VettingReport report = Vetter.Vet(
+            $"# Tomato juice\n\n- 23 lb tomatoes\n- bottled lemon juice, 2 tbsp per quart\n\nCrush and simmer 5 minutes. {step} Add 2 tbsp lemon juice to each quart. Heat to boiling, fill leaving 1/2 inch. Process quarts 45 minutes in boiling water.\n",
+            Kitchen.Unknown);
+
+        Assert.Equal(outcome, report.Outcome);
+    }
+
+    [Fact]
+    public void Vet_FindingWithoutAFood_IsNotToldOfThis()
+    {
+        VettingReport report = Vetter.Vet("# Roasted peppers in oil\n\n- 6 red bell peppers\n- 1 cup olive oil\n- 3 cloves garlic\n\nRoast, peel, cover with oil.\n", Kitchen.Unknown);
+
+        Assert.Contains(report.Findings, finding => finding.Rule == "oil-infusion");
+        Assert.DoesNotContain(report.Findings, finding => finding.Message.StartsWith("\"this\"", StringComparison.Ordinal));
+    }
 }
