@@ -79,7 +79,9 @@ internal sealed class FormulaJudge
             return covering.ToImmutable();
         }
 
-        if (nearest is null && NearestOfKind(batch, found) is { } kin)
+        // One that lacks a food may still be nearer than a complete one of another kind.
+        bool far = nearest is not null && kinship < 2 && nearest.Faults.Length > _limits["formula-near-points"];
+        if ((nearest is null || far) && NearestOfKind(batch, found) is var (kin, near) && (nearest is null || near > kinship))
         {
             (nearest, formula) = (Fit(kin, Printed(), batch), kin);
         }
@@ -130,20 +132,23 @@ internal sealed class FormulaJudge
         }
     }
 
-    private FormulaRow? NearestOfKind(Batch batch, (ulong Filled, int Foods)[] found)
+    private (FormulaRow Formula, int Kinship)? NearestOfKind(Batch batch, (ulong Filled, int Foods)[] found)
     {
         int best = -1;
-        (int Kinship, double Alike) most = (0, 0);
+        (bool Main, int Kinship, double Alike) most = default;
         for (int i = 0; i < _formulas.Count; i++)
         {
-            (int Kinship, double Alike) own = (_index.Kinship(i, batch), _index.Share(i, found[i].Filled) + ((double)found[i].Foods / (batch.InJar.Length + 1)));
-            if (found[i].Filled != 0 && own.Kinship > 0 && own.CompareTo(most) > 0 && _index.HasTime(i))
+            // Without the food that it is made of, a recipe of the kind is as far off as any other of it.
+            bool main = _index.HasMain(i, found[i].Filled);
+            int kinship = _index.Kinship(i, batch);
+            (bool Main, int Kinship, double Alike) own = (main, main ? kinship : 0, _index.Share(i, found[i].Filled) + ((double)found[i].Foods / (batch.InJar.Length + 1)));
+            if (found[i].Filled != 0 && kinship > 0 && own.CompareTo(most) > 0 && _index.HasTime(i))
             {
                 (best, most) = (i, own);
             }
         }
 
-        return best < 0 ? null : _formulas[best];
+        return best < 0 ? null : (_formulas[best], most.Kinship);
     }
 
     private bool HasTime(FormulaRow formula) => formula.Seen && formula.ProcessRows.Any(row => Process(row).Seen);

@@ -120,6 +120,18 @@ public class NearestKindTests
         Assert.NotEqual("soup", report.Category?.Id);
     }
 
+    // Guide 4, p. 4-6: dry beans with tomato or molasses sauce; Guide 6, p. 6-7 to 6-10 and 6-20 to 6-21. Chips of pickles are not fried.
+    [Theory]
+    [InlineData("Pork and beans in tomato sauce", "1 lb dry navy beans|1 quart tomato juice|3 tbsp sugar|2 tsp salt|1 tbsp chopped onion", "beans-tomato-sauce")]
+    [InlineData("Garlic dill pickle chips", "4 lb cucumbers, sliced|3 cups cider vinegar|3 cups water|3 tbsp kosher salt|8 cloves garlic|1 tsp dill seed", "quick-dill-pickles")]
+    [InlineData("Marinated roasted peppers", "4 lb bell peppers|1 cup bottled lemon juice|2 cups white vinegar, 5%|1 tbsp oregano|1 cup olive oil|1/2 cup chopped onions|2 tbsp prepared horseradish", "marinated-peppers")]
+    public void Vet_ADishOfAPublishedKind_IsSetBesideIt(string title, string lines, string formula)
+    {
+        VettingReport report = Vetter.Vet($"# {title}\n\n- {lines.Replace("|", "\n- ", StringComparison.Ordinal)}\n\nHeat and fill hot jars.\n", Kitchen.Unknown);
+
+        Assert.Equal(formula, report.Category?.Id);
+    }
+
     [Theory]
     [InlineData("Sieve.", Outcome.BoilingWater)]
     [InlineData("Keep the pulp.", Outcome.PressureAfterChanges)]
