@@ -23,7 +23,9 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         else
         {
             _measures.Joins.TrailingSum(state);
-            new TrailingScan(words, _measures).Weight(state);
+            TrailingScan behind = new(words, _measures);
+            behind.Weight(state);
+            behind.PackageSize(state);
         }
 
         _clauses.Phrases(state);

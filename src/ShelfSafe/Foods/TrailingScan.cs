@@ -67,6 +67,40 @@ internal sealed class TrailingScan(LineWordTable words, MeasureScan measures)
         EndPhrase(state, comma, end);
     }
 
+    /// <summary>Reads the size of a package that stands behind the food: "1 can crushed pineapple 15 oz", "2 tins tomatoes, 400 g each".</summary>
+    public void PackageSize(LineState state)
+    {
+        string text = state.Text;
+        if (state.Package is not null || state.Measures is not [{ Unit: "can" or "package" or "jar" or "bottle" or "block" }])
+        {
+            return;
+        }
+
+        for (int i = state.Start + 1; i < text.Length; i++)
+        {
+            if (!InHole(state, i) && MayStart(text, i) && NumberScan.TryRange(text, i, out int numberEnd, out Interval size)
+                && words.Unit(text, NumberScan.Skip(text, Dash(text, numberEnd)), out int end) is { } unit and ("oz" or "fl-oz" or "g" or "kg" or "lb" or "ml" or "l")
+                && EndsSize(text, ref end))
+            {
+                state.Package = new(size, unit);
+                EndPhrase(state, i, end);
+                return;
+            }
+        }
+    }
+
+    // Behind a size nothing more is said of it: "240 g drained" is no size of the tin.
+    private static bool EndsSize(string text, ref int end)
+    {
+        end = NumberScan.Skip(text, end < text.Length && text[end] == '.' ? end + 1 : end);
+        if (NumberScan.Word(text, end, out int wordEnd) is "each" or "apiece" or "size")
+        {
+            end = NumberScan.Skip(text, wordEnd);
+        }
+
+        return end >= text.Length || text[end] is ',' or ';' or '(';
+    }
+
     private static bool MayStart(string text, int i)
     {
         bool number = char.IsDigit(text[i]) || "½⅓⅔¼¾⅛".Contains(text[i], StringComparison.Ordinal) || (text[i] == '.' && i + 1 < text.Length && char.IsDigit(text[i + 1]))
