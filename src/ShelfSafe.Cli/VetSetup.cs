@@ -51,8 +51,9 @@ internal sealed record VetSetup(RecipeVetter Vetter, Kitchen Kitchen, RulePack R
         try
         {
             RulePack? pack = RulePack.Load(folder, out ImmutableArray<PackFault> faults);
+            faults = pack is null ? faults : RecipeVetter.Faults(pack);
             Complain(folder, faults, complain);
-            return pack;
+            return faults.IsEmpty ? pack : null;
         }
         catch (IOException broken)
         {

@@ -51,7 +51,7 @@ public sealed class RulePack
         return faults.Count == 0 ? tables : throw new InvalidDataException("The lessons of the rule pack are broken: " + faults[0]);
     }
 
-    /// <summary>Reads a pack from a folder and validates it whole.</summary>
+    /// <summary>Reads a pack from a folder and validates it, but for the tables that only a vetter reads: those are named by its own faults.</summary>
     /// <param name="folder">The folder that holds foods.csv and the card folders.</param>
     /// <param name="faults">What is wrong; empty where the pack was read.</param>
     /// <returns>The pack, or <see langword="null"/> where anything is wrong: a broken pack never half loads.</returns>

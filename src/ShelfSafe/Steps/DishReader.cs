@@ -27,9 +27,15 @@ internal sealed class DishReader
     public static DishReader Create(RulePack pack)
     {
         List<PackFault> faults = [];
-        RowTable<DishKindRow> rows = DishKindRow.Read(pack.Text(DishKindRow.File), faults);
-        DishReader reader = new(rows, pack.Image is { } image ? new StepRuleSet(image, DishKindRow.Compiled) : Compiled(rows.All, faults));
+        DishReader reader = Create(pack, faults);
         return faults.Count == 0 ? reader : throw new InvalidDataException(faults[0].ToString());
+    }
+
+    /// <summary>Makes a reader of the table in a pack; what is wrong is added to the faults.</summary>
+    public static DishReader Create(RulePack pack, List<PackFault> faults)
+    {
+        RowTable<DishKindRow> rows = DishKindRow.Read(pack.Text(DishKindRow.File), faults);
+        return new(rows, pack.Image is { } image ? new StepRuleSet(image, DishKindRow.Compiled) : Compiled(rows.All, faults));
     }
 
     /// <summary>Whether dishes of these kinds are put up at all: <c>yes</c> (nothing to put up), <c>freeze</c>, or empty.</summary>

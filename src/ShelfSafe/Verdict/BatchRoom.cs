@@ -21,7 +21,7 @@ internal sealed class BatchRoom
     private readonly Directions _directions;
     private readonly RuleList _dryKinds;
     private readonly RuleList _later;
-    private readonly Dictionary<string, string> _nouns = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> _nouns;
 
     /// <summary>Prepares the readers of a pack.</summary>
     public BatchRoom(RulePack pack, FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, Weigher weigher)
@@ -36,12 +36,20 @@ internal sealed class BatchRoom
         _dryKinds = pack.Tables.Lists.Of(RuleLists.DryKinds);
         _later = pack.Tables.Lists.Of(RuleLists.LaterFacts);
         List<PackFault> faults = [];
-        CsvTable.Read("dish-nouns.csv", pack.Text("dish-nouns.csv"), ["kind", "noun"], row => _nouns[row.Text("kind")] = row.Text("noun"), faults);
+        _nouns = Nouns(pack, faults);
         _jarAcid = new(JarAcid.Read(pack.Text("jar-acid.csv"), faults), words);
         if (faults.Count > 0)
         {
             throw new InvalidDataException(faults[0].ToString());
         }
+    }
+
+    /// <summary>Plain words for the kinds of dishes; what is wrong is added to the faults.</summary>
+    public static Dictionary<string, string> Nouns(RulePack pack, List<PackFault> faults)
+    {
+        Dictionary<string, string> nouns = new(StringComparer.Ordinal);
+        CsvTable.Read("dish-nouns.csv", pack.Text("dish-nouns.csv"), ["kind", "noun"], row => nouns[row.Text("kind")] = row.Text("noun"), faults);
+        return nouns;
     }
 
     /// <summary>Foods that only the steps name.</summary>

@@ -58,10 +58,29 @@ public sealed class RecipeVetter
         _reports = new(pack, weigher.Jars);
     }
 
+    /// <summary>What is wrong in the tables that only a vetter reads: step facts, kinds of dishes, measures, formulas. Nothing is in a sound pack.</summary>
+    /// <param name="pack">A pack that was loaded.</param>
+    public static ImmutableArray<PackFault> Faults(RulePack pack)
+    {
+        ArgumentNullException.ThrowIfNull(pack);
+        List<PackFault> faults = [];
+        LineWordTable words = LineWordTable.Of(pack, faults);
+        ReadTexts texts = new(FoodCatalogue.Create(pack, [], words, string.Empty), words);
+        _ = new StepReader(StepFactRow.Read(pack.Text(StepFactRow.File), faults), faults, texts);
+        DishReader.Create(pack, faults);
+        MeasureTableReader.Read(pack.Text, faults);
+        FormulaJudge.Create(pack, new(pack.Tables), faults);
+        _ = new UnsafeMethods(pack.Text("unsafe-methods.csv"), faults);
+        BatchRoom.Nouns(pack, faults);
+        JarAcid.Read(pack.Text("jar-acid.csv"), faults);
+        return [.. faults.Distinct()];
+    }
+
     /// <summary>Prepares a vetter; costly once, then cheap a recipe, and usable from several threads.</summary>
     /// <param name="pack">The rule pack.</param>
     /// <param name="region">Country code that settles words with regional meanings, or empty.</param>
     /// <param name="ownWords">The cook's own words for foods of the table, or <see langword="null"/>.</param>
+    /// <exception cref="InvalidDataException">A table is wrong; <see cref="Faults"/> names all that is.</exception>
     public static RecipeVetter Create(RulePack pack, string region = "", IReadOnlyList<AliasRow>? ownWords = null)
     {
         ArgumentNullException.ThrowIfNull(pack);

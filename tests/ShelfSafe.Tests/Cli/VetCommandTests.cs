@@ -164,6 +164,24 @@ public sealed class VetCommandTests : IDisposable
         Assert.DoesNotContain("   at ", error, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("vet", "-", "--rules")]
+    [InlineData("rules", "check")]
+    public void Run_RulesWithABrokenTable_NamesItsPlaceAndVetsNothing(params string[] arguments)
+    {
+        foreach ((string name, string text) in RulesFolder.Files())
+        {
+            _kitchen.Write($"rules/{name}", name == "unsafe-methods.csv" ? text.Replace(",change,caution,", ",chnage,caution,", StringComparison.Ordinal) : text);
+        }
+
+        (int code, string output, string error) = Kitchenette.Run(Encoding.UTF8.GetBytes(Rub), [.. arguments, _kitchen.Path("rules")]);
+
+        Assert.Equal(2, code);
+        Assert.Empty(output);
+        Assert.Contains("unsafe-methods.csv:2:", error, StringComparison.Ordinal);
+        Assert.DoesNotContain("fault in this program", error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Vet_ToAFile_WritesItWholeWithoutByteOrderMark()
     {
