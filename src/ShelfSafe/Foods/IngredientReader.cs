@@ -54,6 +54,7 @@ public sealed class IngredientReader
     private bool IsUndone(ReadText line)
     {
         int serving = line.Text.IndexOf("serv", StringComparison.OrdinalIgnoreCase);
+        serving = serving < 0 ? line.Text.IndexOf(" table", StringComparison.OrdinalIgnoreCase) : serving;
         return serving >= 0 && line.Placed.Any(word => word.Start > serving && _words.Is("serving-undone", word.Plain));
     }
 

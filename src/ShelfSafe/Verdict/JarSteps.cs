@@ -146,7 +146,7 @@ internal sealed class JarSteps
         for (int i = from; i < all.Count; i++)
         {
             bool device = _words.Is("heat-device", all[i].Plain) && !(canner && _words.Is("heat-beside-canner", all[i].Plain));
-            bool adjective = i + 1 < all.Count && (_words.Is("heat-liquid", all[i + 1].Plain) || IsOfAFood(all, i, read));
+            bool adjective = i + 1 < all.Count && (_words.Is("heat-liquid", all[i + 1].Plain) || IsOfAFood(all, i, read) || IsOfALiquid(all, i));
             bool verb = _words.Is("heat-verb", all[i].Plain) && !canner && !adjective;
             if ((device || (verb && !IsForAnotherFilling(all, i, read))) && !_denials.OfHeat(all, i))
             {
@@ -162,6 +162,11 @@ internal sealed class JarSteps
         heat > 0 && _words.Is("step-article", all[heat - 1].Plain) && all[heat].Plain.EndsWith("ed", StringComparison.Ordinal)
         && read.Mentions.Any(mention => mention.Start == all[heat + 1].Start || (mention.Start == all[heat].Start && mention.End > all[heat].End));
 
+    // "Fill the jars with the tomatoes and the liquid they cooked in": what the liquid is, told behind it.
+    private bool IsOfALiquid(IReadOnlyList<PlacedWord> all, int heat) =>
+        all[heat].Plain.EndsWith("ed", StringComparison.Ordinal) && all[heat + 1].Plain == "in"
+        && all.Take(heat).TakeLast(Near + 1).Any(word => _words.Is("heat-liquid", word.Plain)) && !all.Take(heat).TakeLast(Near).Any(word => _words.Is("jar-word", word.Plain));
+
     // "Heat the juice again, fill the jars": a food is heated, and a jar is filled behind it.
     private bool IsForAnotherFilling(IReadOnlyList<PlacedWord> all, int heat, ReadText read)
     {
@@ -172,7 +177,7 @@ internal sealed class JarSteps
             fill++;
         }
 
-        return food && fill < all.Count && !all.Skip(heat).Take(fill - heat).Any(word => _words.Is("jar-word", word.Plain)) && all.Skip(fill).Any(word => _words.Is("jar-word", word.Plain) || _words.Is("jar-room", word.Plain));
+        return food && fill < all.Count && !all.Skip(heat).Take(fill - heat).Any(word => _words.Is("jar-word", word.Plain)) && all.Skip(fill).Any(word => _words.Is("jar-word", word.Plain) || _words.Is("headspace-word", word.Plain));
     }
 
     private PlacedWord? Named(IReadOnlyList<PlacedWord> all, string kind)

@@ -51,7 +51,7 @@ internal sealed class LineTails
                 || IsRead(mention, named ??= Named(own))
                 || _words.Is("step-not-food", mention.Words) || _words.Is("step-verb", mention.Words) || _words.Is("line-not-food", mention.Words)
                 || mention.Match.Candidates.All(food => food.Group == "water" || (food.Acidity == FoodAcidity.Dry && !_catalogue.Traits.CountsFromSteps(food)) || (food.Id == "brine" && read.Placed.Any(static word => word.Plain.StartsWith("soak", StringComparison.Ordinal))))
-                || IsOwnKind(mention, own) || IsOwnFlesh(mention, read, own) || _verbs.Is(text, mention) || Tool(text, mention.End) || _denials.LeavesOut(read.Before(mention.Start)))
+                || IsOwnKind(mention, own) || IsOwnFlesh(mention, read, own) || IsMeasureBase(mention, read, batch) || _verbs.Is(text, mention) || Tool(text, mention.End) || _denials.LeavesOut(read.Before(mention.Start)))
             {
                 continue;
             }
@@ -63,6 +63,12 @@ internal sealed class LineTails
     // "6 cups blackberries (3 boxes of berries)".
     private bool IsOwnKind(FoodMention mention, List<BatchItem> own) =>
         _words.Is("step-generic", WordFolding.Singular(mention.Words)) && own.Any(item => item.Food is { } food && food.Name.EndsWith(WordFolding.Singular(mention.Words), StringComparison.Ordinal));
+
+    // "1/2 cup sugar for each quart of fruit": what the amount is measured by, which the list has.
+    private bool IsMeasureBase(FoodMention mention, ReadText read, Batch batch) =>
+        _words.Is("step-generic", mention.Words)
+        && read.Before(mention.Start) is [.. var before, "of"] && before.ToArray().TakeLast(3).Any(static word => word is "each" or "every" or "per")
+        && batch.InJar.Any(item => mention.Match.Candidates.Any(food => food.Group == item.Food?.Group));
 
     // "White sauce" behind white potatoes is another food: a hazard is known by its last word. Fat of a listed animal is its own.
     private bool IsRead(FoodMention mention, HashSet<string> read)

@@ -51,6 +51,8 @@ public sealed class IngredientReaderTests
     [InlineData("2 onions fried dark", "2 each: onion")]
     [InlineData("1/2 cup masa harina to bind", "0.5 cup: masa-harina")]
     [InlineData("4 toes garlic", "4 clove: garlic")]
+    [InlineData("12 cups of 1- to 2-inch cauliflower flowerets", "12 cup: cauliflower")]
+    [InlineData("2 maggi cubes", "2 each: bouillon-cube")]
     [InlineData("2 tsp corriander powder", "2 tsp: coriander-seed")]
     [InlineData("8 chicken drumsticks, skin off", "8 each: chicken-drumstick")]
     [InlineData("two dozen clams in the shell", "24 each: clam")]

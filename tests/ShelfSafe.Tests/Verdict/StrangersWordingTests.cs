@@ -44,6 +44,18 @@ public class StrangersWordingTests
     public void Vet_AFaultToldInPassing_TakesTheYesBack(string before, string after, Outcome outcome) =>
         Assert.Equal(outcome, Vet(Pickles.Replace("{0}", before, StringComparison.Ordinal).Replace("{1}", after, StringComparison.Ordinal)).Outcome);
 
+    // Source: USDA AIB 539 (rev. 2015), Guide 7, p. 7-7 (berry jam of fresh fruit); Guide 1, p. 1-13 to 1-25 (headspace, canner, seals).
+    [Theory]
+    [InlineData("", "", Outcome.BoilingWater)]
+    [InlineData("Let it ferment on the counter for three days first.", "", Outcome.TestedRecipeOnly)]
+    [InlineData("", "Don't worry about the headspace.", Outcome.BoilingWaterAfterChanges)]
+    [InlineData("", "I stack three layers of jars without water between.", Outcome.BoilingWaterAfterChanges)]
+    [InlineData("", "Jars that did not seal get a second go next weekend.", Outcome.BoilingWaterAfterChanges)]
+    [InlineData("", "A 20 minute bath does for everything I can.", Outcome.BoilingWaterAfterChanges)]
+    [InlineData("", "Boil the sealed jars on a wood fire for as long as the kids stay interested.", Outcome.BoilingWaterAfterChanges)]
+    public void Vet_AJamWithAFaultToldInPassing_IsNotCoveredAsWritten(string before, string after, Outcome outcome) =>
+        Assert.Equal(outcome, Vet($"# Hedgerow blackberry jam\n\n- 4 cups crushed blackberries\n- 4 cups white sugar\n\nPut the berries and sugar in a wide pan. {before} Warm slowly until the sugar has gone, then boil fast until it jells. Ladle into hot sterilized half-pint jars with 1/4 inch headspace, and process 5 minutes in a boiling-water canner. {after}\n").Outcome);
+
     // Source: USDA AIB 539 (rev. 2015), Guide 1, p. 1-26 to 1-30 (a jar that spurts or foams is destroyed, never eaten).
     [Fact]
     public void Vet_AFizzingJarThatIsEaten_IsStopped() =>
@@ -117,6 +129,34 @@ public class StrangersWordingTests
     [InlineData("# Chai concentrate\n\n- 8 black tea bags\n- 6 cups water\n- 8 cloves\n\nBoil the spices, steep the tea, strain.\n", "tea", "untested-food")]
     public void Vet_AFoodThatNoProcessCovers_IsNamed(string recipe, string words, string rule) =>
         Assert.Contains(Vet(recipe).Findings, finding => finding.Rule == rule && finding.Level > FindingLevel.Note && finding.Ingredient?.Contains(words, StringComparison.Ordinal) is true);
+
+    // Source: USDA AIB 539 (rev. 2015), Guide 2, p. 2-21 (rhubarb: 1/2 cup sugar for each quart of fruit, 15 minutes).
+    [Theory]
+    [InlineData("1/2 cup sugar for each quart of fruit", Outcome.BoilingWater)]
+    [InlineData("1/2 cup sugar for each quart of cream", Outcome.FreezeOrChill)]
+    public void Vet_WhatAnAmountIsMeasuredBy_IsTheListedFood(string sugar, Outcome outcome) =>
+        Assert.Equal(outcome, Vet($"# Stewed rhubarb\n\n- 10 1/2 lb rhubarb, in 1-inch pieces\n- {sugar}\n\nToss the rhubarb with the sugar until juice shows. Heat gently to a boil. Fill hot pint jars, 1/2 inch headspace. Process 15 minutes in a boiling water canner.\n").Outcome);
+
+    // Source: USDA AIB 539 (rev. 2015), Guide 3, p. 3-8 to 3-9 (whole tomatoes in water: quarts 45 minutes).
+    [Theory]
+    [InlineData("the hot tomatoes and the liquid they cooked in", Outcome.BoilingWater)]
+    [InlineData("the hot tomatoes, then leave them where the jars cooked in the sun", Outcome.BoilingWaterAfterChanges)]
+    public void Vet_TheLiquidThatFoodCookedIn_IsNoHeatForJars(string filling, Outcome outcome) =>
+        Assert.Equal(outcome, Vet($"# Tomatoes in water\n\n- 21 lb tomatoes\n- 2 Tbsp bottled lemon juice per quart jar\n- water to cover\n\nDip in boiling water and slip off the skins. Put the lemon juice in each jar. Cover the tomatoes with water and boil gently 5 minutes. Fill hot quart jars with {filling}, half an inch of headspace. Process 45 minutes in a boiling-water canner.\n").Outcome);
+
+    // Source: NCHFP, pickled eggs (refrigerated; botulism from pickled eggs at room temperature).
+    [Fact]
+    public void Vet_EggsOnTheBarTop_AreKeptWithoutAProcess() =>
+        Assert.Contains(
+            Vet("# Pub eggs\n\n- 12 hard boiled eggs\n- 2 cups malt vinegar\n\nBoil the vinegar and pour it over the eggs in a big jar. They keep on the bar top for a month, no fridge.\n").Findings,
+            static finding => finding is { Rule: "unsafe-method", Level: >= FindingLevel.Change });
+
+    // Source: USDA AIB 539 (rev. 2015), Guide 4, p. 4-18 (what thickens or is dairy waits for serving).
+    [Theory]
+    [InlineData("cream, for the table", Outcome.Pressure)]
+    [InlineData("cream for the table, stirred into the pot", Outcome.PressureAfterChanges)]
+    public void Vet_FoodForTheTable_StaysOutUnlessItGoesIntoThePot(string cream, Outcome outcome) =>
+        Assert.Equal(outcome, Vet($"# Garden soup\n\n- 2 lb carrots, sliced\n- 2 lb green beans, cut\n- 2 lb potatoes, cubed\n- 6 quarts beef broth\n- {cream}\n\nBoil the vegetables in the broth 5 minutes. Fill hot jars half full with the pieces, top up with the hot liquid, and process in a pressure canner.\n").Outcome);
 
     // Source: general English usage; an extract keeps by its alcohol and is no food for a canner.
     [Fact]
