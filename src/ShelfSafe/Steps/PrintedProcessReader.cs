@@ -18,7 +18,7 @@ internal sealed class PrintedProcessReader
     private const double PsiPerBar = 14.50377;
 
     private static readonly SearchValues<string> Signs = SearchValues.Create(
-        ["process", "cann", "pressure", "bath", "psi", "jar", "sterili", "steam", "pint", "quart"], StringComparison.OrdinalIgnoreCase);
+        ["process", "cann", "pressure", "bath", "psi", "jar", "sterili", "steam", "pint", "quart", "litre", "liter"], StringComparison.OrdinalIgnoreCase);
 
     private readonly Lazy<ProcessWords> _words = new(static () => new ProcessWords()); // at the first sentence that needs them
     private readonly ReadTexts _texts;

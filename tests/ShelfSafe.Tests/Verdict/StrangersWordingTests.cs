@@ -21,6 +21,7 @@ public class StrangersWordingTests
     [InlineData("Salsa verde", "Mash everything with a potato masher.", Outcome.TestedRecipeOnly)]
     [InlineData("Salsa verde", "Put half of it through the food mill.", Outcome.TestedRecipeOnly)]
     [InlineData("Salsa verde", "Boil it down until it is thick.", Outcome.BoilingWaterAfterChanges)]
+    [InlineData("Salsa verde", "Fill litre bottles.", Outcome.BoilingWaterAfterChanges)]
     [InlineData("Salsa verde", "Use the juice of real lemons, not the bottle.", Outcome.BoilingWaterAfterChanges)]
     public void Vet_APublishedSalsa_KeepsItsOwnNameAndItsPieces(string title, string step, Outcome outcome) =>
         Assert.Equal(outcome, Vet(Relish.Replace("{0}", title, StringComparison.Ordinal).Replace("{1}", step, StringComparison.Ordinal)).Outcome);
