@@ -79,10 +79,7 @@ internal sealed class MeasureScan(LineWordTable words)
 
         if (unit is null)
         {
-            (value, end) = ListFraction(text, at, end, value);
-            state.Measures.Add(new(value, "each"));
-            _packages.ParenthesisPackage(state, end);
-            InnerMeasures(state, NumberScan.Skip(text, end) + 1, isPackage: false);
+            Counted(state, at, end, value);
             return afterNumber;
         }
 
@@ -94,7 +91,20 @@ internal sealed class MeasureScan(LineWordTable words)
             return ofGarlic ? unitEnd : unitAt;
         }
 
-        value = Thousands(text, at, end, value, unit);
+        return Measured(state, end, unitEnd, Thousands(text, at, end, value, unit), unit, first);
+    }
+
+    // A number without a unit counts pieces.
+    private void Counted(LineState state, int at, int end, Interval value)
+    {
+        (value, end) = ListFraction(state.Text, at, end, value);
+        state.Measures.Add(new(value, "each"));
+        _packages.ParenthesisPackage(state, end);
+        InnerMeasures(state, NumberScan.Skip(state.Text, end) + 1, isPackage: false);
+    }
+
+    private int Measured(LineState state, int end, int unitEnd, Interval value, string unit, bool first)
+    {
         if (unit is "can" or "package" or "jar" or "bottle" && _packages.OfEach(state, unitEnd) is var each and > 0)
         {
             state.Measures.Add(new(value, unit));
@@ -106,7 +116,7 @@ internal sealed class MeasureScan(LineWordTable words)
             return tin;
         }
 
-        value = OrTwo(text, ref unitEnd, value);
+        value = OrTwo(state.Text, ref unitEnd, value);
         state.Measures.Add(new(value, unit));
         InnerMeasures(state, end, isPackage: unit is "can" or "package" or "jar" or "bottle" or "block");
         return Joins.More(state, unitEnd, first);
