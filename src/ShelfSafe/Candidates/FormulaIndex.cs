@@ -131,7 +131,10 @@ internal sealed class FormulaIndex
     // "Pepper" may be the spice or the vegetable; the formula itself decides that.
     private static bool IsSeasoning(BatchItem item) => item.Has("dry-spice") || item.Has("salt") || item.Food?.Id == "food-colouring";
 
-    /// <summary>Whether the heaviest food that the formula needs is there.</summary>
+    /// <summary>Whether the heaviest food that the formula is made of is missing.</summary>
+    public bool LacksMain(int formula, ulong filled) => _main[formula] != 0 && (filled & _main[formula]) == 0;
+
+    /// <summary>Whether the heaviest food that the formula is made of is there.</summary>
     public bool HasMain(int formula, ulong filled) => (filled & _main[formula]) != 0;
 
     /// <summary>Whether all required slots are filled.</summary>

@@ -53,9 +53,9 @@ internal static class FormulaIndexWriter
 
     private static (ulong Required, ulong Main) Slots(FormulaRow formula, int at, Dictionary<string, List<(int Formula, ulong Slot)>> byFood)
     {
-        (ulong required, ulong main) = (0, 0);
+        int main = formula.MainSlot();
+        ulong required = 0;
         int owner = 0;
-        double heaviest = 0;
         for (int i = 0; i < formula.Slots.Length; i++)
         {
             FormulaSlot slot = formula.Slots[i];
@@ -63,11 +63,6 @@ internal static class FormulaIndexWriter
             if (slot.Presence == FormulaPresence.Required && slot.Role != FormulaRole.Free)
             {
                 required |= 1UL << i;
-                if (slot.Grams > heaviest)
-                {
-                    heaviest = slot.Grams.Value;
-                    main = 1UL << i;
-                }
             }
 
             // The word "pepper" is read as the spice and may stand for the vegetable.
@@ -78,7 +73,7 @@ internal static class FormulaIndexWriter
             }
         }
 
-        return (required, main);
+        return (required, main < 0 ? 0 : 1UL << main);
     }
 
     private static void WriteFoods(Dictionary<string, List<(int Formula, ulong Slot)>> byFood, ImageSection section, PackImageWriter writer)

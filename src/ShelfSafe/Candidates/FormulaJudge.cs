@@ -105,7 +105,7 @@ internal sealed class FormulaJudge
         List<(int Formula, int Kinship, double Share, int Foods)> near = [];
         for (int i = 0; i < _formulas.Count; i++)
         {
-            if (found[i].Filled == 0 || !_index.HasTime(i))
+            if (found[i].Filled == 0 || !_index.HasTime(i) || _index.LacksMain(i, found[i].Filled))
             {
                 continue;
             }
@@ -135,14 +135,11 @@ internal sealed class FormulaJudge
     private (FormulaRow Formula, int Kinship)? NearestOfKind(Batch batch, (ulong Filled, int Foods)[] found)
     {
         int best = -1;
-        (bool Main, int Kinship, double Alike) most = default;
+        (int Kinship, double Alike) most = (0, 0);
         for (int i = 0; i < _formulas.Count; i++)
         {
-            // Without the food that it is made of, a recipe of the kind is as far off as any other of it.
-            bool main = _index.HasMain(i, found[i].Filled);
-            int kinship = _index.Kinship(i, batch);
-            (bool Main, int Kinship, double Alike) own = (main, main ? kinship : 0, _index.Share(i, found[i].Filled) + ((double)found[i].Foods / (batch.InJar.Length + 1)));
-            if (found[i].Filled != 0 && kinship > 0 && own.CompareTo(most) > 0 && _index.HasTime(i))
+            (int Kinship, double Alike) own = (_index.Kinship(i, batch), _index.Share(i, found[i].Filled) + ((double)found[i].Foods / (batch.InJar.Length + 1)));
+            if (found[i].Filled != 0 && own.Kinship > 0 && own.CompareTo(most) > 0 && _index.HasTime(i))
             {
                 (best, most) = (i, own);
             }

@@ -23,4 +23,23 @@ public sealed record FormulaRow(
     string Source,
     string Url,
     bool Seen,
-    ImmutableArray<FormulaSlot> Slots);
+    ImmutableArray<FormulaSlot> Slots)
+{
+    /// <summary>Index of the slot of the heaviest food that it is made of, from 0; -1 where it weighs none.</summary>
+    internal int MainSlot()
+    {
+        int main = -1;
+        for (int i = 0; i < Slots.Length; i++)
+        {
+            FormulaSlot slot = Slots[i];
+            bool heavier = slot.Grams is { } grams && grams > (main < 0 ? 0 : Slots[main].Grams);
+            main = heavier && slot is { Presence: FormulaPresence.Required, Role: not FormulaRole.Free, Discarded: false, PerJar: false } && !slot.Foods.All(IsCarrier) ? i : main;
+        }
+
+        return main;
+    }
+
+    // What carries a recipe is not what it is made of.
+    private static bool IsCarrier(string food) =>
+        food.Contains("vinegar", StringComparison.Ordinal) || food.Contains("sugar", StringComparison.Ordinal) || food is "water" or "salt";
+}

@@ -72,7 +72,7 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits, WordTable w
     // A published recipe whose main food the dish lacks, or that has no place for the main food of the dish, is another dish.
     private static bool MainFoodsMeet(FormulaRow formula, List<FormulaLine> lines)
     {
-        int main = Main(formula);
+        int main = formula.MainSlot();
         if (main >= 0 && !lines.Exists(line => line.Options.Contains(main)))
         {
             return false;
@@ -90,23 +90,7 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits, WordTable w
 
     // Without a weighed main food there is nothing to scale by.
     private static bool IsMeasured(FormulaRow formula, List<FormulaLine> lines) =>
-        Main(formula) is var main && lines.Exists(line => line.Options.Contains(main) && line.Item.Weighed);
-
-    private static int Main(FormulaRow formula)
-    {
-        int main = -1;
-        for (int i = 0; i < formula.Slots.Length; i++)
-        {
-            FormulaSlot slot = formula.Slots[i];
-            bool heavier = slot.Grams is { } grams && grams > (main < 0 ? 0 : formula.Slots[main].Grams);
-            main = heavier && slot is { Presence: FormulaPresence.Required, Role: not FormulaRole.Free, Discarded: false, PerJar: false } && !slot.Foods.All(IsCarrier) ? i : main;
-        }
-
-        return main;
-    }
-
-    // What carries a recipe is not what it is made of.
-    private static bool IsCarrier(string food) => food.Contains("vinegar", StringComparison.Ordinal) || food.Contains("sugar", StringComparison.Ordinal) || food is "water" or "salt";
+        formula.MainSlot() is var main && lines.Exists(line => line.Options.Contains(main) && line.Item.Weighed);
 
     /// <summary>Every formula by id and name.</summary>
     public ImmutableArray<FormulaName> Names => [.. judge.Formulas.Select(formula => new FormulaName(formula.Id, formula.Name))];
