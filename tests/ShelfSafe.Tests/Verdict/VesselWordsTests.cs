@@ -58,8 +58,8 @@ public sealed class VesselWordsTests
 
     // "Process" alone was taken for a canner, whatever stood behind it.
     [Theory]
-    [InlineData("Process the jars in the crockpot.")]
-    [InlineData("Process in an Instant Pot for 30 minutes.")]
+    [InlineData("Process the jars in the crock of the cooker.")]
+    [InlineData("Process in a multi-cooker for 30 minutes.")]
     [InlineData("Process in the slow cooker.")]
     [InlineData("Process in a rice cooker for an hour.")]
     [InlineData("Process in a pressure saucepan.")]
