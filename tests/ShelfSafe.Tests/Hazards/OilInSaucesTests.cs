@@ -47,6 +47,7 @@ public sealed class OilInSaucesTests
 
     [Theory]
     [InlineData("1 tsp olive oil", "Soften the garlic in the oil for 5 minutes.")]
+    [InlineData("2 carrots", "Sauté the garlic in olive oil until soft.")]
     [InlineData("2 carrots, fried in oil", "Boil 5 minutes.")]
     [InlineData("200 g sun-dried tomatoes, dry", "Boil 5 minutes.")]
     [InlineData("1 tsp olive oil", "Marinate the beef in the oil with garlic overnight.")]
