@@ -10,7 +10,9 @@ namespace ShelfSafe.Candidates;
 /// <summary>Finds the formulas whose required foods are all in a batch, without looking at amounts.</summary>
 internal sealed class FormulaIndex
 {
-    private const string Fermented = "fermented-vegetable";
+    /// <summary>The kind of dish that is fermented on purpose.</summary>
+    public const string Fermented = "fermented-vegetable";
+
     private readonly PackImage _image;
     private readonly int _at;
     private readonly ImageMap _foods;

@@ -219,12 +219,12 @@ internal sealed class FormulaJudge
     {
         bool ferments = formula.Slots.Any(slot => slot.Role == FormulaRole.Fixed && !slot.Discarded && slot.Foods.Contains("salt"));
         bool thickened = batch.Facts.Any(fact => fact.Id is "thickener-in-steps" or "thickened" && !IsOwnThickener(formula, fact.Sentence.Text.Text));
-        bool unfermented = ferments && !batch.Says("fermented") && !batch.IsKind("fermented-vegetable");
+        bool unfermented = ferments && !batch.Says("fermented") && !batch.IsKind(FormulaIndex.Fermented);
         string? state = thickened ? "fault.thickened"
             : unfermented ? "fault.not-fermented"
             : ferments && batch.Says("ferment-short") ? "fault.ferment-short"
             : !IsSmooth(formula) && SmoothFacts.Any(batch.Says) ? "fault.blended"
-            : !ferments && batch.Says("ferment-named") && !batch.IsKind("fermented-vegetable") ? "fault.fermented"
+            : !ferments && batch.Says("ferment-named") && !batch.IsKind(FormulaIndex.Fermented) ? "fault.fermented"
             : null;
         return state is null ? fit : fit with { Faults = fit.Faults.Add(new(FormulaFaultKind.Step, null, null, _words[state])) };
     }

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using ShelfSafe.Reading.Amounts;
 
 namespace ShelfSafe.Foods;
@@ -53,6 +54,9 @@ internal static class LineText
         int comma = text.IndexOfAny([',', ';', '('], start);
         return comma < 0 || comma > end ? end : comma;
     }
+
+    /// <summary>Whether a unit is a package whose size may be told beside it.</summary>
+    public static bool IsPackage([NotNullWhen(true)] string? unit) => unit is "can" or "package" or "jar" or "bottle" or "block";
 
     public static bool IsOf(string text, int at) => NumberScan.Word(text, NumberScan.Skip(text, at), out _) is "of";
 

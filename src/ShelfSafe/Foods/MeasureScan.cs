@@ -105,7 +105,7 @@ internal sealed class MeasureScan(LineWordTable words)
 
     private int Measured(LineState state, int end, int unitEnd, Interval value, string unit, bool first)
     {
-        if (unit is "can" or "package" or "jar" or "bottle" && _packages.OfEach(state, unitEnd) is var each and > 0)
+        if (IsPackage(unit) && _packages.OfEach(state, unitEnd) is var each and > 0)
         {
             state.Measures.Add(new(value, unit));
             return each;
@@ -118,7 +118,7 @@ internal sealed class MeasureScan(LineWordTable words)
 
         value = OrTwo(state.Text, ref unitEnd, value);
         state.Measures.Add(new(value, unit));
-        InnerMeasures(state, end, isPackage: unit is "can" or "package" or "jar" or "bottle" or "block");
+        InnerMeasures(state, end, isPackage: IsPackage(unit));
         return Joins.More(state, unitEnd, first);
     }
 

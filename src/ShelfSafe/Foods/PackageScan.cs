@@ -25,7 +25,7 @@ internal sealed class PackageScan(LineWordTable words)
             return -1;
         }
 
-        if (package is "can" or "package" or "jar" or "bottle" or "block" or "glass" or "piece" or "slice" or "stick" or "strip" or "cube")
+        if (IsPackage(package) || package is "glass" or "piece" or "slice" or "stick" or "strip" or "cube")
         {
             state.Package = new(size, sizeUnit);
             state.Measures.Add(new(value, package));
@@ -83,7 +83,7 @@ internal sealed class PackageScan(LineWordTable words)
                 && words.Unit(text, NumberScan.Skip(text, Dash(text, numberEnd)), out _) is { } unit)
             {
                 int after = NumberScan.Skip(text, to);
-                if (words.Unit(text, after, out int packageEnd) is "can" or "package" or "jar" or "bottle" or "block" && words.Unit(text, after, out packageEnd) is { } package)
+                if (words.Unit(text, after, out int packageEnd) is { } package && IsPackage(package))
                 {
                     state.Package = new(size, unit);
                     state.Measures[^1] = state.Measures[^1] with { Unit = package };

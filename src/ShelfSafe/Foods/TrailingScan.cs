@@ -71,7 +71,7 @@ internal sealed class TrailingScan(LineWordTable words, MeasureScan measures)
     public void PackageSize(LineState state)
     {
         string text = state.Text;
-        if (state.Package is not null || state.Measures is not [{ Unit: "can" or "package" or "jar" or "bottle" or "block" }])
+        if (state.Package is not null || state.Measures is not [var only] || !IsPackage(only.Unit))
         {
             return;
         }

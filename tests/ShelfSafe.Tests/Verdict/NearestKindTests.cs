@@ -105,7 +105,7 @@ public class NearestKindTests
         Assert.Equal(outcome, report.Outcome);
     }
 
-    // Common practice: what a title calls the dish. Guide 2, p. 2-15, has the mincemeat; Guide 3, p. 3-5, the juice that is sieved.
+    // Common practice: what a title calls the dish. Guide 2, p. 2-28 to 2-29, has the mincemeat; Guide 3, p. 3-5, the juice that is sieved.
     [Theory]
     [InlineData("Carrot cake jam", "2 cups grated carrots|2 cups chopped pears|6 cups sugar", "Boil and fill jars.", Outcome.FreezeOrChill)]
     [InlineData("Green tomato mincemeat", "10 lb green tomatoes|5 lb apples|2 lb raisins|1 cup vinegar", "Cook until thick. Fill jars.", Outcome.TestedRecipeOnly)]

@@ -80,6 +80,8 @@ public class OtherCasesTests
     [Theory]
     [InlineData("Basic bolognese sauce.", false)]
     [InlineData("Basic white sauce.", true)]
+    [InlineData("This is a basic recipe for bolognese sauce.", false)]
+    [InlineData("Use the recipe for the white one.", true)]
     public void Vet_ADescriptionOfTheDish_IsNoOtherRecipe(string description, bool other)
     {
         string text = $"# Bolognese sauce\n\n{description}\n\n## Ingredients\n\n- 1 kg ground beef\n- 2 kg tomatoes\n\n## Directions\n\n1. Brown the beef and boil everything.\n";
