@@ -7,7 +7,11 @@ namespace ShelfSafe.Pack;
 internal static class CardReader
 {
     /// <summary>Reads a hazard card; <see langword="null"/> where a fault was reported.</summary>
-    public static HazardCard? Hazard(string file, string text, List<PackFault> faults)
+    /// <param name="file">Its path in the pack.</param>
+    /// <param name="text">Its Markdown.</param>
+    /// <param name="lists">The lists that its checks may name.</param>
+    /// <param name="faults">Receives what is wrong.</param>
+    public static HazardCard? Hazard(string file, string text, RuleLists lists, List<PackFault> faults)
     {
         CardText card = CardText.Read(text);
         string rule = Path.GetFileNameWithoutExtension(file);
@@ -22,13 +26,13 @@ internal static class CardReader
         {
             if (section.Length == 0
                 && Level(file, line, Cell(header, cells, "level"), faults) is { } level
-                && Check(file, line, Cell(header, cells, "check"), faults) is { } check)
+                && Check(file, line, Cell(header, cells, "check"), lists, faults) is { } check)
             {
                 rows.Add(new(level, check, Keys(Cell(header, cells, "source"))));
             }
         }
 
-        ImmutableArray<HazardCase> cases = Cases(file, card, faults);
+        ImmutableArray<HazardCase> cases = Cases(file, card, lists, faults);
         if (rows.Count == 0)
         {
             faults.Add(new(file, 1, 1, "the card needs a table with the columns level, check, source"));
@@ -48,12 +52,12 @@ internal static class CardReader
     }
 
     // A dash drops the finding, so such a row must name the finding that speaks instead.
-    private static ImmutableArray<HazardCase> Cases(string file, CardText card, List<PackFault> faults)
+    private static ImmutableArray<HazardCase> Cases(string file, CardText card, RuleLists lists, List<PackFault> faults)
     {
         ImmutableArray<HazardCase>.Builder cases = ImmutableArray.CreateBuilder<HazardCase>();
         foreach ((string section, string[] header, string[] cells, int line) in card.Rows)
         {
-            if (section != "Other cases" || Check(file, line, Cell(header, cells, "check"), faults) is not { } check)
+            if (section != "Other cases" || Check(file, line, Cell(header, cells, "check"), lists, faults) is not { } check)
             {
                 continue;
             }
@@ -71,13 +75,17 @@ internal static class CardReader
     }
 
     /// <summary>Reads a category card; <see langword="null"/> where a fault was reported.</summary>
-    public static CategoryCard? Category(string file, string text, List<PackFault> faults)
+    /// <param name="file">Its path in the pack.</param>
+    /// <param name="text">Its Markdown.</param>
+    /// <param name="lists">The lists that its checks may name.</param>
+    /// <param name="faults">Receives what is wrong.</param>
+    public static CategoryCard? Category(string file, string text, RuleLists lists, List<PackFault> faults)
     {
         CardText card = CardText.Read(text);
         int before = faults.Count;
         Dictionary<string, string> fields = new(StringComparer.Ordinal);
         List<Gate> gates = [];
-        Dictionary<string, List<Check>> lists = new(StringComparer.Ordinal) { ["Applies"] = [], ["Core"] = [], ["Allowed"] = [] };
+        Dictionary<string, List<Check>> sections = new(StringComparer.Ordinal) { ["Applies"] = [], ["Core"] = [], ["Allowed"] = [] };
         foreach ((string section, string[] header, string[] cells, int line) in card.Rows)
         {
             if (section.Length == 0 && cells.Length == 2)
@@ -86,9 +94,9 @@ internal static class CardReader
             }
             else if (section == "Gates")
             {
-                AddGate(file, header, cells, line, gates, faults);
+                AddGate(file, header, cells, line, lists, gates, faults);
             }
-            else if (lists.TryGetValue(section, out List<Check>? list) && Check(file, line, Cell(header, cells, "check"), faults) is { } check)
+            else if (sections.TryGetValue(section, out List<Check>? list) && Check(file, line, Cell(header, cells, "check"), lists, faults) is { } check)
             {
                 list.Add(check);
             }
@@ -102,10 +110,10 @@ internal static class CardReader
             }
         }
 
-        return faults.Count > before ? null : Category(Path.GetFileNameWithoutExtension(file), fields, lists, gates);
+        return faults.Count > before ? null : Category(Path.GetFileNameWithoutExtension(file), fields, sections, gates);
     }
 
-    private static CategoryCard Category(string id, Dictionary<string, string> fields, Dictionary<string, List<Check>> lists, List<Gate> gates) =>
+    private static CategoryCard Category(string id, Dictionary<string, string> fields, Dictionary<string, List<Check>> sections, List<Gate> gates) =>
         new(
             id,
             fields["name"],
@@ -115,9 +123,9 @@ internal static class CardReader
             int.TryParse(fields["rank"], System.Globalization.CultureInfo.InvariantCulture, out int rank) ? rank : 0,
             fields.GetValueOrDefault("acid", string.Empty),
             fields.GetValueOrDefault("longest time", string.Empty) == "yes",
-            [.. lists["Applies"]],
-            [.. lists["Core"]],
-            [.. lists["Allowed"]],
+            [.. sections["Applies"]],
+            [.. sections["Core"]],
+            [.. sections["Allowed"]],
             [.. gates])
         {
             IsSmooth = fields.GetValueOrDefault("smooth", string.Empty) == "yes",
@@ -127,12 +135,12 @@ internal static class CardReader
     private static ImmutableArray<string> Products(Dictionary<string, string> fields, string field) =>
         [.. fields.GetValueOrDefault(field, string.Empty).Split("||", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
 
-    private static void AddGate(string file, string[] header, string[] cells, int line, List<Gate> gates, List<PackFault> faults)
+    private static void AddGate(string file, string[] header, string[] cells, int line, RuleLists lists, List<Gate> gates, List<PackFault> faults)
     {
         string word = Cell(header, cells, "level");
         bool refuses = word == "refuse";
         FindingLevel? level = refuses ? FindingLevel.Change : Level(file, line, word, faults);
-        if (level is { } found && Check(file, line, Cell(header, cells, "check"), faults) is { } check)
+        if (level is { } found && Check(file, line, Cell(header, cells, "check"), lists, faults) is { } check)
         {
             gates.Add(new(
                 Cell(header, cells, "rule"),
@@ -145,9 +153,9 @@ internal static class CardReader
         }
     }
 
-    private static Check? Check(string file, int line, string text, List<PackFault> faults)
+    private static Check? Check(string file, int line, string text, RuleLists lists, List<PackFault> faults)
     {
-        Check? check = CheckParser.Parse(text, line, out string? wrong);
+        Check? check = CheckParser.Parse(text, line, lists, out string? wrong);
         if (check is null)
         {
             faults.Add(new(file, line, 1, wrong!));

@@ -26,6 +26,14 @@ internal static class CheckParser
         ("beside: ", TermKind.Beside, false), ("stopped by: ", TermKind.StoppedBy, false),
     ];
 
+    private static readonly (string Prefix, string Bound, TermKind Kind)[] Shares =
+    [
+        ("batch foods of group ", " above ", TermKind.BatchFoodsAbove),
+        ("batch share of trait ", " below ", TermKind.BatchShareBelow), ("batch share of trait ", " above ", TermKind.BatchShareOfTrait),
+        ("batch share of acidity ", " above ", TermKind.BatchShareOfAcidity),
+        ("batch share of bulk ", " above ", TermKind.BatchShareOfBulk),
+    ];
+
     private static readonly (string Prefix, TermKind Kind)[] Thresholds =
     [
         ("amount above ", TermKind.AmountAbove), ("share above ", TermKind.ShareAbove),
@@ -33,7 +41,7 @@ internal static class CheckParser
         ("printed ph above ", TermKind.PrintedPhAbove),
     ];
 
-    private static readonly (string Word, TermKind Kind, bool Negated)[] Words =
+    private static readonly (string Word, TermKind Kind, bool Negated)[] PlainTerms =
     [
         ("unidentified", TermKind.Unidentified, false), ("not unidentified", TermKind.Unidentified, true),
         ("unmeasured", TermKind.Unmeasured, false), ("optional", TermKind.Optional, false),
@@ -44,15 +52,19 @@ internal static class CheckParser
     ];
 
     /// <summary>Reads a check; <see langword="null"/> with a message where it is not in the grammar.</summary>
-    public static Check? Parse(string text, int line, out string? wrong)
+    /// <param name="text">The cell of the card.</param>
+    /// <param name="line">Its line, from 1.</param>
+    /// <param name="lists">Gives the words of <c>@name</c>, which may stand among the words of a term.</param>
+    /// <param name="wrong">What is wrong, or <see langword="null"/>.</param>
+    public static Check? Parse(string text, int line, RuleLists lists, out string? wrong)
     {
         ImmutableArray<Term>.Builder terms = ImmutableArray.CreateBuilder<Term>();
         foreach (string piece in text.Replace("`", string.Empty, StringComparison.Ordinal)
             .Split(" and ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
         {
-            if (ParseTerm(piece) is not { } term)
+            if (ParseTerm(piece, lists) is not { } term)
             {
-                wrong = $"\"{piece}\" is no term of the card grammar";
+                wrong = UnknownList(piece, lists) is { } list ? $"no list \"{list}\" stands in {TableKeys.Lists.File}" : $"\"{piece}\" is no term of the card grammar";
                 return null;
             }
 
@@ -63,9 +75,9 @@ internal static class CheckParser
         return wrong is null ? new Check(terms.ToImmutable(), line) : null;
     }
 
-    private static Term? ParseTerm(string text)
+    private static Term? ParseTerm(string text, RuleLists lists)
     {
-        foreach ((string word, TermKind kind, bool negated) in Words)
+        foreach ((string word, TermKind kind, bool negated) in PlainTerms)
         {
             if (string.Equals(word, text, StringComparison.Ordinal))
             {
@@ -77,32 +89,32 @@ internal static class CheckParser
         {
             if (text.StartsWith(prefix, StringComparison.Ordinal))
             {
-                string[] values = text[prefix.Length..].Split('|', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-                return values.Length == 0 ? null : new(kind, negated, [.. values]);
+                ImmutableArray<string> values = Values(text[prefix.Length..], lists);
+                return values.IsEmpty ? null : new(kind, negated, values);
             }
         }
 
-        return ParseShare(text) ?? ParseThreshold(text);
+        return ParseShare(text, lists) ?? ParseThreshold(text);
     }
 
-    private static Term? ParseShare(string text)
-    {
-        foreach ((string prefix, TermKind kind) in (ReadOnlySpan<(string, TermKind)>)
-            [("batch foods of group ", TermKind.BatchFoodsAbove),
-             ("batch share of trait ", TermKind.BatchShareOfTrait),
-             ("batch share of acidity ", TermKind.BatchShareOfAcidity),
-             ("batch share of bulk ", TermKind.BatchShareOfBulk)])
-        {
-            int below = text.IndexOf(" below ", StringComparison.Ordinal);
-            if (kind == TermKind.BatchShareOfTrait && text.StartsWith(prefix, StringComparison.Ordinal) && below > prefix.Length && TryNumber(text[(below + 7)..], out double least))
-            {
-                return new(TermKind.BatchShareBelow, false, [.. text[prefix.Length..below].Split('|', StringSplitOptions.TrimEntries)], least);
-            }
+    // The words between bars, those of a named list in its place; none where a list is unknown.
+    private static ImmutableArray<string> Values(string text, RuleLists lists) =>
+        UnknownList(text, lists) is not null ? [] : [.. Words(text).SelectMany(word => RuleLists.IsOfCards(word) ? lists.WordsOf(word) : [word])];
 
-            int above = text.IndexOf(" above ", StringComparison.Ordinal);
-            if (text.StartsWith(prefix, StringComparison.Ordinal) && above > prefix.Length && TryNumber(text[(above + 7)..], out double number))
+    private static string? UnknownList(string text, RuleLists lists) =>
+        text.Split('|', ' ').FirstOrDefault(word => RuleLists.IsOfCards(word) && lists.WordsOf(word).IsEmpty);
+
+    private static string[] Words(string text) => text.Split('|', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+
+    private static Term? ParseShare(string text, RuleLists lists)
+    {
+        foreach ((string prefix, string bound, TermKind kind) in Shares)
+        {
+            int at = text.IndexOf(bound, StringComparison.Ordinal);
+            if (text.StartsWith(prefix, StringComparison.Ordinal) && at > prefix.Length && TryNumber(text[(at + bound.Length)..], out double number))
             {
-                return new(kind, false, [.. text[prefix.Length..above].Split('|', StringSplitOptions.TrimEntries)], number);
+                ImmutableArray<string> values = Values(text[prefix.Length..at], lists);
+                return values.IsEmpty ? null : new(kind, false, values, number);
             }
         }
 

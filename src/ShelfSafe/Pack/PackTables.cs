@@ -115,9 +115,9 @@ internal sealed class PackTables
         where T : class =>
         new(() => Read(found => new RowTable<T>(_files[keys.File], keys, read, found), keys.File));
 
-    private ImmutableArray<T> Cards<T>(string folder, Func<string, string, List<PackFault>, T?> read, List<PackFault> found)
+    private ImmutableArray<T> Cards<T>(string folder, Func<string, string, RuleLists, List<PackFault>, T?> read, List<PackFault> found)
         where T : class =>
-        [.. _files.CardsOf(folder).Select(path => read(path, _files.Card(path), found)).OfType<T>()];
+        [.. _files.CardsOf(folder).Select(path => read(path, _files.Card(path), Lists, found)).OfType<T>()];
 
     // A fault is for the list of a validation; in a pack that was validated before there is none.
     private T Read<T>(Func<List<PackFault>, T> read, string file = "")

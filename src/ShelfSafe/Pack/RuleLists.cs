@@ -1,9 +1,17 @@
+using System.Collections.Immutable;
+
 namespace ShelfSafe.Pack;
 
 /// <summary>Short lists of traits, groups, kinds of dish and rules that a judgement reads as a set (<c>rules/lists.csv</c>).</summary>
-/// <remarks>An empty list would hear nothing, so a pack that lacks one of <see cref="All"/> is broken.</remarks>
+/// <remarks>
+/// An empty list would hear nothing, so a pack that lacks one of <see cref="All"/> is broken. Lists whose name begins with
+/// <see cref="CardMark"/> belong to the cards alone: a check names them instead of saying their words.
+/// </remarks>
 internal sealed class RuleLists
 {
+    /// <summary>Begins the name of a list that cards name.</summary>
+    public const string CardMark = "@";
+
     /// <summary>Traits that a spelling or a modifier may not take away from what was written.</summary>
     public const string KeptTraits = "kept-traits";
 
@@ -84,6 +92,15 @@ internal sealed class RuleLists
     /// <summary>The words of a list.</summary>
     public RuleList Of(string list) => new(() => _rows.With("list", list).Select(static row => row.Word));
 
+    /// <summary>The words of a list in the order of the table; none where there is no such list.</summary>
+    public ImmutableArray<string> WordsOf(string list) => [.. _rows.With("list", list).Select(static row => row.Word)];
+
+    /// <summary>Names of the lists that cards name.</summary>
+    public IEnumerable<string> OfCards => _rows.All.Select(static row => row.List).Where(IsOfCards).Distinct(StringComparer.Ordinal);
+
+    /// <summary>Whether a word of a card names a list.</summary>
+    public static bool IsOfCards(string word) => word.StartsWith(CardMark, StringComparison.Ordinal);
+
     /// <summary>Adds a fault for a list that is missing or unknown, and for a trait, group or rule that no table has.</summary>
     public void Check(PackTables tables, List<PackFault> faults)
     {
@@ -101,7 +118,7 @@ internal sealed class RuleLists
                 : row.List.EndsWith("-groups", StringComparison.Ordinal) ? groups
                 : row.List.EndsWith("-rules", StringComparison.Ordinal) ? rules
                 : null;
-            if (!All.Contains(row.List, StringComparer.Ordinal))
+            if (!IsOfCards(row.List) && !All.Contains(row.List, StringComparer.Ordinal))
             {
                 faults.Add(new(TableKeys.Lists.File, row.Line, 1, $"the list \"{row.List}\" is not known; known lists: {string.Join(", ", All)}"));
             }

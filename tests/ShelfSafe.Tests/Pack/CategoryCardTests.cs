@@ -19,7 +19,7 @@ public sealed class CategoryCardTests
         List<PackFault> faults = [];
         string text = $"# syrup\n\n| field | value |\n| --- | --- |\n| name | Syrup |\n| dish | syrup |\n| method | boiling-water |\n| rank | 1 |\n{row}\n";
 
-        Assert.Equal(expected, CardReader.Category("categories/syrup.md", text, faults)?.IsSmooth);
+        Assert.Equal(expected, CardReader.Category("categories/syrup.md", text, RulePack.Default.Tables.Lists, faults)?.IsSmooth);
         Assert.Empty(faults);
     }
 

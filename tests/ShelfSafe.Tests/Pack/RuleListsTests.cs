@@ -20,6 +20,19 @@ public sealed class RuleListsTests
         }
     }
 
+    // A list that no card names is forgotten; one that a card repeats in words drifts from it.
+    [Fact]
+    public void CardLists_EachOne_IsNamedByACard()
+    {
+        Dictionary<string, string> files = RulesFolder.Files();
+        string[] cards = [.. files.Where(static file => file.Key.EndsWith(".md", StringComparison.Ordinal)).Select(static file => file.Value)];
+        RuleLists lists = RulePack.Default.Tables.Lists;
+
+        Assert.NotEmpty(lists.OfCards);
+        Assert.All(lists.OfCards, list => Assert.Contains(cards, card => card.Contains(list, StringComparison.Ordinal)));
+        Assert.All(lists.OfCards, list => Assert.DoesNotContain(cards, card => card.Replace("\\|", "|", StringComparison.Ordinal).Contains(string.Join('|', lists.WordsOf(list)), StringComparison.Ordinal)));
+    }
+
     [Theory]
     [InlineData("body-traits,dairy,", "body-traits,dairi,", "no food or card has \"dairi\"")]
     [InlineData("bulk-groups,grain,", "bulk-groups,grains,", "no food or card has \"grains\"")]

@@ -44,16 +44,32 @@ public class RulePackTests
     [InlineData("nonsense: thickener")]
     [InlineData("share above much")]
     [InlineData("")]
+    [InlineData("line has: @no-such-list")]
+    [InlineData("line has: whole|@no-such-list")]
+    [InlineData("batch share of trait @no-such-list above 0.1")]
     public void Parse_OutsideTheGrammar_IsRefused(string check)
     {
-        Assert.Null(CheckParser.Parse(check, 1, out string? wrong));
+        Assert.Null(CheckParser.Parse(check, 1, RulePack.Default.Tables.Lists, out string? wrong));
         Assert.NotNull(wrong);
+    }
+
+    [Fact]
+    public void Parse_ANamedList_StandsForItsWords()
+    {
+        RuleLists lists = new("list,word,source\n@oily,fat,invented for this test\n@oily,oil,invented for this test\n", []);
+
+        Check? named = CheckParser.Parse("trait: nut|@oily|egg and batch share of trait @oily above 0.1", 1, lists, out _);
+
+        Assert.Equal(["nut", "fat", "oil", "egg"], named!.Terms[0].Values);
+        Assert.Equal(["fat", "oil"], named.Terms[1].Values);
+        Assert.Null(CheckParser.Parse("trait: @oil", 1, lists, out string? wrong));
+        Assert.Equal("no list \"@oil\" stands in lists.csv", wrong);
     }
 
     [Fact]
     public void Parse_SeveralTerms_KeepsEach()
     {
-        Check? check = CheckParser.Parse("trait: fat|oil and not share above 0.02 and dish: soup", 7, out _);
+        Check? check = CheckParser.Parse("trait: fat|oil and not share above 0.02 and dish: soup", 7, RulePack.Default.Tables.Lists, out _);
 
         Assert.NotNull(check);
         Assert.Equal([TermKind.Trait, TermKind.ShareAbove, TermKind.Dish], check.Terms.Select(term => term.Kind));

@@ -137,7 +137,7 @@ public class OtherCasesTests
     {
         List<PackFault> faults = [];
 
-        CardReader.Hazard("hazards/x.md", $"# x\n\n| level | check | source |\n| --- | --- | --- |\n| change | always | usda-g4-soup |\n\n## Message\nA.\n## Why\nB.\n## Instead\nC.\n\n## Other cases\n| check | instead |\n| --- | --- |\n{row}\n", faults);
+        CardReader.Hazard("hazards/x.md", $"# x\n\n| level | check | source |\n| --- | --- | --- |\n| change | always | usda-g4-soup |\n\n## Message\nA.\n## Why\nB.\n## Instead\nC.\n\n## Other cases\n| check | instead |\n| --- | --- |\n{row}\n", RulePack.Default.Tables.Lists, faults);
 
         Assert.Equal(faulty, faults.Count > 0);
     }
