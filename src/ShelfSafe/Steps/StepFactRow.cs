@@ -9,8 +9,8 @@ namespace ShelfSafe.Steps;
 /// Exceptions are parted by <c>;</c>: a phrase in the same sentence, <c>&lt; phrase</c> just before the hit, <c>&lt;&lt; phrase</c> right before it,
 /// <c>~ phrase</c> in the same or a neighbouring sentence, <c>^ phrase</c> anywhere in the recipe. The phrases: see <see cref="PhraseCompiler"/>.
 /// </remarks>
-/// <param name="ExampleHit">Text that must give the fact; sentences parted by <c> / </c>. Run as a test.</param>
-/// <param name="ExampleMiss">Text that must not give the fact. Run as a test.</param>
+/// <param name="ExampleHit">Texts that must give the fact, parted by <c> || </c>; sentences of a text by <c> / </c>. Run as a test.</param>
+/// <param name="ExampleMiss">Texts that must not give the fact, parted likewise. Run as a test.</param>
 /// <param name="Line">Line in the table, from 1.</param>
 internal sealed record StepFactRow(string Fact, string Pattern, string Unless, string ExampleHit, string ExampleMiss, string Source, int Line)
 {
@@ -28,6 +28,14 @@ internal sealed record StepFactRow(string Fact, string Pattern, string Unless, s
 
     /// <summary>Whether the row only names words or phrases for other rows.</summary>
     public bool IsList => Fact.StartsWith('@') || Fact.StartsWith('%');
+
+    /// <summary>The texts that must give the fact.</summary>
+    public IReadOnlyList<string> Hits => Examples(ExampleHit);
+
+    /// <summary>The texts that must not give it.</summary>
+    public IReadOnlyList<string> Misses => Examples(ExampleMiss);
+
+    private static string[] Examples(string cell) => cell.Split(" || ", StringSplitOptions.RemoveEmptyEntries);
 
     private static StepFactRow Row(CsvRow row) => new(
         row.Text("fact"),
