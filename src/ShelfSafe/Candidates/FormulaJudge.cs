@@ -79,14 +79,18 @@ internal sealed class FormulaJudge
             return covering.ToImmutable();
         }
 
-        // One that lacks a food may still be nearer than a complete one of another kind.
-        bool far = nearest is not null && kinship < 2 && nearest.Faults.Length > _limits["formula-near-points"];
-        if ((nearest is null || far) && NearestOfKind(batch, found) is var (kin, near) && (nearest is null || near > kinship))
-        {
-            (nearest, formula) = (Fit(kin, Printed(), batch), kin);
-        }
+        (FormulaFit Fit, FormulaRow Formula)? refusing = nearest is null ? null : (nearest, formula!);
+        return Refusing(refusing, kinship, batch, found, Printed) is { } best ? [Verdict(best.Formula, best.Fit, batch)] : [];
+    }
 
-        return nearest is null ? [] : [Verdict(formula!, nearest, batch)];
+    // The one that is told as nearest: of the complete ones, or of the dish's kind though it lacks a food.
+    private (FormulaFit Fit, FormulaRow Formula)? Refusing((FormulaFit Fit, FormulaRow Formula)? nearest, int kinship, Batch batch, (ulong Filled, int Foods)[] found, Func<ImmutableArray<PrintedLine>> printed)
+    {
+        // One that lacks a food may still be nearer than a complete one of another kind.
+        bool far = nearest is { } complete && kinship < 2 && complete.Fit.Faults.Length > _limits["formula-near-points"];
+        return (nearest is null || far) && NearestOfKind(batch, found) is var (kin, near) && (nearest is null || near > kinship)
+            ? (Fit(kin, printed(), batch), kin)
+            : nearest;
     }
 
     // What a few changes make the published recipe is nearest; else a salsa is nearer to a salsa than to a sauce that is also called one.

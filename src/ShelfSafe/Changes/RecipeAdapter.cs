@@ -14,6 +14,7 @@ namespace ShelfSafe.Changes;
 public sealed class RecipeAdapter
 {
     private const string Untitled = "Recipe";
+    private const int MostRounds = 6; // of treating or seasoning; each must bring a report nearer to its promise
 
     private readonly RecipeVetter _vetter;
     private readonly AdaptRules _rules;
@@ -145,25 +146,9 @@ public sealed class RecipeAdapter
             return null;
         }
 
-        VettingReport current = _vetter.Vet(editor.Draft.Print(), kitchen);
-        for (int round = 0; round < 6 && !editor.Log.IsStuck; round++)
+        if (!Treat(editor, kitchen))
         {
-            if (AdaptPromise.Method(current.Outcome).Length == 0)
-            {
-                return Failed(editor, current);
-            }
-
-            bool moved = editor.Treat(current);
-            if (editor.Log.IsStuck)
-            {
-                return null;
-            }
-
-            current = _vetter.Vet(editor.Draft.Print(), kitchen);
-            if (!moved)
-            {
-                break;
-            }
+            return null;
         }
 
         editor.Arrange(promised);
@@ -172,13 +157,36 @@ public sealed class RecipeAdapter
             return null;
         }
 
-        current = new HalfLiquid(_vetter, kitchen).Reach(editor, _vetter.Vet(editor.Draft.Print(), kitchen));
-        for (int round = 0; round < 6 && editor.Season(current); round++)
+        VettingReport current = new HalfLiquid(_vetter, kitchen).Reach(editor, _vetter.Vet(editor.Draft.Print(), kitchen));
+        for (int round = 0; round < MostRounds && editor.Season(current); round++)
         {
             current = _vetter.Vet(editor.Draft.Print(), kitchen);
         }
 
         return editor.Log.IsStuck || editor.TooMuchOut(promised) ? null : AdaptPromise.Keeps(promised, current) ? current : Failed(editor, current);
+    }
+
+    // Treats what the report names until nothing must change any more; false where no promise can be kept, of which the log tells the reason.
+    private bool Treat(DraftEditor editor, Kitchen kitchen)
+    {
+        bool moved = true;
+        for (int round = 0; round < MostRounds && moved; round++)
+        {
+            VettingReport current = _vetter.Vet(editor.Draft.Print(), kitchen);
+            if (AdaptPromise.Method(current.Outcome).Length == 0)
+            {
+                _ = Failed(editor, current);
+                return false;
+            }
+
+            moved = editor.Treat(current);
+            if (editor.Log.IsStuck)
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     // What still stands in the way is the reason; where nothing does, only the promise is missing.

@@ -71,9 +71,7 @@ internal sealed class ClauseScan(LineWordTable words, FoodCatalogue catalogue)
         string text = state.Text;
         for (int i = state.Start; i < state.End; i++)
         {
-            bool parts = text[i] is ',' or ';' or ':' || (text[i] is '\u2013' or '\u2014' or '-' or '.' && i > 0 && i + 1 < text.Length && text[i + 1] == ' ' && (text[i] == '.' || text[i - 1] == ' '))
-                || (text[i] == '/' && words.Is("jar-size", NumberScan.Word(text, i + 1, out _))); // "1 tsp salt/quart"
-            if (!parts || InHole(state, i))
+            if (!Parts(text, i) || InHole(state, i))
             {
                 continue;
             }
@@ -107,6 +105,11 @@ internal sealed class ClauseScan(LineWordTable words, FoodCatalogue catalogue)
             return;
         }
     }
+
+    // A sign that ends the food: a comma, a dash or point with blanks, "1 tsp salt/quart".
+    private bool Parts(string text, int i) => text[i] is ',' or ';' or ':'
+        || (text[i] is '\u2013' or '\u2014' or '-' or '.' && i > 0 && i + 1 < text.Length && text[i + 1] == ' ' && (text[i] == '.' || text[i - 1] == ' '))
+        || (text[i] == '/' && words.Is("jar-size", NumberScan.Word(text, i + 1, out _)));
 
     // Whether the words after a comma go on listing foods: "salt, pepper and thyme", "maple syrup, agave, or honey".
     private bool IsList(string tail)

@@ -6,22 +6,8 @@ internal sealed class FoodName(LineWordTable words, FoodCatalogue catalogue)
     /// <summary>The plain name of a phrase.</summary>
     public string Plain(string phrase, LineState state, FoodMatch match)
     {
-        List<string> kept = [];
         string bare = WithoutCompounds(phrase);
-        foreach (string word in WordFolding.Words(bare))
-        {
-            bool ground = word == "ground" && match.MayHave("ground");
-            if (ground || (!words.Is("filler", word) && !words.Is("size", word) && !words.Is("prep", word) && !char.IsDigit(word[0])))
-            {
-                kept.Add(word);
-            }
-        }
-
-        while (kept.Count > 1 && (kept[0] is "and" or "or" || kept[^1] is "and" or "or"))
-        {
-            kept.RemoveAt(kept[0] is "and" or "or" ? 0 : kept.Count - 1);
-        }
-
+        List<string> kept = Telling(bare, match);
         if (kept.Count == 0)
         {
             kept.AddRange(WordFolding.Words(phrase));
@@ -48,6 +34,27 @@ internal sealed class FoodName(LineWordTable words, FoodCatalogue catalogue)
             { } => name + " juice",
             null => name,
         };
+    }
+
+    // The words that tell a food: neither size, state nor cut, and no "and" at either end.
+    private List<string> Telling(string bare, FoodMatch match)
+    {
+        List<string> kept = [];
+        foreach (string word in WordFolding.Words(bare))
+        {
+            bool ground = word == "ground" && match.MayHave("ground");
+            if (ground || (!words.Is("filler", word) && !words.Is("size", word) && !words.Is("prep", word) && !char.IsDigit(word[0])))
+            {
+                kept.Add(word);
+            }
+        }
+
+        while (kept.Count > 1 && (kept[0] is "and" or "or" || kept[^1] is "and" or "or"))
+        {
+            kept.RemoveAt(kept[0] is "and" or "or" ? 0 : kept.Count - 1);
+        }
+
+        return kept;
     }
 
     // "free-range eggs", "bone-in thighs": folding parts the compound, and half of it would stay as a name.

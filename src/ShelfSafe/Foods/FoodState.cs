@@ -32,7 +32,13 @@ internal sealed class FoodState(FoodCatalogue catalogue)
             return wider;
         }
 
-        // "1 can black beans", "lemon juice, bottled": a word elsewhere in the line may name another food of the table.
+        return InState(line, phrase, alone, match, others)
+            ?? (state.Measures.Count > 0 && state.Measures[0].Unit == "can" && catalogue.IsKindOf("canned", phrase, out FoodMatch? tinned) ? tinned! : match);
+    }
+
+    // "1 can black beans", "lemon juice, bottled": a word elsewhere in the line may name another food of the table; null where none does for sure.
+    private FoodMatch? InState(string line, string phrase, bool alone, FoodMatch match, List<Alternative> others)
+    {
         foreach ((string word, string kind) in (ReadOnlySpan<(string, string)>)[("bottled", "bottled"), ("canned", "canned"), ("tinned", "canned"), ("dried", "dried"), ("frozen", "frozen"), ("ground", "ground"), ("smoked", "smoked"), ("bone-in", "bone-in"), ("minced", "minced"), ("powder", "powder")])
         {
             // In a line of several foods the word belongs to one of them only; there it must not make another one drier or more acid.
@@ -56,12 +62,7 @@ internal sealed class FoodState(FoodCatalogue catalogue)
             others.Add(new(Name(kind, phrase), special!, phrase));
         }
 
-        if (state.Measures.Count > 0 && state.Measures[0].Unit == "can" && catalogue.IsKindOf("canned", phrase, out FoodMatch? tinned))
-        {
-            return tinned!;
-        }
-
-        return match;
+        return null;
     }
 
     /// <summary>Plain words for a food in a state.</summary>

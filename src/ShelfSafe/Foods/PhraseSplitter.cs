@@ -86,19 +86,13 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
             return;
         }
 
-        string printed = phrase;
-
         if (FoodState.Named(phrase) is { } kind)
         {
-            // "1 fresh bay leaf or 2 dried": the other side names only the state of the same food.
-            if (catalogue.IsKindOf(kind, main, out FoodMatch? same) && !others.Exists(other => other.Match.Candidates.SequenceEqual(same!.Candidates)))
-            {
-                others.Add(new(FoodState.Name(kind, main), same!, printed));
-            }
-
+            AddState(others, kind, phrase, main);
             return;
         }
 
+        string printed = phrase;
         FoodMatch match = _states.Match(state, phrase, alone: true, []);
         string[] named = WordFolding.Words(main);
         if (match is Unidentified && named.Length > 1 && catalogue.IsExact(string.Join(' ', named[..^1]) + " " + phrase, out FoodMatch? front))
@@ -117,6 +111,15 @@ internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogu
             }
 
             others.Add(new(_names.Plain(phrase, state, match), match, printed));
+        }
+    }
+
+    // "1 fresh bay leaf or 2 dried": the other side names only the state of the same food.
+    private void AddState(List<Alternative> others, string kind, string printed, string main)
+    {
+        if (catalogue.IsKindOf(kind, main, out FoodMatch? same) && !others.Exists(other => other.Match.Candidates.SequenceEqual(same!.Candidates)))
+        {
+            others.Add(new(FoodState.Name(kind, main), same!, printed));
         }
     }
 

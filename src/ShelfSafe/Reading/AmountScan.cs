@@ -147,6 +147,12 @@ internal static class AmountScan
 
     private static int OneNumber(ReadOnlySpan<char> text, int at)
     {
+        int digits = DigitsEnd(text, at);
+        return digits > at ? digits : SpelledEnd(text, at);
+    }
+
+    private static int DigitsEnd(ReadOnlySpan<char> text, int at)
+    {
         int end = at;
         bool digit = false;
         while (end < text.Length)
@@ -163,11 +169,11 @@ internal static class AmountScan
             end++;
         }
 
-        if (end > at)
-        {
-            return end;
-        }
+        return end;
+    }
 
+    private static int SpelledEnd(ReadOnlySpan<char> text, int at)
+    {
         int word = at;
         if (at < text.Length && !_numberLetters.Contains(text[at]))
         {

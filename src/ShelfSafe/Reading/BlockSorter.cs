@@ -126,10 +126,7 @@ internal sealed class BlockSorter
         }
         else if (row.Breaks.Count > 0 && ParagraphLines.HasIngredientLines(row, trusted: false) && row.Breaks[0].Hard)
         {
-            foreach (MappedText line in ParagraphLines.AtBreaks(row))
-            {
-                AddIngredient(line);
-            }
+            AddIngredients(ParagraphLines.AtBreaks(row));
         }
         else
         {
@@ -169,10 +166,7 @@ internal sealed class BlockSorter
         }
         else if (RowSigns.EachCellIsFood(row))
         {
-            foreach (MappedText cell in row.Cells)
-            {
-                AddIngredient(cell);
-            }
+            AddIngredients(row.Cells);
         }
         else
         {
@@ -207,10 +201,7 @@ internal sealed class BlockSorter
         bool commas = !shape.IsVerb && !shape.IsTiming && ((trusted && RowSigns.IsShortList(text)) || ((foods || open) && row.Look.IsListOfAmounts));
         if (commas || labelled)
         {
-            foreach (MappedText line in ParagraphLines.AtCommas(row.Text))
-            {
-                AddIngredient(line, row.Label);
-            }
+            AddIngredients(ParagraphLines.AtCommas(row.Text), row.Label);
 
             return;
         }
@@ -263,6 +254,14 @@ internal sealed class BlockSorter
         else
         {
             AddIngredient(line);
+        }
+    }
+
+    private void AddIngredients(IEnumerable<MappedText> lines, string? label = null)
+    {
+        foreach (MappedText line in lines)
+        {
+            AddIngredient(line, label);
         }
     }
 

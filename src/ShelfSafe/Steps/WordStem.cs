@@ -49,7 +49,13 @@ internal static class WordStem
             word = word[..^1];
         }
 
-        length = word.Length;
+        return OfVerb(word);
+    }
+
+    // What the endings of a verb leave: "fried", "peeled", "skimming", "tie", "bake".
+    private static ReadOnlySpan<char> OfVerb(Span<char> word)
+    {
+        int length = word.Length;
         if (length > 4 && Ends(word, "ied"))
         {
             word[length - 3] = 'y';

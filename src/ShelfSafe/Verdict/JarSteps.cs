@@ -83,24 +83,32 @@ internal sealed class JarSteps
                 break; // what is done with the jar some other day
             }
 
-            ReadText read = _texts.Of(sentence.Text);
-            TextNote<PlacedWord?> other = filled is null ? _otherAfterFill : _other;
-            if (filled is null)
-            {
-                Filling filling = _filling.Of(read);
-                found[0] ??= Fact(Heated, sentence, filling.Heat);
-                filled = Fact(Filled, sentence, filling.At < 0 ? null : read.Placed[filling.At]);
-            }
-
-            if (filled is not null)
-            {
-                found[1] ??= Fact(OtherHeat, sentence, other.Of(read));
-                found[2] ??= Fact(Canner, sentence, _canner.Of(read));
-                found[3] ??= Fact(Pressure, sentence, _pressure.Of(read));
-            }
+            filled = Read(sentence, filled, found);
         }
 
         return [.. found.Prepend(filled).OfType<StepFact>()];
+    }
+
+    // Notes what a sentence tells; the fact that jars are filled once they are.
+    private StepFact? Read(StepSentence sentence, StepFact? filled, StepFact?[] found)
+    {
+        ReadText read = _texts.Of(sentence.Text);
+        TextNote<PlacedWord?> other = filled is null ? _otherAfterFill : _other;
+        if (filled is null)
+        {
+            Filling filling = _filling.Of(read);
+            found[0] ??= Fact(Heated, sentence, filling.Heat);
+            filled = Fact(Filled, sentence, filling.At < 0 ? null : read.Placed[filling.At]);
+        }
+
+        if (filled is not null)
+        {
+            found[1] ??= Fact(OtherHeat, sentence, other.Of(read));
+            found[2] ??= Fact(Canner, sentence, _canner.Of(read));
+            found[3] ??= Fact(Pressure, sentence, _pressure.Of(read));
+        }
+
+        return filled;
     }
 
     private Filling FillingOf(ReadText text)

@@ -51,16 +51,19 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
             kitchen)
         {
             KitchenNotes = reading.Notes,
-            OwnPack = (lead.Batch.Says("hot-pack"), lead.Batch.Says("raw-pack")) switch
-            {
-                (true, false) => "hot",
-                (false, true) => "raw",
-                _ => null,
-            },
+            OwnPack = OwnPack(lead.Batch),
             FreezerFirst = reading.FreezerFirst ? _freezer.Value.For([.. lead.Batch.InJar.Select(item => item.Food).OfType<FoodRow>()]) : [],
             UsableMethods = reading.Methods,
         };
     }
+
+    // The pack that the steps name; null where they name none or both.
+    private static string? OwnPack(Batch batch) => (batch.Says("hot-pack"), batch.Says("raw-pack")) switch
+    {
+        (true, false) => "hot",
+        (false, true) => "raw",
+        _ => null,
+    };
 
     private CategoryReport? Category(Dish dish)
     {

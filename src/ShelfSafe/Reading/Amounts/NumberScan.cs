@@ -33,19 +33,7 @@ internal static class NumberScan
             return false;
         }
 
-        value = Interval.Exactly(low);
-        int next = Skip(text, end);
-        int after = RangeSign(text, next);
-        if ((after > next || (after < text.Length && after > end && text[after - 1] == '~')) && TryNumber(text, after, out int highEnd, out double high) && high > low)
-        {
-            value = new(low, high);
-            end = highEnd;
-        }
-        else if (next < text.Length && text[next] == '+' && (next + 1 == text.Length || !char.IsDigit(text[next + 1])))
-        {
-            value = new(low, double.PositiveInfinity);
-            end = next + 1;
-        }
+        value = Upward(text, low, ref end);
 
         // "1 dozen", "2-3 dozen": the spelled-out numbers have counted theirs already.
         if (char.IsAsciiDigit(text[at]) && WordLook.At(text, Skip(text, end), out int dozenEnd) is "dozen" or "doz")
@@ -55,6 +43,26 @@ internal static class NumberScan
         }
 
         return true;
+    }
+
+    // What a number and the words behind it may be: "2", "2 to 3", "2+".
+    private static Interval Upward(string text, double low, ref int end)
+    {
+        int next = Skip(text, end);
+        int after = RangeSign(text, next);
+        if ((after > next || (after < text.Length && after > end && text[after - 1] == '~')) && TryNumber(text, after, out int highEnd, out double high) && high > low)
+        {
+            end = highEnd;
+            return new(low, high);
+        }
+
+        if (next < text.Length && text[next] == '+' && (next + 1 == text.Length || !char.IsDigit(text[next + 1])))
+        {
+            end = next + 1;
+            return new(low, double.PositiveInfinity);
+        }
+
+        return Interval.Exactly(low);
     }
 
     // "up to 4", "at most 4" and "no more than 4" reach from none to four, "at least 2" from two upward.
