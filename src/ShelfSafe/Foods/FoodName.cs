@@ -72,12 +72,10 @@ internal sealed class FoodName(LineWordTable words, FoodCatalogue catalogue)
     // "garlic clove", "celery stalk": the measure says it already.
     private string WithoutPart(string name, LineState state)
     {
-        foreach (string measure in (ReadOnlySpan<string>)[" clove", " stick", " stalk", " sprig", " meat"])
+        int blank = name.LastIndexOf(' ');
+        if (blank > 0 && words.Is("name-part", name.AsSpan(blank + 1)) && state.Measures is [{ Unit: not "each" }, ..] && catalogue.IsFood(name[..blank]))
         {
-            if (name.EndsWith(measure, StringComparison.Ordinal) && state.Measures is [{ Unit: not "each" }, ..] && catalogue.IsFood(name[..^measure.Length]))
-            {
-                name = name[..^measure.Length];
-            }
+            name = name[..blank];
         }
 
         bool counted = name.StartsWith("clove ", StringComparison.Ordinal) || name.StartsWith("amount ", StringComparison.Ordinal);

@@ -3,13 +3,17 @@ using ShelfSafe.Reading.Amounts;
 namespace ShelfSafe.Foods;
 
 /// <summary>Finds what a phrase means when a word elsewhere in its line tells the state: "lemon juice, bottled", "1 can black beans".</summary>
-internal sealed class FoodState(FoodCatalogue catalogue)
+internal sealed class FoodState(FoodCatalogue catalogue, LineWordTable words)
 {
     private static readonly Dictionary<string, string> StateWords = new(StringComparer.Ordinal)
     {
         ["dried"] = "dried", ["dry"] = "dried", ["dehydrated"] = "dried", ["fresh"] = "fresh", ["frozen"] = "frozen", ["canned"] = "canned", ["tinned"] = "canned", ["powder"] = "powder", ["powdered"] = "powder",
         ["ground"] = "ground", ["minced"] = "minced", ["smoked"] = "smoked", ["bottled"] = "bottled", ["cooked"] = "cooked",
     };
+
+    // Made when a line first needs them; of two threads both make the same.
+    private string[]? _wiped;
+    private string[]? _fresh;
 
     /// <summary>The state that a lone word names, or <see langword="null"/>.</summary>
     public static string? Named(string phrase) => StateWords.GetValueOrDefault(WordFolding.Key(phrase));
@@ -73,36 +77,14 @@ internal sealed class FoodState(FoodCatalogue catalogue)
         return kind == "powder" ? key + " powder" : kind + " " + key;
     }
 
-    private static bool IsDenied(string line, string word) =>
+    private bool IsDenied(string line, string word) =>
         (word == "dried" && IsWiped(line)) || (word == "bottled" && IsFresh(line) && !IsChoice(line, word)) || line.Contains("not " + word, StringComparison.Ordinal) || line.Contains("no " + word, StringComparison.Ordinal) || line.Contains("non-" + word, StringComparison.Ordinal) || line.Contains("un" + word, StringComparison.Ordinal);
 
     // "Washed and dried" is still fresh.
-    private static bool IsWiped(string line)
-    {
-        foreach (string wiped in (ReadOnlySpan<string>)["and dried", "& dried", "washed", "rinsed", "patted", "pat dry", "wiped", "scrubbed", "dried well", "dried off", "dried thoroughly", "dried with"])
-        {
-            if (line.Contains(wiped, StringComparison.Ordinal))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private bool IsWiped(string line) => Array.Exists(_wiped ??= [.. words.Of("state-wiped")], wiped => line.Contains(wiped, StringComparison.Ordinal));
 
     // "Fresh squeezed, so much nicer than bottled": the word is only named beside.
-    private static bool IsFresh(string line)
-    {
-        foreach (string fresh in (ReadOnlySpan<string>)["fresh", "squeezed", "homemade", "home-made", "than bottled", "of bottled", "of the bottled", "if bottled"])
-        {
-            if (line.Contains(fresh, StringComparison.Ordinal))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private bool IsFresh(string line) => Array.Exists(_fresh ??= [.. words.Of("state-fresh")], fresh => line.Contains(fresh, StringComparison.Ordinal));
 
     private static bool IsChoice(string line, string word) =>
         line.Contains("or " + word, StringComparison.Ordinal) || line.Contains(word + " or ", StringComparison.Ordinal) || line.Contains("/" + word, StringComparison.Ordinal) || line.Contains(word + "/", StringComparison.Ordinal) || IsMeasuredChoice(line, word);

@@ -6,7 +6,7 @@ namespace ShelfSafe.Foods;
 /// <summary>Splits the food phrase of a line at "and", "or", commas and slashes where each side is a food.</summary>
 internal sealed class PhraseSplitter(LineWordTable words, FoodCatalogue catalogue)
 {
-    private readonly FoodState _states = new(catalogue);
+    private readonly FoodState _states = new(catalogue, words);
     private readonly FoodName _names = new(words, catalogue);
 
     // "A roll soaked in milk" brings the milk too; soaking water is poured away.
