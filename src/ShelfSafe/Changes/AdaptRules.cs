@@ -35,11 +35,15 @@ internal sealed class AdaptRules
             .Concat(pack.Tables.Foods.Select(food => (Food: food.Id, Words: food.Name)))
             .Where(name => !name.Words.Contains(' ', StringComparison.Ordinal))
             .ToLookup(name => name.Food, name => name.Words, StringComparer.Ordinal);
+        Words = new(pack.Tables.Lists);
         LargestShareOut = pack.Tables.Limits["largest-share-left-out"];
     }
 
     /// <summary>Above this share of the batch, 0 to 1, what is left is another dish.</summary>
     public double LargestShareOut { get; }
+
+    /// <summary>The words by which sentences are cut and put in order.</summary>
+    public AdaptWords Words { get; }
 
     /// <summary>What to do about a rule; a rule without a row leads to the freezer.</summary>
     public AdaptRow this[string rule] => _rows.GetValueOrDefault(rule, _other);
@@ -79,7 +83,7 @@ internal sealed class AdaptRules
             .Where(food => !kept.Contains(food) && (groups.Contains(food.Group) || food.Traits.Any(traits.Contains)))
             .SelectMany(food => _names[food.Id])
             .Concat(groups.SelectMany(group => group.Split('-')).Where(word => word is not ("fresh" or "dried" or "other")))
-            .Where(word => word is not ("fat" or "grease" or "dripping")) // "drain off the fat" speaks of what the meat gives
+            .Where(word => !Words.Rendered.Contains(word)) // "drain off the fat" speaks of what the meat gives
             .Except(stays.SelectMany(entry => Mentions.Words(entry.Food)), StringComparer.Ordinal);
     }
 

@@ -148,7 +148,7 @@ internal sealed class AddedSteps(AdaptRules rules, Draft draft, AdaptLog log)
     {
         if (report.Findings.Any(finding => finding is { Rule: "fat", Ingredient: null, Level: >= FindingLevel.Change } && finding.Places.All(place => !draft.StepAt.ContainsKey(place.Line))))
         {
-            int jars = draft.Steps.FindIndex(step => step is { Section: DraftSection.Method, Place: DraftPlace.Kept } && JarOrder.Begins(step));
+            int jars = draft.Steps.FindIndex(step => step is { Section: DraftSection.Method, Place: DraftPlace.Kept } && JarOrder.Begins(step, rules.Words));
             int end = draft.Steps.FindLastIndex(step => step.Section == DraftSection.Method) + 1;
             draft.Steps.Insert(jars < 0 ? end : jars, new(rules["@skim"].Step, DraftSection.Method, added: true));
             log.Change("step", rules["@skim"].Step, string.Empty, "@skim");

@@ -10,16 +10,6 @@ namespace ShelfSafe.Changes;
 /// </remarks>
 internal static class ClauseCut
 {
-    private static readonly HashSet<string> Verbs = new(StringComparer.Ordinal)
-    {
-        "add", "arrange", "boil", "bring", "brown", "chill", "coat", "combine", "cook", "cool", "cover", "discard", "drain", "dredge", "drop", "dust",
-        "fold", "fry", "heat", "leave", "let", "lift", "lower", "melt", "mix", "place", "pour", "put", "raise", "reduce", "remove", "return", "roll",
-        "saute", "sauté", "scrape", "sear", "season", "set", "shake", "simmer", "skim", "soften", "sprinkle", "stir", "strain", "sweat", "take", "tip",
-        "toss", "transfer", "turn", "warm", "whisk",
-    };
-
-    // What wraps the food that stays in food that goes.
-    private static readonly HashSet<string> Coating = new(StringComparer.Ordinal) { "coat", "dip", "dredge", "dust", "roll", "shake", "toss", "turn" };
     private static readonly HashSet<string> Pronouns = new(StringComparer.Ordinal) { "it", "them", "this", "these", "that" };
 
     // "Brown the beef" against "brown sugar".
@@ -28,14 +18,14 @@ internal static class ClauseCut
     private readonly record struct Clause(int First, int End);
 
     /// <summary>Whether a clause begins at a word.</summary>
-    public static bool IsVerb(List<WordToken> tokens, int at) => at < tokens.Count && Verbs.Contains(tokens[at].Plain)
+    public static bool IsVerb(List<WordToken> tokens, int at, AdaptWords words) => at < tokens.Count && words.Verbs.Contains(tokens[at].Plain)
         && (tokens[at].Plain != "brown" || at + 1 == tokens.Count || AfterBrown.Contains(tokens[at + 1].Plain));
 
     /// <summary>The sentence without the clauses, or <see langword="null"/> where none can be cut.</summary>
     public static string? Without(string sentence, Mentions mentions)
     {
         List<WordToken> tokens = WordToken.Cut(sentence);
-        List<Clause> clauses = Clauses(sentence, tokens);
+        List<Clause> clauses = Clauses(sentence, tokens, mentions.Known);
         List<string> kept = [];
         string? thing = null; // what "it" stands for after a clause that was cut; empty where that is gone as well
         foreach (Clause clause in clauses)
@@ -71,7 +61,7 @@ internal static class ClauseCut
     {
         List<WordToken> tokens = WordToken.Cut(sentence);
         bool coats = false;
-        foreach (Clause clause in Clauses(sentence, tokens))
+        foreach (Clause clause in Clauses(sentence, tokens, mentions.Known))
         {
             List<WordToken> own = tokens[clause.First..clause.End];
             bool coated = own.Exists(token => mentions.IsGone(token.Word)) && Coated(sentence, own, mentions) is not null;
@@ -93,7 +83,7 @@ internal static class ClauseCut
         return pronoun >= 0 && !tokens[..pronoun].Exists(token => mentions.IsKept(token.Word));
     }
 
-    private static List<Clause> Clauses(string text, List<WordToken> tokens)
+    private static List<Clause> Clauses(string text, List<WordToken> tokens, AdaptWords words)
     {
         List<Clause> clauses = [];
         int first = 0;
@@ -106,7 +96,7 @@ internal static class ClauseCut
             }
 
             bool parted = end < at || WordToken.Gap(text, tokens, at).Trim() is "," or ";";
-            if (parted && end > first && IsVerb(tokens, at))
+            if (parted && end > first && IsVerb(tokens, at, words))
             {
                 clauses.Add(new(first, end));
                 first = at;
@@ -121,7 +111,7 @@ internal static class ClauseCut
     private static string? Coated(string text, List<WordToken> own, Mentions mentions)
     {
         int lead = own.FindIndex(token => token.Plain is "in" or "with");
-        bool shape = lead > 1 && Coating.Contains(own[0].Plain)
+        bool shape = lead > 1 && mentions.Known.Coating.Contains(own[0].Plain)
             && own[1..lead].TrueForAll(token => !mentions.IsGone(token.Word) && !Pronouns.Contains(token.Plain))
             && own[(lead + 1)..].TrueForAll(token => !mentions.IsKept(token.Word));
         return shape ? text[own[1].Start..own[lead - 1].End] : null;

@@ -76,7 +76,7 @@ internal sealed class DraftEditor
     /// <returns>Whether anything was moved.</returns>
     public bool KeepForTable(VettingReport copy)
     {
-        ImmutableArray<DraftLine> lines = TableFoods.Of(Draft, copy);
+        ImmutableArray<DraftLine> lines = TableFoods.Of(Draft, copy, _rules.Words);
         foreach (DraftLine line in lines)
         {
             line.Place = DraftPlace.Serving;
@@ -147,7 +147,7 @@ internal sealed class DraftEditor
                 finding.Places.Select(place => steps.GetValueOrDefault(place.Line)).OfType<DraftStep>().ToList().ForEach(_steps.Thin);
                 break; // see Leave
             case "acid":
-                if (!PublishedAcid.Add(Draft, Log.Changes, report, row))
+                if (!PublishedAcid.Add(Draft, Log.Changes, report, row, _rules.Words))
                 {
                     Log.Give(finding);
                 }

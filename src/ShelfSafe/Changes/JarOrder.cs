@@ -10,22 +10,7 @@ namespace ShelfSafe.Changes;
 /// </remarks>
 internal sealed class JarOrder(AdaptRules rules, Draft draft, List<AdaptChange> changes)
 {
-    private static readonly HashSet<string> Filling = new(StringComparer.Ordinal) { "fill", "ladle", "pack", "spoon", "pour", "put", "transfer", "divide", "funnel", "pot" };
-    private static readonly HashSet<string> Closing = new(StringComparer.Ordinal) { "lid", "cap", "rim", "ring", "band", "screw", "seal", "close" };
-    private static readonly HashSet<string> Processing = new(StringComparer.Ordinal) { "canner", "process", "processing", "canning" };
-    private static readonly HashSet<string> Heating = new(StringComparer.Ordinal) { "boil", "boiled", "simmer" };
-    private static readonly HashSet<string> Readying = new(StringComparer.Ordinal) { "sterilise", "sterilize", "wash", "warm", "prepare", "ready", "scald", "rinse" };
-    private static readonly HashSet<string> Following = new(StringComparer.Ordinal) { "cool", "cooling", "label", "store", "keep", "check", "remove", "lift", "take", "rest", "stand" };
-
-    // All that a sentence may say if the published steps are to stand in its place.
-    private static readonly HashSet<string> Plain = new(StringComparer.Ordinal)
-    {
-        "a", "an", "the", "and", "or", "in", "into", "to", "on", "of", "with", "by", "for", "at", "it", "them", "their", "its", "each", "all", "then", "up", "until", "off", "while", "still", "over",
-        "jar", "hot", "clean", "sterilised", "sterilized", "warm", "half", "pint", "quart", "boiling", "preserving", "canning", "glass", "mason", "small", "large",
-        "leave", "leaving", "inch", "headspace", "space", "remove", "air", "bubble", "wipe", "clean", "damp", "cloth", "fingertip", "finger", "tight", "tightly", "firmly", "apply", "adjust",
-        "water", "bath", "pressure", "minute", "hour", "pound", "psi", "lb", "dial", "weighted", "gauge", "published", "time", "process", "usual", "full", "high",
-        "jam", "jelly", "chutney", "relish", "sauce", "soup", "stew", "broth", "stock", "juice", "syrup", "brine", "liquid", "mixture", "fruit", "vegetable", "food", "content", "top", "solid", "piece", "drained", "can",
-    };
+    private readonly AdaptWords _words = rules.Words;
 
     /// <summary>Arranges the steps of the draft.</summary>
     /// <param name="stays">Words of the foods that stay in the jar.</param>
@@ -34,14 +19,14 @@ internal sealed class JarOrder(AdaptRules rules, Draft draft, List<AdaptChange> 
     public void Arrange(IReadOnlySet<string> stays, bool soup, Action<DraftStep> ask)
     {
         List<DraftStep> own = [.. draft.Steps.Where(step => step is { Section: DraftSection.Method, Place: not DraftPlace.Serving, Added: false })];
-        int first = own.FindIndex(Begins);
+        int first = own.FindIndex(step => Begins(step, _words));
         List<DraftStep> fill = [];
         List<DraftStep> after = [];
         bool closed = false;
         foreach (DraftStep step in first < 0 ? [] : own.Skip(first))
         {
-            bool fills = Fills(step);
-            bool closes = Says(step, Processing) || (Says(step, Closing) && !Follows(step));
+            bool fills = Fills(step, _words);
+            bool closes = Says(step, _words.Processing) || (Says(step, _words.Closing) && !Follows(step));
             if (step.Place == DraftPlace.Out)
             {
                 closed |= closes; // taken out already, and yet it tells where the jars are closed
@@ -69,18 +54,18 @@ internal sealed class JarOrder(AdaptRules rules, Draft draft, List<AdaptChange> 
     }
 
     /// <summary>Whether the work at the jar begins with this sentence; to have the jars ready is no filling.</summary>
-    public static bool Begins(DraftStep step) => !Says(step, Readying)
-        && (Fills(step) || Says(step, Processing) || (Says(step, Closing) && (AddedSteps.Says(step, "jar") || AddedSteps.Says(step, "rim"))));
+    public static bool Begins(DraftStep step, AdaptWords words) => !Says(step, words.Readying)
+        && (Fills(step, words) || Says(step, words.Processing) || (Says(step, words.Closing) && (AddedSteps.Says(step, "jar") || AddedSteps.Says(step, "rim"))));
 
     /// <summary>Whether the sentence speaks of nothing but the jars and food that stays, so that the published steps can stand in its place.</summary>
-    public static bool IsPlain(DraftStep step, IReadOnlySet<string> stays)
+    public static bool IsPlain(DraftStep step, IReadOnlySet<string> stays, AdaptWords words)
     {
         bool closed = false;
         foreach (string word in Mentions.Words(step.Text))
         {
-            closed |= Closing.Contains(word);
-            bool plain = Plain.Contains(word) || Filling.Contains(word) || Closing.Contains(word) || Processing.Contains(word) || stays.Contains(word) || word.All(char.IsDigit)
-                || (closed && Heating.Contains(word)); // "put on the lids and boil them" heats the jars; "boil it and put on the lids" the food
+            closed |= words.Closing.Contains(word);
+            bool plain = words.JarWords.Contains(word) || words.Filling.Contains(word) || words.Closing.Contains(word) || words.Processing.Contains(word) || stays.Contains(word) || word.All(char.IsDigit)
+                || (closed && words.Heating.Contains(word)); // "put on the lids and boil them" heats the jars; "boil it and put on the lids" the food
             if (!plain)
             {
                 return false;
@@ -90,15 +75,15 @@ internal sealed class JarOrder(AdaptRules rules, Draft draft, List<AdaptChange> 
         return true;
     }
 
-    private static bool Fills(DraftStep step) => AddedSteps.Says(step, "jar") && Says(step, Filling);
+    private static bool Fills(DraftStep step, AdaptWords words) => AddedSteps.Says(step, "jar") && Says(step, words.Filling);
 
-    private static bool Follows(DraftStep step) => Says(step, Following) && !Says(step, Processing) && !AddedSteps.Says(step, "bubble");
+    private bool Follows(DraftStep step) => Says(step, _words.Following) && !Says(step, _words.Processing) && !AddedSteps.Says(step, "bubble");
 
-    private static bool Says(DraftStep step, HashSet<string> words) => Mentions.Words(step.Text).Any(words.Contains);
+    private static bool Says(DraftStep step, RuleList words) => Mentions.Words(step.Text).Any(words.Contains);
 
     private void TakeOver(DraftStep step, IReadOnlySet<string> stays, Action<DraftStep> ask)
     {
-        if (!IsPlain(step, stays))
+        if (!IsPlain(step, stays, _words))
         {
             ask(step);
             return;
@@ -111,7 +96,7 @@ internal sealed class JarOrder(AdaptRules rules, Draft draft, List<AdaptChange> 
 
     private void Rebuild(List<DraftStep> fill, List<DraftStep> after)
     {
-        if (fill.Exists(Fills))
+        if (fill.Exists(step => Fills(step, _words)))
         {
             foreach (DraftStep added in draft.Steps.FindAll(step => step.Part == JarPart.Fill))
             {

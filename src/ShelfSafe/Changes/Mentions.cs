@@ -7,33 +7,19 @@ namespace ShelfSafe.Changes;
 /// <summary>Whether a sentence speaks of food that goes, of food that stays, or of both.</summary>
 internal sealed class Mentions
 {
-    // Words for several foods at once: they may mean one that stays.
-    private static readonly HashSet<string> Several = new(StringComparer.Ordinal)
-    {
-        "meat", "vegetable", "bean", "fish", "everything", "all", "rest", "remaining", "ingredient", "other", "bone", "piece",
-        "fat", "grease", "dripping", "liquid", "skin", "foam", "scum",
-    };
-
-    private static readonly HashSet<string> Rendered = new(StringComparer.Ordinal) { "fat", "grease", "dripping" };
-    private static readonly HashSet<string> Adding = new(StringComparer.Ordinal) { "add", "tip", "drop", "fold", "sprinkle", "scatter" };
-    private static readonly HashSet<string> AddingIn = new(StringComparer.Ordinal) { "stir", "whisk", "mix", "beat", "pour", "put" };
-
-    // What may be added without standing in the list: it is no food of its own, or the jar holds it anyway.
-    private static readonly HashSet<string> Free = new(StringComparer.Ordinal)
-    {
-        "water", "salt", "pepper", "seasoning", "spice", "herb", "broth", "stock", "lid", "heat",
-    };
-
     private readonly HashSet<string> _gone = new(StringComparer.Ordinal);
     private readonly HashSet<string> _stays = new(StringComparer.Ordinal);
     private readonly HashSet<(string, string)> _phrases = [];
-    private readonly HashSet<string> _several = new(Several, StringComparer.Ordinal);
+    private readonly HashSet<string> _several;
 
     /// <summary>Collects the words of both sides.</summary>
     /// <param name="gone">Plain food words of what goes.</param>
     /// <param name="stays">Plain food words of what stays.</param>
-    public Mentions(IEnumerable<string> gone, IEnumerable<string> stays)
+    /// <param name="known">Words that mean several foods, add one or need not stand in the list.</param>
+    public Mentions(IEnumerable<string> gone, IEnumerable<string> stays, AdaptWords known)
     {
+        Known = known;
+        _several = new(known.Several.Words, StringComparer.Ordinal);
         HashSet<string> plain = new(StringComparer.Ordinal);
         HashSet<string> parts = new(StringComparer.Ordinal);
         foreach (string[] food in stays.Select(food => Words(food).ToArray()).Where(words => words.Length > 0))
@@ -46,12 +32,15 @@ internal sealed class Mentions
         foreach (string[] food in gone.Select(food => Words(food).ToArray()).Where(words => words.Length > 0))
         {
             // With plain pepper in the jar, "pepper" means that, and only "cayenne pepper" what goes. "Bacon grease" is not all grease.
-            _ = food.Length > 1 && (plain.Contains(food[^1]) || Rendered.Contains(food[^1])) ? _phrases.Add((food[^2], food[^1])) : _gone.Add(food[^1]);
+            _ = food.Length > 1 && (plain.Contains(food[^1]) || known.Rendered.Contains(food[^1])) ? _phrases.Add((food[^2], food[^1])) : _gone.Add(food[^1]);
         }
 
         // "Beef" may be short for the "beef chuck" that stays, but not where beef itself goes.
         _stays.UnionWith(parts.Except(_gone));
     }
+
+    /// <summary>The words by which sentences are cut.</summary>
+    public AdaptWords Known { get; }
 
     /// <summary>The words of what goes, or of what goes to one place alone, against those of what stays.</summary>
     /// <param name="entries">The foods of each line.</param>
@@ -63,7 +52,7 @@ internal sealed class Mentions
         KeyValuePair<DraftLine, ImmutableArray<IngredientReport>>[] gone = [.. entries.Where(pair => !ownServing.Contains(pair.Key) && (only is null ? pair.Key.Place != DraftPlace.Kept : pair.Key.Place == only))];
         KeyValuePair<DraftLine, ImmutableArray<IngredientReport>>[] stays = [.. entries.Where(pair => pair.Key.Place == DraftPlace.Kept)];
         string[] kin = [.. rules.Kin(gone.SelectMany(pair => pair.Value), [.. stays.SelectMany(pair => pair.Value)])];
-        Mentions mentions = new(gone.SelectMany(Foods).Concat(kin), stays.SelectMany(Foods));
+        Mentions mentions = new(gone.SelectMany(Foods).Concat(kin), stays.SelectMany(Foods), rules.Words);
         mentions._several.ExceptWith(rules.NoneOf([.. stays.SelectMany(pair => pair.Value)]));
         return mentions;
     }
@@ -101,8 +90,8 @@ internal sealed class Mentions
     public bool AddsUnnamed(string sentence)
     {
         string[] words = [.. Words(sentence)];
-        bool adds = words.Any(Adding.Contains) || words.Zip(words.Skip(1)).Any(pair => AddingIn.Contains(pair.First) && pair.Second == "in");
-        return _gone.Count > 0 && adds && !words.Any(word => IsKept(word) || Free.Contains(word));
+        bool adds = words.Any(Known.Adding.Contains) || words.Zip(words.Skip(1)).Any(pair => Known.AddingIn.Contains(pair.First) && pair.Second == "in");
+        return _gone.Count > 0 && adds && !words.Any(word => IsKept(word) || Known.Free.Contains(word));
     }
 
     /// <summary>Folded singular words of a sentence.</summary>

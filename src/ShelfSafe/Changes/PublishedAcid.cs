@@ -7,7 +7,7 @@ namespace ShelfSafe.Changes;
 internal static class PublishedAcid
 {
     /// <summary>Adds it once; answers <see langword="false"/> where no row of a plain pack names it.</summary>
-    public static bool Add(Draft draft, List<AdaptChange> changes, VettingReport report, AdaptRow row)
+    public static bool Add(Draft draft, List<AdaptChange> changes, VettingReport report, AdaptRow row, AdaptWords words)
     {
         if (changes.Exists(change => change.Kind == "acid"))
         {
@@ -21,7 +21,7 @@ internal static class PublishedAcid
         }
 
         draft.Lines.Add(new($"{acid[..end]} for each pint jar", null, -1));
-        int fill = draft.Steps.FindIndex(step => step is { Section: DraftSection.Method, Place: DraftPlace.Kept } && JarOrder.Begins(step));
+        int fill = draft.Steps.FindIndex(step => step is { Section: DraftSection.Method, Place: DraftPlace.Kept } && JarOrder.Begins(step, words));
         string[] jars = [.. report.ProcessAfterChanges.Where(line => line.AcidAddition?.Contains(" or ", StringComparison.Ordinal) == true)
             .DistinctBy(line => line.Jar)
             .Select(line => $"{line.AcidAddition![..line.AcidAddition!.IndexOf(" or ", StringComparison.Ordinal)]} into each {line.Jar} jar")];

@@ -7,12 +7,6 @@ namespace ShelfSafe.Changes;
 /// </remarks>
 internal static class SentenceCut
 {
-    private static readonly HashSet<string> Describing = new(StringComparer.Ordinal)
-    {
-        "the", "a", "an", "some", "little", "your", "of", "chopped", "diced", "sliced", "crushed", "minced", "grated", "dried", "fresh", "large", "small",
-        "medium", "plain", "olive", "vegetable", "sunflower", "hot", "cold", "cooked", "uncooked", "remaining", "half", "rest",
-    };
-
     private static readonly HashSet<string> Leads = new(StringComparer.Ordinal) { "in", "with", "using", "to" };
     private static readonly HashSet<string> Follows = new(StringComparer.Ordinal) { "until", "for", "over", "in", "on", "then", "to", "at", "while", "till" };
 
@@ -45,7 +39,7 @@ internal static class SentenceCut
 
     private static string? Once(string text, List<WordToken> tokens, int first, int at, Mentions mentions)
     {
-        while (first > 0 && WordToken.Gap(text, tokens, first) == " " && Describing.Contains(tokens[first - 1].Word))
+        while (first > 0 && WordToken.Gap(text, tokens, first) == " " && mentions.Known.Describing.Contains(tokens[first - 1].Word))
         {
             first--;
         }
@@ -53,7 +47,7 @@ internal static class SentenceCut
         string before = first > 0 ? WordToken.Gap(text, tokens, first) : string.Empty;
         string after = at + 1 < tokens.Count ? WordToken.Gap(text, tokens, at + 1) : text[tokens[at].End..];
         string next = at + 1 < tokens.Count ? tokens[at + 1].Word : string.Empty;
-        if (first > 0 && before == " " && Leads.Contains(tokens[first - 1].Word) && (after.Length == 0 || after[0] is '.' or ',' or ';' || Follows.Contains(next) || (next == "and" && ClauseCut.IsVerb(tokens, at + 2))))
+        if (first > 0 && before == " " && Leads.Contains(tokens[first - 1].Word) && (after.Length == 0 || after[0] is '.' or ',' or ';' || Follows.Contains(next) || (next == "and" && ClauseCut.IsVerb(tokens, at + 2, mentions.Known))))
         {
             return WordToken.Join(text[..tokens[first - 1].Start], text[tokens[at].End..]);
         }
@@ -86,7 +80,7 @@ internal static class SentenceCut
                 return true;
             }
 
-            if (!Describing.Contains(tokens[i].Word) || (i + 1 < tokens.Count && WordToken.Gap(text, tokens, i + 1) != " "))
+            if (!mentions.Known.Describing.Contains(tokens[i].Word) || (i + 1 < tokens.Count && WordToken.Gap(text, tokens, i + 1) != " "))
             {
                 return false;
             }

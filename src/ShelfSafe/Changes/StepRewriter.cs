@@ -7,9 +7,6 @@ namespace ShelfSafe.Changes;
 /// <summary>Lets the sentences of the steps follow the foods they speak of: out of the jar, to serving day, or cut to what stays.</summary>
 internal sealed class StepRewriter(AdaptRules rules, Draft draft, AdaptLog log, Dictionary<DraftLine, ImmutableArray<IngredientReport>> entries, HashSet<DraftLine> ownServing)
 {
-    // A sentence that begins so is about the table, whatever it names.
-    private static readonly HashSet<string> Serving = new(StringComparer.Ordinal) { "serve", "plate", "garnish" };
-
     private static readonly string[] Thickeners = ["thickener", "dairy", "coconut-milk"];
 
     /// <summary>Words of foods that came into the list; a step that names one no longer speaks of what went.</summary>
@@ -21,8 +18,8 @@ internal sealed class StepRewriter(AdaptRules rules, Draft draft, AdaptLog log, 
     /// <summary>Moves the steps of what the recipe itself keeps for serving, where they speak of nothing else; any other stays as it is.</summary>
     public void MoveOwnServing()
     {
-        Mentions own = new(entries.Where(pair => ownServing.Contains(pair.Key)).SelectMany(Mentions.Foods), entries.Where(pair => pair.Key.Place == DraftPlace.Kept).SelectMany(Mentions.Foods));
-        foreach (DraftStep step in draft.Steps.Where(step => step.Section == DraftSection.Method && (own.NamesGone(step.Text) || Serving.Contains(Mentions.Words(step.Text).FirstOrDefault(string.Empty))) && !own.NamesKept(step.Text)))
+        Mentions own = new(entries.Where(pair => ownServing.Contains(pair.Key)).SelectMany(Mentions.Foods), entries.Where(pair => pair.Key.Place == DraftPlace.Kept).SelectMany(Mentions.Foods), rules.Words);
+        foreach (DraftStep step in draft.Steps.Where(step => step.Section == DraftSection.Method && (own.NamesGone(step.Text) || rules.Words.Serving.Contains(Mentions.Words(step.Text).FirstOrDefault(string.Empty))) && !own.NamesKept(step.Text)))
         {
             step.Place = DraftPlace.Serving;
         }
@@ -38,7 +35,7 @@ internal sealed class StepRewriter(AdaptRules rules, Draft draft, AdaptLog log, 
 
         Mentions mentions = Mentioned();
         string[] kept = [.. mentions.Kept(step.Text)];
-        if (kept.Length == 0 || (row.Treatment == "method" && (JarOrder.IsPlain(step, Staying()) || kept.All(static word => word == "water"))))
+        if (kept.Length == 0 || (row.Treatment == "method" && (JarOrder.IsPlain(step, Staying(), rules.Words) || kept.All(static word => word == "water"))))
         {
             Go(step, row, sources);
         }
@@ -62,7 +59,7 @@ internal sealed class StepRewriter(AdaptRules rules, Draft draft, AdaptLog log, 
                 AdaptRow row = rules[Mentioned(DraftPlace.Serving).NamesGone(step.Text) ? "@sentence" : "@sentence-out"];
                 Go(step, row, rules.Sources(row));
             }
-            else if (Serving.Contains(Mentions.Words(step.Text).First()))
+            else if (rules.Words.Serving.Contains(Mentions.Words(step.Text).First()))
             {
                 Go(step, rules["@sentence"], rules.Sources(rules["@sentence"]));
             }
@@ -107,7 +104,7 @@ internal sealed class StepRewriter(AdaptRules rules, Draft draft, AdaptLog log, 
     private bool Thinned(DraftStep step)
     {
         bool thin = entries.Any(pair => pair.Key.Place != DraftPlace.Kept && !ownServing.Contains(pair.Key) && pair.Value.Any(entry => entry.Traits.Any(trait => Thickeners.Contains(trait, StringComparer.Ordinal))));
-        if (!thin || ThickeningCut.Without(step.Text) is not { } shorter || Mentioned().NamesGone(shorter))
+        if (!thin || ThickeningCut.Without(step.Text, rules.Words) is not { } shorter || Mentioned().NamesGone(shorter))
         {
             return false;
         }

@@ -10,31 +10,21 @@ namespace ShelfSafe.Changes;
 /// </remarks>
 internal static class TableFoods
 {
-    private static readonly HashSet<string> Serving = new(StringComparer.Ordinal) { "serve", "enjoy", "garnish", "plate" };
-    private static readonly HashSet<string> Beside = new(StringComparer.Ordinal) { "with", "alongside", "garnish" };
-
-    // A step that says so may mean any food of the list.
-    private static readonly HashSet<string> Unnamed = new(StringComparer.Ordinal)
-    {
-        "everything", "all", "rest", "remaining", "ingredient", "other", "else", "vegetable", "veg", "veggie", "produce", "fruit", "herb",
-        "meat", "fish", "bean", "green", "root", "cheese", "topping", "aromatic", "seafood", "half",
-    };
-
     /// <summary>The lines of the draft that wait for the table.</summary>
     /// <param name="draft">The draft, as it was printed for the report.</param>
     /// <param name="copy">The report on it.</param>
-    public static ImmutableArray<DraftLine> Of(Draft draft, VettingReport copy)
+    /// <param name="known">Words of serving.</param>
+    public static ImmutableArray<DraftLine> Of(Draft draft, VettingReport copy, AdaptWords known)
     {
         string[][] steps = [.. draft.Steps.Where(step => step is { Section: DraftSection.Method, Place: DraftPlace.Kept }).Select(step => Mentions.Words(step.Text).ToArray()).Where(words => words.Length > 0)];
-        HashSet<string> table = [.. steps.Where(IsServing).SelectMany(words => words.SkipWhile(word => !Beside.Contains(word)))];
-        HashSet<string> pot = [.. steps.Where(words => !IsServing(words)).SelectMany(words => words).Concat(steps.Where(IsServing).SelectMany(words => words.TakeWhile(word => !Beside.Contains(word))))];
+        bool Serves(string[] words) => known.Table.Contains(words[0]);
+        HashSet<string> table = [.. steps.Where(Serves).SelectMany(words => words.SkipWhile(word => !known.Beside.Contains(word)))];
+        HashSet<string> pot = [.. steps.Where(words => !Serves(words)).SelectMany(words => words).Concat(steps.Where(Serves).SelectMany(words => words.TakeWhile(word => !known.Beside.Contains(word))))];
         HashSet<string> named = [.. Named(copy)];
-        return table.Count == 0 || pot.Any(word => Unnamed.Contains(word) && !named.Contains(word))
+        return table.Count == 0 || pot.Any(word => known.Unnamed.Contains(word) && !named.Contains(word))
             ? []
             : [.. draft.LineAt.Where(pair => pair.Value.Place == DraftPlace.Kept && IsAtTable([.. copy.Ingredients.Where(entry => entry.Line == pair.Key)], table, pot)).Select(pair => pair.Value)];
     }
-
-    private static bool IsServing(string[] words) => Serving.Contains(words[0]);
 
     // "The beans" where the list has beans: that names them.
     private static IEnumerable<string> Named(VettingReport copy) => copy.Ingredients.SelectMany(entry => Mentions.Words(entry.Food));

@@ -3,23 +3,21 @@ namespace ShelfSafe.Changes;
 /// <summary>Takes "until the sauce has thickened" out of a sentence: without the food that thickens, the liquid stays thin.</summary>
 internal static class ThickeningCut
 {
-    private static readonly HashSet<string> Thick = new(StringComparer.Ordinal) { "thick", "thicken", "thickens", "thickened", "thicker" };
     private static readonly HashSet<string> Degrees = new(StringComparer.Ordinal) { "slightly", "nicely", "well", "little", "bit", "a", "lightly", "has", "have", "is", "are", "becomes", "gets", "starts", "begins", "to", "up" };
-    private static readonly HashSet<string> Liquids = new(StringComparer.Ordinal) { "sauce", "gravy", "liquid", "soup", "stew", "broth", "mixture", "juice", "juices", "curry", "it" };
     private static readonly HashSet<string> Begins = new(StringComparer.Ordinal) { "until", "till", "and" };
 
     /// <summary>The sentence without it, or <see langword="null"/> where it says nothing of the kind, or more.</summary>
-    public static string? Without(string sentence)
+    public static string? Without(string sentence, AdaptWords words)
     {
         List<WordToken> tokens = WordToken.Cut(sentence);
-        int thick = tokens.FindIndex(token => Thick.Contains(token.Plain));
+        int thick = tokens.FindIndex(token => words.Thick.Contains(token.Plain));
         int first = thick - 1;
         while (first >= 0 && Degrees.Contains(tokens[first].Plain))
         {
             first--;
         }
 
-        if (first >= 0 && Liquids.Contains(tokens[first].Plain))
+        if (first >= 0 && words.Liquids.Contains(tokens[first].Plain))
         {
             first--;
             first -= first >= 0 && tokens[first].Plain is "the" or "your" ? 1 : 0;
@@ -37,7 +35,7 @@ internal static class ThickeningCut
         }
 
         string after = last + 1 < tokens.Count ? WordToken.Gap(sentence, tokens, last + 1) : sentence[tokens[last].End..];
-        bool more = last + 2 < tokens.Count && tokens[last + 1].Plain == "and" && !ClauseCut.IsVerb(tokens, last + 2);
+        bool more = last + 2 < tokens.Count && tokens[last + 1].Plain == "and" && !ClauseCut.IsVerb(tokens, last + 2, words);
         return more && tokens[first].Plain != "and" ? WordToken.Join(sentence[..tokens[first].End], sentence[tokens[last + 2].Start..])
             : more || (after.Length > 0 && after[0] is not ('.' or ',' or ';') && tokens[last + 1].Plain is not ("and" or "then")) ? null
             : WordToken.Join(sentence[..tokens[first - 1].End], sentence[tokens[last].End..]);

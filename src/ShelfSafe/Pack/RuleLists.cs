@@ -74,6 +74,7 @@ internal sealed class RuleLists
     [
         KeptTraits, StepTraits, BodyTraits, SwellingTraits, WetTraits, WetFacts, AcidKinds, StewKinds, DryKinds, MendingRules,
         BulkGroups, SolidGroups, ListedGroups, PlainGroups, HarmlessGroups, AskedTraits, SmoothKinds, ThickenerWords, LaterFacts,
+        .. AdaptLists.All,
     ];
 
     private readonly RowTable<Row> _rows;

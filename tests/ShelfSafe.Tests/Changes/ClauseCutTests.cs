@@ -1,4 +1,5 @@
 using ShelfSafe.Changes;
+using ShelfSafe.Pack;
 using Xunit;
 
 namespace ShelfSafe.Tests.Changes;
@@ -6,7 +7,8 @@ namespace ShelfSafe.Tests.Changes;
 /// <summary>What is done with food that goes leaves a sentence; what is done with food that stays never does.</summary>
 public class ClauseCutTests
 {
-    private static readonly Mentions _mentions = new(["oil", "flour", "butter", "cream"], ["beef chuck", "onion", "carrot"]);
+    private static readonly AdaptWords _known = new(RulePack.Default.Tables.Lists);
+    private static readonly Mentions _mentions = new(["oil", "flour", "butter", "cream"], ["beef chuck", "onion", "carrot"], _known);
 
     [Theory]
     [InlineData("Heat the oil in a large pot and brown the beef.", "Brown the beef.")]
@@ -34,7 +36,7 @@ public class ClauseCutTests
     [InlineData("Cut the carrots 1 inch thick.", null)]
     [InlineData("Simmer until the sauce is thick enough to coat a spoon.", null)]
     [InlineData("Boil for 5 minutes.", null)]
-    public void Thickening_AsAClauseOfItsOwn_IsCut(string sentence, string? expected) => Assert.Equal(expected, ThickeningCut.Without(sentence));
+    public void Thickening_AsAClauseOfItsOwn_IsCut(string sentence, string? expected) => Assert.Equal(expected, ThickeningCut.Without(sentence, _known));
 
     [Theory]
     [InlineData("Season with salt and pepper.", false, true)]
@@ -42,7 +44,7 @@ public class ClauseCutTests
     [InlineData("Add the pepper and the cayenne pepper.", true, true)]
     public void Mentions_AFoodWithAPlainNamesake_IsToldByItsFirstWord(string sentence, bool gone, bool kept)
     {
-        Mentions mentions = new(["cayenne pepper"], ["pepper", "salt"]);
+        Mentions mentions = new(["cayenne pepper"], ["pepper", "salt"], _known);
 
         Assert.Equal((gone, kept), (mentions.NamesGone(sentence), mentions.NamesKept(sentence)));
     }
@@ -51,7 +53,7 @@ public class ClauseCutTests
     [Fact]
     public void Mentions_APartOfAName_StandsForTheFood()
     {
-        Assert.True(new Mentions(["flour"], ["beef chuck"]).NamesKept("Toss the beef in the flour."));
-        Assert.False(new Mentions(["butter"], ["butter bean"]).NamesKept("Melt the butter."));
+        Assert.True(new Mentions(["flour"], ["beef chuck"], _known).NamesKept("Toss the beef in the flour."));
+        Assert.False(new Mentions(["butter"], ["butter bean"], _known).NamesKept("Melt the butter."));
     }
 }

@@ -1,5 +1,6 @@
 using ShelfSafe.Changes;
 using ShelfSafe.Core;
+using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 using Xunit;
 using static ShelfSafe.Tests.Changes.WorkFixture;
@@ -334,7 +335,7 @@ public class RecipeAdapterTests
     public void Without_AFoodInAList_LeavesTheOthers() =>
         Assert.Equal(
             "Add the carrots and garlic and cook for ten minutes.",
-            SentenceCut.Without("Add the carrots, onions and garlic and cook for ten minutes.", new(["onion"], ["carrot", "garlic"])));
+            SentenceCut.Without("Add the carrots, onions and garlic and cook for ten minutes.", new(["onion"], ["carrot", "garlic"], new(RulePack.Default.Tables.Lists))));
 
     [Theory]
     [InlineData("Brown the beef in the oil in small lots.", "Brown the beef in small lots.")]
@@ -344,5 +345,5 @@ public class RecipeAdapterTests
     [InlineData("Add the oil to the beef until it shines.", null)]
     [InlineData("Pour the oil over the beef.", null)]
     public void Without_OilInAPhrase_IsCutOnlyWhereItStandsAlone(string sentence, string? expected) =>
-        Assert.Equal(expected, SentenceCut.Without(sentence, new(["oil"], ["beef", "carrot"])));
+        Assert.Equal(expected, SentenceCut.Without(sentence, new(["oil"], ["beef", "carrot"], new(RulePack.Default.Tables.Lists))));
 }
