@@ -96,7 +96,7 @@ public class FormulaVerdictTests(FormulaKitchen kitchen) : IClassFixture<Formula
         Assert.Equal(permitted, report.Category?.Id == "fig-preserves");
     }
 
-    // Source: NCHFP, as reprinted at seasonalandsimple.info (recipes 140, 149 and 166), and NCHFP, Cranberry Sauce (how/can_02/cran_sauce.html).
+    // Source: NCHFP, each recipe by its name (addresses in formulas.csv), and NCHFP, Cranberry Sauce (how/can_02/cran_sauce.html).
     [Theory]
     [InlineData("blackberry-jam-powdered-pectin", "6 cups crushed blackberries (about 3 quart boxes berries)|1 package powdered pectin|8 1/2 cups sugar", 5)]
     [InlineData("plum-jam-liquid-pectin", "4 1/2 cups crushed plums (about 2 1/2 pounds plums)|7 1/2 cups sugar|1 pouch liquid pectin", 5)]
