@@ -51,6 +51,15 @@ internal static class CheckParser
         ("jar acid lacking", TermKind.JarAcidLacking, false), ("by program", TermKind.ByProgram, false), ("always", TermKind.Always, false),
     ];
 
+    /// <summary>How each term begins, but for those that deny: what a guide to the grammar must explain.</summary>
+    public static IEnumerable<string> Beginnings =>
+    [
+        .. Prefixes.Where(static term => !term.Negated).Select(static term => term.Prefix.TrimEnd()),
+        .. Shares.Select(static term => term.Prefix.TrimEnd()),
+        .. Thresholds.Select(static term => term.Prefix.TrimEnd()),
+        .. PlainTerms.Where(static term => !term.Negated).Select(static term => term.Word),
+    ];
+
     /// <summary>Reads a check; <see langword="null"/> with a message where it is not in the grammar.</summary>
     /// <param name="text">The cell of the card.</param>
     /// <param name="line">Its line, from 1.</param>
