@@ -56,7 +56,7 @@ public class FormulaJudgeTests(FormulaKitchen kitchen) : IClassFixture<FormulaKi
     [Fact]
     public void Vet_AChiliOfMeat_IsNearNoPepperSauce() =>
         Assert.DoesNotContain(
-            RecipeVetter.Create(RulePack.Default).Vet("# Elk chili\n\n- 3 lb ground elk\n- 1 lb dry kidney beans\n- 2 28-oz cans tomatoes\n- 2 onions\n- 3 green peppers\n- 1 beer\n\nSimmer 2 hours.\n", Kitchen.Unknown).Nearest,
+            BuiltIn.Vetter.Vet("# Elk chili\n\n- 3 lb ground elk\n- 1 lb dry kidney beans\n- 2 28-oz cans tomatoes\n- 2 onions\n- 3 green peppers\n- 1 beer\n\nSimmer 2 hours.\n", Kitchen.Unknown).Nearest,
             static near => near.Swap.Contains("elk", StringComparison.Ordinal));
 
     // Source: USDA AIB 539 (2015) Guide 6, p. 6-15: four to six onions of 2 to 2 1/2 inches; a line without a size may mean larger ones.
@@ -65,7 +65,7 @@ public class FormulaJudgeTests(FormulaKitchen kitchen) : IClassFixture<FormulaKi
     [InlineData("4 to 6 onions (2- to 2 1/2-inch across), peeled and thinly sliced", false)]
     public void Judge_FoodOfOneSizeInTheFormula_AsksForTheSizeAndNotToLeaveItOut(string onions, bool asked)
     {
-        VettingReport report = RecipeVetter.Create(RulePack.Default).Vet($"# Pickled beets\n\n- 7 lb beets, 2 to 2 1/2 inches across\n- 4 cups vinegar (5%)\n- 1 1/2 tsp canning salt\n- 2 cups sugar\n- 2 cups water\n- 2 cinnamon sticks\n- 12 whole cloves\n- {onions}\n\n1. Cook the beets until tender, slip off the skins and slice them. Bring the vinegar, salt, sugar and water to a boil with the spices in a bag. Add the beets and onions and simmer 5 minutes. Take out the bag.\n2. Fill hot pint jars, leaving 1/2 inch headspace. Process in a boiling-water canner.\n", Kitchen.Unknown);
+        VettingReport report = BuiltIn.Vetter.Vet($"# Pickled beets\n\n- 7 lb beets, 2 to 2 1/2 inches across\n- 4 cups vinegar (5%)\n- 1 1/2 tsp canning salt\n- 2 cups sugar\n- 2 cups water\n- 2 cinnamon sticks\n- 12 whole cloves\n- {onions}\n\n1. Cook the beets until tender, slip off the skins and slice them. Bring the vinegar, salt, sugar and water to a boil with the spices in a bag. Add the beets and onions and simmer 5 minutes. Take out the bag.\n2. Fill hot pint jars, leaving 1/2 inch headspace. Process in a boiling-water canner.\n", Kitchen.Unknown);
 
         Assert.Equal(asked, report.Findings.Any(static finding => finding.Message.Contains("another kind or size", StringComparison.Ordinal)));
         Assert.DoesNotContain(report.Findings, static finding => finding.Message.Contains("is not part of", StringComparison.Ordinal));

@@ -1,5 +1,4 @@
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 using Xunit;
 
@@ -11,7 +10,7 @@ namespace ShelfSafe.Tests.Candidates;
 /// </summary>
 public sealed class SkinsKeptTests
 {
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     [Theory]
     [InlineData("11 lb peaches, halved and pitted, unpeeled", true)]

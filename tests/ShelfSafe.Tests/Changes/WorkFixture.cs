@@ -8,7 +8,7 @@ namespace ShelfSafe.Tests.Changes;
 /// <summary>The harvest hall's kitchen, its vetter and its sample recipes.</summary>
 internal static class WorkFixture
 {
-    public static RecipeVetter Vetter { get; } = RecipeVetter.Create(RulePack.Default);
+    public static RecipeVetter Vetter { get; } = BuiltIn.Vetter;
 
     public static RecipeComparer Comparer { get; } = RecipeComparer.Create(RulePack.Default);
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ShelfSafe.Cli;
 using ShelfSafe.Pack;
 using Xunit;
@@ -34,10 +35,22 @@ public sealed class KitchenFileTests
     }
 
     [Theory]
-    [InlineData("{\"canner\": \"electric\", \"capacity\": 4, \"region\": \"au\"}")]
-    [InlineData("{}")]
-    [InlineData("{\"gaugeTested\": \"2026-11-27\"}")]
-    public void Parse_AShortProfile_IsRead(string text) => Assert.NotNull(KitchenFile.Parse("k.json", text, _today, out _));
+    [InlineData("{\"canner\": \"electric\", \"region\": \"au\"}", "electric", "au", null)]
+    [InlineData("{}", null, null, null)]
+    [InlineData("{\"gaugeTested\": \"2026-11-27\"}", null, null, "2026-11-27")]
+    public void Parse_AShortProfile_SaysWhatItHoldsAndNoMore(string text, string? canner, string? country, string? tested)
+    {
+        KitchenFile profile = KitchenFile.Parse("k.json", text, _today, out _)!;
+
+        Assert.Equal(canner is null ? [] : [canner], profile.Canners);
+        Assert.Equal((country, tested), (profile.Country, profile.GaugeTested?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)));
+        Assert.Equal((null, null, null, null, false), (profile.AltitudeFeet, profile.Gauge, profile.Jar, profile.Capacity, profile.Metric));
+    }
+
+    // One number stands for every size of jar.
+    [Fact]
+    public void Parse_CapacityAsANumber_HoldsForEachJar() =>
+        Assert.Equal(4, KitchenFile.Parse("k.json", "{\"capacity\": 4}", _today, out _)!.Capacity!.Any);
 
     [Theory]
     [InlineData("{\n\"altitud\": \"410 m\"}", ":2: \"altitud\" is not known; known: altitude, canner, ", "nearest: altitude")]

@@ -2,7 +2,6 @@ using ShelfSafe.Cli;
 using ShelfSafe.Core;
 using ShelfSafe.Pack;
 using ShelfSafe.Reports;
-using ShelfSafe.Verdict;
 using Xunit;
 
 namespace ShelfSafe.Tests.Cli;
@@ -11,7 +10,7 @@ namespace ShelfSafe.Tests.Cli;
 public sealed class VetWorkerTests
 {
     private const int Long = 600_000;
-    private static readonly VetSetup Setup = new(RecipeVetter.Create(RulePack.Default), Kitchen.Unknown, RulePack.Default);
+    private static readonly VetSetup Setup = new(BuiltIn.Vetter, Kitchen.Unknown, RulePack.Default);
 
     [Theory]
     [InlineData(10)]

@@ -1,6 +1,5 @@
 using System.Globalization;
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 using Xunit;
 
@@ -9,7 +8,7 @@ namespace ShelfSafe.Tests.Foods;
 /// <summary>Shapes of ingredient lines beyond the usual ones: sizes in front of the food, shares, weights behind a comma, thousands, spoons of other languages.</summary>
 public sealed class OtherLineShapesTests
 {
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     // A size is no count: two-inch beets may be one or forty.
     [Theory]

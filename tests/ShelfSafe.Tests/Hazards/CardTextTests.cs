@@ -8,7 +8,7 @@ namespace ShelfSafe.Tests.Hazards;
 /// <summary>Holds every card to its own examples and to the house's rules for words.</summary>
 public class CardTextTests
 {
-    private static readonly Lazy<RecipeVetter> Vetter = new(() => RecipeVetter.Create(RulePack.Default));
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     private static readonly string[] Placeholders =
         ["{more-liquid}", "{ingredient}", "{words}", "{dish}", "{food}", "{why-no}", "{share}", "{amount}", "{published}"];
@@ -39,7 +39,7 @@ public class CardTextTests
     [MemberData(nameof(CardsWithExamples))]
     public void Trips_OfACard_RaiseItsRule(string rule)
     {
-        VettingReport report = Vetter.Value.Vet(CardExample.Recipe(rule, "Trips")!, Kitchen.Unknown);
+        VettingReport report = Vetter.Vet(CardExample.Recipe(rule, "Trips")!, Kitchen.Unknown);
 
         Assert.Contains(rule, report.Findings.Select(finding => finding.Rule));
     }
@@ -48,7 +48,7 @@ public class CardTextTests
     [MemberData(nameof(CardsWithExamples))]
     public void NearMiss_OfACard_DoesNotRaiseItsRule(string rule)
     {
-        VettingReport report = Vetter.Value.Vet(CardExample.Recipe(rule, "Near miss")!, Kitchen.Unknown);
+        VettingReport report = Vetter.Vet(CardExample.Recipe(rule, "Near miss")!, Kitchen.Unknown);
 
         Assert.DoesNotContain(rule, report.Findings.Select(finding => finding.Rule));
     }

@@ -1,5 +1,4 @@
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 using Xunit;
 
@@ -11,7 +10,7 @@ namespace ShelfSafe.Tests.Hazards;
 /// </summary>
 public sealed class OilInSaucesTests
 {
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     [Theory]
     [InlineData("1 jar garlic in oil")]

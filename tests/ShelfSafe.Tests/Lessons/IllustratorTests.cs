@@ -13,7 +13,7 @@ public class IllustratorTests
     private const double Foot = 0.3048;
 
     private static readonly Illustrator Illustrator = LessonBook.Create(RulePack.Default).Illustrator;
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     private static readonly string[] Recipes =
     [

@@ -23,7 +23,7 @@ public class LessonBookTests
         """;
 
     private static readonly LessonBook Book = LessonBook.Create(RulePack.Default);
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     [Fact]
     public void Find_EveryTopicAndRule_HasTextSourceAndCommandAndNoPromise()

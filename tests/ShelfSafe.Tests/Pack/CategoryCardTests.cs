@@ -33,7 +33,7 @@ public sealed class CategoryCardTests
 
         Assert.Empty(faults);
         Assert.Equal(0.4, Solids(RecipeVetter.Create(pack).Vet(soup, Kitchen.Unknown)));
-        Assert.Equal(0.5, Solids(RecipeVetter.Create(RulePack.Default).Vet(soup, Kitchen.Unknown)));
+        Assert.Equal(0.5, Solids(BuiltIn.Vetter.Vet(soup, Kitchen.Unknown)));
     }
 
     // A product that no row of the process table bears would silently give the category no time.

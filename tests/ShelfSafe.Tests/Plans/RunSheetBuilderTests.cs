@@ -98,6 +98,7 @@ public class RunSheetBuilderTests
     [InlineData("meat-soup", null, null)]
     public void Build_DriedBeans_SoakThemFirst(string id, string? words, string? page) => Holds(Sheet(Beans), id, words, page);
 
+    // Source: USDA AIB 539 (2015) Guide 4 p. 4-5: soak 12 to 18 hours.
     [Fact]
     public void Build_DriedBeans_SoakBeforeTheStart()
     {
@@ -151,6 +152,7 @@ public class RunSheetBuilderTests
     public void Of_WithoutAJar_AsksForItAndTakesNone() =>
         Assert.Equal("jar", PlanChoice.Of(Vet(Sample("vegetable-beef-soup.md"))).Problem);
 
+    // Source: USDA AIB 539 (2015) Guide 1 p. 1-20: dial gauges are checked each year.
     [Fact]
     public void Build_ADialGauge_AsksForItsYearlyCheck() =>
         Assert.Contains(_builder.Build([("soup", Vetter.Vet(Sample("vegetable-beef-soup.md"), new(AltitudeFeet: 500, Gauge: "dial", Jar: "pint")))]).Before, step => step.Id == "gauge");

@@ -1,7 +1,6 @@
 using FsCheck;
 using FsCheck.Xunit;
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 using Xunit;
 using Outcome = ShelfSafe.Core.Outcome;
@@ -15,7 +14,7 @@ public class PermittedRecipeProperties
     // Findings about shares, amounts and the whole batch may go when a food is added: it thins, dilutes, or makes another dish of it.
     private static readonly string[] ShareRules = ["too-little-liquid", "proportions", "fat", "dense", "low-sugar", "syrup", "low-acid", "untested-food", "borderline-acid", "sound", "own-process", "raw-start", "jar-too-large", "unmeasured"];
 
-    private readonly RecipeVetter _vetter = RecipeVetter.Create(RulePack.Default);
+    private readonly RecipeVetter _vetter = BuiltIn.Vetter;
 
     [Fact]
     public void All_AsWritten_ArePermitted() =>

@@ -1,7 +1,6 @@
 using FsCheck;
 using FsCheck.Xunit;
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 using Outcome = ShelfSafe.Core.Outcome;
 
@@ -11,7 +10,7 @@ namespace ShelfSafe.Tests.Properties;
 [Properties(Arbitrary = [typeof(Sketches)], MaxTest = 150, Replay = "(20261125,1)")]
 public class TighteningProperties
 {
-    private readonly RecipeVetter _vetter = RecipeVetter.Create(RulePack.Default);
+    private readonly RecipeVetter _vetter = BuiltIn.Vetter;
 
     [Property]
     public bool Vet_UnidentifiedBulkFood_NeverPermitsNow(RecipeSketch sketch) =>

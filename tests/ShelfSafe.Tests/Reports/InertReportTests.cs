@@ -13,7 +13,7 @@ namespace ShelfSafe.Tests.Reports;
 /// <summary>Recipe text is data: whatever it holds, it does nothing in any format.</summary>
 public sealed class InertReportTests
 {
-    private static readonly RecipeVetter _vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter _vetter = BuiltIn.Vetter;
     private static readonly string[] _shapes = ["title", "desc", "rect", "line", "polyline", "circle", "text"];
     private static readonly string[] _allowedAddresses = [SampleReport.Book.Url, .. RulePack.Default.Tables.Sources.Select(static row => row.Url)];
     private static readonly MarkdownPipeline _everyExtension = new MarkdownPipelineBuilder().UseAdvancedExtensions().UseEmojiAndSmiley().Build();

@@ -27,7 +27,7 @@ public sealed class ReportFormatTests
 
         """.Replace("RLO", "\u202E", StringComparison.Ordinal).Replace("PDF", "\u202C", StringComparison.Ordinal).Replace("ESC", "\u001b", StringComparison.Ordinal).Replace("BEL", "\u0007", StringComparison.Ordinal);
 
-    private static readonly RecipeVetter _vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter _vetter = BuiltIn.Vetter;
 
     [Theory]
     [InlineData("text")]

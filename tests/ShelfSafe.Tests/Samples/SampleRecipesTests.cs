@@ -1,6 +1,5 @@
 using System.Globalization;
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Reports;
 using ShelfSafe.Verdict;
 using Xunit;
@@ -15,7 +14,7 @@ namespace ShelfSafe.Tests.Samples;
 /// </remarks>
 public sealed class SampleRecipesTests
 {
-    private static readonly RecipeVetter _vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter _vetter = BuiltIn.Vetter;
     private static readonly Kitchen _hall = new(AltitudeFeet: 410 / 0.3048, Gauge: "weighted");
     private static readonly PackIdentity _anyPack = new("0", "0000-00-00", "0");
 

@@ -137,9 +137,10 @@ public class ComposedCaseTests
     public void Vet_JuiceInHalfGallons_HasItsTime(string fill, Outcome outcome) =>
         Assert.Equal(outcome, Vet($"# Grape juice\n\n- 25 lb grapes\n- water to cover\n\nCover the grapes with boiling water and simmer 10 minutes. Strain the juice through a cloth and let it settle in the refrigerator for a day. Strain it again. Heat the juice to a boil. {fill} Process in a boiling-water canner.\n").Outcome);
 
+    // Source: USDA AIB 539 (2015) Guide 2 p. 2-19: peaches in pints and quarts alone.
     [Fact]
     public void Vet_PeachesInHalfGallons_HaveNone() =>
         Assert.NotEqual(Outcome.BoilingWater, Vet("# Peaches\n\n- 17 lb yellow peaches, peeled, halved\n- 2 cups sugar\n- 9 cups water\n\nHeat the halves in the syrup. Fill hot half-gallon jars with the fruit and the syrup. Process in a boiling-water canner.\n").Outcome);
 
-    private static VettingReport Vet(string text) => RecipeVetter.Create(ShelfSafe.Pack.RulePack.Default).Vet(text, new Kitchen(600));
+    private static VettingReport Vet(string text) => BuiltIn.Vetter.Vet(text, new Kitchen(600));
 }

@@ -10,7 +10,7 @@ namespace ShelfSafe.Tests.Verdict;
 // Source: USDA Complete Guide to Home Canning, AIB 539 (rev. 2015), Guides 2 to 6, and the pages named in rules/formulas.csv.
 public class FormulaVerdictTests(FormulaKitchen kitchen) : IClassFixture<FormulaKitchen>
 {
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     private static readonly (string Line, string Step)[] Dangers =
     [

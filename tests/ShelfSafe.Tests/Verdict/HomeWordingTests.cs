@@ -1,5 +1,4 @@
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 using Xunit;
 
@@ -8,7 +7,7 @@ namespace ShelfSafe.Tests.Verdict;
 /// <summary>Published procedures in the words of home cooks, each beside a neighbour that one word makes dangerous.</summary>
 public sealed class HomeWordingTests
 {
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     // Source: USDA AIB 539 (2015) Guide 6 p. 6-14: 4 pounds of beans, 4 cups of vinegar to 4 cups of water.
     [Fact]

@@ -13,7 +13,7 @@ public sealed class KitchenAdviceTests
     private const string Soup = "vegetable-beef-soup.md";
     private const string Peaches = "peach-halves.md";
 
-    private static readonly RecipeVetter _vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter _vetter = BuiltIn.Vetter;
     private static readonly Kitchen _hall = new(AltitudeFeet: 1_345, Gauge: "weighted", Jar: "pint");
 
     public static TheoryData<string, string> SamplesAndCanners
@@ -63,6 +63,7 @@ public sealed class KitchenAdviceTests
         Assert.Equal("canner", PlanChoice.Of(report).Problem);
     }
 
+    // Source: USDA AIB 539 (2015) Guide 4 p. 4-18: soups in a pressure canner.
     [Fact]
     public void Vet_LowAcidWithAPressureCanner_HasNoNoteAndNoFreezerPlan()
     {
@@ -90,6 +91,7 @@ public sealed class KitchenAdviceTests
         Assert.Equal("canner", PlanChoice.Of(report).Problem);
     }
 
+    // Source: National Center for Home Food Preservation, Burning issue: canning in electric multi-cookers.
     [Fact]
     public void Vet_WithAnElectricApplianceBesideACanner_SaysThatTheTimesAreNotForIt()
     {
@@ -134,6 +136,7 @@ public sealed class KitchenAdviceTests
     [Fact]
     public void Vet_RowForThisKitchen_LacksNone() => Assert.False(Vet(Soup, new(1_345, "weighted", "pint")).LacksRow);
 
+    // Source: USDA AIB 539 (2015), dial gauge tables: the last band ends at 8,000 feet.
     [Fact]
     public void Vet_AboveTheDialTable_StillTellsTheCountry() =>
         Assert.Contains("country", Vet(Soup, new(AltitudeFeet: 8_001, Gauge: "dial", Region: "au")).KitchenNotes.Select(note => note.Id));
@@ -204,6 +207,7 @@ public sealed class KitchenAdviceTests
     public void Vet_WithoutASteamCanner_HasNoSteamLine() =>
         Assert.DoesNotContain(Vet(Peaches, _hall with { Canners = ["boiling-water"] }).Process, line => line.Method == "atmospheric-steam");
 
+    // Source: National Center for Home Food Preservation, Burning issue: atmospheric steam canners.
     // Every row of the table: acid or acidified alone, up to 45 minutes with the altitude counted in, up to a quart.
     [Fact]
     public void Lines_OfAllRowsInASteamCanner_StayWithinTheLimits()

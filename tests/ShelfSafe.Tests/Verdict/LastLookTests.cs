@@ -1,5 +1,4 @@
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 using Xunit;
 
@@ -17,7 +16,7 @@ public sealed class LastLookTests
     private const string Salsa = "# Choice salsa\n\n- 6 cups peeled, cored, chopped tomatoes\n- 9 cups chopped onions and peppers of any variety\n- 1 1/2 cups bottled lemon juice\n- 3 tsp canning salt\n\n1. Combine all ingredients in a large pot.\n2. Bring to a boil, stirring, then simmer 3 minutes.\n3. Fill hot pint jars, leaving 1/2 inch headspace. Process in a boiling-water canner.\n";
     private const string Peaches = "# Peaches in light syrup\n\n- 11 lb peaches, peeled, halved and pitted\n- 9 cups water\n- 2 1/4 cups sugar\n\n1. Boil the water and sugar.\n2. Add the peach halves and bring to the boil.\n3. Pack hot in quart jars with the syrup, leaving 1/2 inch headspace.\n4. Process in a boiling-water canner.\n";
     private const string Jam = "# Blackberry jam\n\n- 4 cups crushed blackberries\n- 4 cups sugar\n\n1. Crush the berries. Combine with the sugar in a large pan.\n2. Bring slowly to boiling, stirring until sugar dissolves. Cook rapidly to the setting point.\n3. Pour hot into hot half-pint jars, leaving 1/4 inch headspace. Process in a boiling-water canner.\n";
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     [Theory]
     [InlineData(Carrots)]

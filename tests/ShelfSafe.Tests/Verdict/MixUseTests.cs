@@ -1,5 +1,4 @@
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 using Xunit;
 
@@ -8,7 +7,7 @@ namespace ShelfSafe.Tests.Verdict;
 /// <summary>Water that a note adds to a dry mix on the day it is cooked does not wet the mix. Source: University of Wisconsin-Madison Extension, dry soup mixes.</summary>
 public sealed class MixUseTests
 {
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     [Theory]
     [InlineData("Lentil soup mix", "1 cup dried lentils\n- 2 tbsp dried onion flakes", "Layer in a jar.\n\nNote: add 4 cups water and simmer when you cook it.")]

@@ -1,5 +1,4 @@
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 using Xunit;
 
@@ -8,7 +7,7 @@ namespace ShelfSafe.Tests.Verdict;
 /// <summary>How much liquid a dry soup lacks. Source: USDA AIB 539 (2015) Guide 4 p. 4-18, jars half full of solids: as much liquid as solids by volume.</summary>
 public sealed class MoreLiquidTests
 {
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     [Theory]
     [InlineData(1, "about 3 litres (3.2 quarts) more than the list has")]

@@ -1,5 +1,4 @@
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 using Xunit;
 
@@ -9,7 +8,7 @@ namespace ShelfSafe.Tests.Verdict;
 // Source: USDA Complete Guide to Home Canning, AIB 539 (rev. 2015), Guide 6, p. 6-7 to 6-10 (fermented and fresh-pack dill pickles); Guide 3, p. 3-16 to 3-24 (hot sauces and salsas).
 public class NearestKindTests
 {
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     [Theory]
     [InlineData("Dill spears")]

@@ -1,5 +1,4 @@
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 using Xunit;
 
@@ -8,7 +7,7 @@ namespace ShelfSafe.Tests.Verdict;
 /// <summary>Ordinary recipes of many kitchens: what is used, served or named beside is told from what goes into the jar.</summary>
 public sealed class OrdinaryHomeTests
 {
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     // Source: University of Wisconsin-Madison Extension, dry soup mixes: a dry mix keeps dry, the rest is added on the day.
     [Theory]

@@ -8,7 +8,7 @@ namespace ShelfSafe.Tests.Verdict;
 /// <summary>Holds the words of findings to the verdict: no line gets two orders, and no advice contradicts a stop.</summary>
 public class OtherCasesTests
 {
-    private static readonly Lazy<RecipeVetter> Vetter = new(() => RecipeVetter.Create(RulePack.Default));
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     private const string OilPaste = "# Garlic in oil\n\n- 200 g garlic cloves\n- 300 g basil leaves\n- 500 ml olive oil\n\n1. Cover the garlic and the basil with the oil.\n2. Keep the jars in the pantry.\n";
 
@@ -16,7 +16,7 @@ public class OtherCasesTests
     [Fact]
     public void Vet_FoodUnderOil_SendsNothingToACanner()
     {
-        VettingReport report = Vetter.Value.Vet(OilPaste, Kitchen.Unknown);
+        VettingReport report = Vetter.Vet(OilPaste, Kitchen.Unknown);
 
         Assert.Contains(report.Findings, finding => finding is { Rule: "oil-infusion", Level: FindingLevel.Stop });
         Assert.DoesNotContain(report.Findings, finding => finding.Rule == "low-acid" && finding.Message.Contains("pressure canner", StringComparison.Ordinal));
@@ -32,7 +32,7 @@ public class OtherCasesTests
     [Fact]
     public void Vet_AFattyMeatSauce_IsNotToldOfFoodUnderOil()
     {
-        VettingReport report = Vetter.Value.Vet("# Meat sauce\n\n- 500 g pork mince\n- 200 g pancetta\n- 2 tbsp olive oil\n- 800 g tomatoes\n- 2 carrots\n\n1. Brown the meat and simmer everything.\n", Kitchen.Unknown);
+        VettingReport report = Vetter.Vet("# Meat sauce\n\n- 500 g pork mince\n- 200 g pancetta\n- 2 tbsp olive oil\n- 800 g tomatoes\n- 2 carrots\n\n1. Brown the meat and simmer everything.\n", Kitchen.Unknown);
 
         Assert.All(report.Findings, finding => Assert.DoesNotContain("under oil", finding.Message, StringComparison.Ordinal));
     }
@@ -41,7 +41,7 @@ public class OtherCasesTests
     [Fact]
     public void Vet_AMixtureWithTomatoes_DoesNotOfferLemonJuiceAsACure()
     {
-        VettingReport report = Vetter.Value.Vet("# Tomato relish\n\n- 1 kg tomatoes, chopped\n- 600 g onions, chopped\n- 400 g bell peppers, chopped\n- 100 ml vinegar (5%)\n\n1. Boil for 30 minutes.\n", Kitchen.Unknown);
+        VettingReport report = Vetter.Vet("# Tomato relish\n\n- 1 kg tomatoes, chopped\n- 600 g onions, chopped\n- 400 g bell peppers, chopped\n- 100 ml vinegar (5%)\n\n1. Boil for 30 minutes.\n", Kitchen.Unknown);
 
         Assert.Equal(Outcome.TestedRecipeOnly, report.Outcome);
         Finding borderline = Assert.Single(report.Findings, finding => finding.Rule == "borderline-acid");
@@ -53,7 +53,7 @@ public class OtherCasesTests
     [Fact]
     public void Vet_FlourInAStew_IsAThickenerAndNoGrainBesides()
     {
-        VettingReport report = Vetter.Value.Vet("# Beef stew\n\n- 1 kg beef, cubed\n- 2 l water\n- 3 tbsp flour\n\n1. Brown the beef and drain it.\n2. Boil with the water.\n", Kitchen.Unknown);
+        VettingReport report = Vetter.Vet("# Beef stew\n\n- 1 kg beef, cubed\n- 2 l water\n- 3 tbsp flour\n\n1. Brown the beef and drain it.\n2. Boil with the water.\n", Kitchen.Unknown);
 
         Assert.Contains(report.Findings, finding => finding is { Rule: "thickener", Level: FindingLevel.Change });
         Assert.DoesNotContain(report.Findings, finding => finding.Rule == "grain");
@@ -63,7 +63,7 @@ public class OtherCasesTests
     [Fact]
     public void Vet_OnionsAboveASeasoning_GetOneOrder()
     {
-        VettingReport report = Vetter.Value.Vet("# Beef soup\n\n- 1.5 kg beef, cubed\n- 2 large onions, chopped\n- 4 carrots, sliced\n- 4 l beef broth\n\n1. Brown the beef and drain it.\n2. Add the onions and carrots.\n3. Add the broth and boil 5 minutes.\n", Kitchen.Unknown);
+        VettingReport report = Vetter.Vet("# Beef soup\n\n- 1.5 kg beef, cubed\n- 2 large onions, chopped\n- 4 carrots, sliced\n- 4 l beef broth\n\n1. Brown the beef and drain it.\n2. Add the onions and carrots.\n3. Add the broth and boil 5 minutes.\n", Kitchen.Unknown);
 
         Finding onion = Assert.Single(report.Findings, finding => finding is { Rule: "untested-food", Ingredient: "large onions" });
         Assert.Equal(FindingLevel.Change, onion.Level);
@@ -75,7 +75,7 @@ public class OtherCasesTests
     [InlineData("# Potatoes\n\n- 3 kg potatoes, peeled and cubed\n- 1 tsp ascorbic acid\n- 3 l water\n\n1. Keep the potatoes in the water with the ascorbic acid and drain them.\n2. Boil them 2 minutes, drain, and fill the jars with fresh boiling water.\n", false)]
     [InlineData("# Potatoes\n\n- 3 kg potatoes, peeled and cubed\n- 200 g ascorbic acid\n- 3 l water\n\n1. Keep the potatoes in the water with the ascorbic acid and drain them.\n2. Boil them 2 minutes, drain, and fill the jars with fresh boiling water.\n", true)]
     public void Vet_AscorbicAcid_IsAskedOutUnlessItIsThePublishedDip(string text, bool asked) =>
-        Assert.Equal(asked, Vetter.Value.Vet(text, Kitchen.Unknown).Findings.Any(finding => finding is { Rule: "untested-food", Ingredient: "ascorbic acid" }));
+        Assert.Equal(asked, Vetter.Vet(text, Kitchen.Unknown).Findings.Any(finding => finding is { Rule: "untested-food", Ingredient: "ascorbic acid" }));
 
     [Theory]
     [InlineData("Basic bolognese sauce.", false)]
@@ -86,13 +86,13 @@ public class OtherCasesTests
     {
         string text = $"# Bolognese sauce\n\n{description}\n\n## Ingredients\n\n- 1 kg ground beef\n- 2 kg tomatoes\n\n## Directions\n\n1. Brown the beef and boil everything.\n";
 
-        Assert.Equal(other, Vetter.Value.Vet(text, Kitchen.Unknown).Findings.Any(finding => finding.Rule == "sub-recipe"));
+        Assert.Equal(other, Vetter.Vet(text, Kitchen.Unknown).Findings.Any(finding => finding.Rule == "sub-recipe"));
     }
 
     [Fact]
     public void Vet_AFreshDish_IsNotToldOfOpenedJars()
     {
-        VettingReport report = Vetter.Value.Vet("# Cucumber salad\n\n- 2 cucumbers, sliced\n- 200 ml sour cream\n\n1. Stir and serve at once.\n", Kitchen.Unknown);
+        VettingReport report = Vetter.Vet("# Cucumber salad\n\n- 2 cucumbers, sliced\n- 200 ml sour cream\n\n1. Stir and serve at once.\n", Kitchen.Unknown);
 
         Assert.Equal(Outcome.NotAJarFood, report.Outcome);
         Assert.All(report.Findings, finding => Assert.DoesNotContain("opened jar", finding.Instead, StringComparison.Ordinal));
@@ -102,7 +102,7 @@ public class OtherCasesTests
     [Fact]
     public void Vet_ADishWithoutAFormulasMainFood_IsNotSentToIt()
     {
-        VettingReport report = Vetter.Value.Vet("# Green tomato chutney\n\n- 2 kg green tomatoes\n- 500 g onions\n- 300 g raisins\n- 500 g brown sugar\n- 600 ml vinegar (5%)\n\n1. Boil until thick.\n", Kitchen.Unknown);
+        VettingReport report = Vetter.Vet("# Green tomato chutney\n\n- 2 kg green tomatoes\n- 500 g onions\n- 300 g raisins\n- 500 g brown sugar\n- 600 ml vinegar (5%)\n\n1. Boil until thick.\n", Kitchen.Unknown);
 
         Assert.NotEmpty(report.Nearest);
         Assert.All(report.Nearest, near => Assert.DoesNotContain("chutney", near.Name, StringComparison.OrdinalIgnoreCase));
@@ -114,7 +114,7 @@ public class OtherCasesTests
     [InlineData("- 1 kg peas\n\n1. Shell the peas.\n", "pasta")]
     [InlineData("- 2 cloves of garlic for aioli, don't include for mayonnaise\n\n1. Chop it.\n", "egg")]
     public void Vet_WordsThatOnlySoundLikeAFood_AreNone(string text, string rule) =>
-        Assert.DoesNotContain(Vetter.Value.Vet("# Dish\n\n" + text, Kitchen.Unknown).Findings, finding => finding.Rule == rule);
+        Assert.DoesNotContain(Vetter.Vet("# Dish\n\n" + text, Kitchen.Unknown).Findings, finding => finding.Rule == rule);
 
     [Theory]
     [InlineData("- 1 kg strawberries\n\n1. Stir in the butter.\n", "dairy")]
@@ -123,7 +123,7 @@ public class OtherCasesTests
     [InlineData("- 1 kg beef\n\n1. Stir in the rice and simmer.\n", "rice")]
     [InlineData("- 2 cloves of garlic\n- 3 tbsp aioli\n\n1. Chop it.\n", "egg")]
     public void Vet_TheFoodItself_IsFoundAllTheSame(string text, string rule) =>
-        Assert.Contains(Vetter.Value.Vet("# Dish\n\n" + text, Kitchen.Unknown).Findings, finding => finding.Rule == rule);
+        Assert.Contains(Vetter.Vet("# Dish\n\n" + text, Kitchen.Unknown).Findings, finding => finding.Rule == rule);
 
     // A finding may only fall out where another one says it.
     [Theory]

@@ -26,7 +26,7 @@ public class RecipeVetterTests
         3. Fill each jar half full of solids, top up with the hot liquid and process in the pressure canner.
         """;
 
-    private readonly RecipeVetter _vetter = RecipeVetter.Create(RulePack.Default);
+    private readonly RecipeVetter _vetter = BuiltIn.Vetter;
 
     // Source: USDA AIB 539 (rev. 2015), Guide 4 p. 4-18 to 4-19: soups of foods with a process of their own, half solids.
     [Fact]
@@ -62,6 +62,7 @@ public class RecipeVetterTests
         Assert.Empty(report.Process);
     }
 
+    // Source: USDA AIB 539 (2015) Guide 4 p. 4-18: no thickener; pieces in thin broth.
     [Theory]
     [InlineData("Whisk in a spoon of flour at the end.", "thickener")]
     [InlineData("Blend the soup until smooth.", "dense")]
@@ -106,6 +107,7 @@ public class RecipeVetterTests
         Assert.NotEqual(Outcome.DryStorage, report.Outcome);
     }
 
+    // Source: USDA AIB 539 (2015) Guide 7: jars turned upside down are no process.
     [Fact]
     public void Vet_DryMixWithAWrongMethod_IsNotSentToTheShelf()
     {
@@ -191,6 +193,7 @@ public class RecipeVetterTests
         Assert.NotEqual(Outcome.Pressure, report.Outcome);
     }
 
+    // Source: USDA AIB 539 (2015), dial gauge tables: the last band ends at 8,000 feet.
     [Fact]
     public void Vet_AboveEveryPrintedDialBand_GivesNoDialLine()
     {

@@ -1,5 +1,4 @@
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 using Xunit;
 
@@ -11,7 +10,7 @@ public sealed class SeveralDishesTests
     private const string Peaches = "## Peaches\n\n- 10 lb yellow peaches\n- 3 cups sugar\n- 6 cups water\n\nBoil the syrup, add the peaches, fill hot jars. Boiling-water canner, pints 20 minutes.\n\n";
     private const string Beans = "## Green beans\n\n- 9 lb green beans\n- 4 quarts water\n\nBoil 5 minutes, fill hot jars with the beans and the water, pressure can pints 20 minutes.\n\n";
     private const string Pears = "## Pears\n\n- 10 lb pears\n- 3 cups sugar\n- 6 cups water\n\nBoil the syrup, add the pears, boil 5 minutes, fill hot jars. Boiling-water canner, pints 20 minutes.\n\n";
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     [Fact]
     public void Vet_DishesOfTwoMethods_AsksForFilesOfTheirOwn()

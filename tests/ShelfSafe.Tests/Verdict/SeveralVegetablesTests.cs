@@ -11,7 +11,7 @@ public sealed class SeveralVegetablesTests
 {
     private const string Carrots = "# Carrots\n\n- 8 lb carrots\n- 3 quarts water\n- 2 tsp salt\n\nSlice the carrots, boil them 5 minutes in the water with the salt, and fill hot jars. Process in a pressure canner.\n";
     private const string Both = "# Carrots and green beans\n\n- 4 lb carrots\n- 4 lb green beans\n- 3 quarts water\n- 2 tsp salt\n\nSlice the carrots and the beans, boil them 5 minutes in the water with the salt, and fill hot jars. Process in a pressure canner.\n";
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
     private static readonly Kitchen Kitchen = new(AltitudeFeet: 500, Gauge: "weighted", Jar: "pint");
 
     [Fact]

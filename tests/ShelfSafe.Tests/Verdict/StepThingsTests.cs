@@ -1,5 +1,4 @@
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 using Xunit;
 
@@ -9,7 +8,7 @@ namespace ShelfSafe.Tests.Verdict;
 public sealed class StepThingsTests
 {
     private const string Broth = "# Broth\n\n- 2 kg beef bones\n- 4 l water\n\n1. Simmer the bones in the water for 4 hours.\n2. Strain through muslin, chill, and skim off the fat.\n3. {0}\n4. Fill hot jars and process in a pressure canner.\n";
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     [Theory]
     [InlineData("Boil again with half a cup of tiny stars.", "tiny stars")]

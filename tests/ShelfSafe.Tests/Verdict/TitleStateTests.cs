@@ -1,5 +1,4 @@
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 using Xunit;
 
@@ -8,7 +7,7 @@ namespace ShelfSafe.Tests.Verdict;
 /// <summary>A title that calls plain food smoked, fried, roasted or stuffed is asked about in words of its own. Source: USDA AIB 539 (2015) Guide 4 p. 4-9 (carrots), whose process is for plain pieces.</summary>
 public sealed class TitleStateTests
 {
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     [Theory]
     [InlineData("Smoked carrots", "Smoked")]

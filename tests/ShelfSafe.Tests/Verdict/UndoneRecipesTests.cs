@@ -1,5 +1,4 @@
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 using Xunit;
 
@@ -14,7 +13,7 @@ public sealed class UndoneRecipesTests
     private const string Carrots = "# Carrots in water\n\n- 11 lb carrots, peeled and sliced\n- 1 tsp salt per quart\n- water\n\n1. Cover with boiling water, bring to a boil and simmer 5 minutes.\n2. {0}\n3. Fill hot pint jars with the hot carrots and the cooking water, leaving 1 inch headspace.\n4. Process in the pressure canner 25 minutes.\n5. {1}\n";
     private const string Chili = "# Chile con carne\n\n- 3 cups dried pinto beans\n- 5 1/2 cups water\n- 5 tsp salt\n- 3 lb ground beef\n- 1 1/2 cups chopped onion\n- 1 cup chopped green bell pepper\n- 1 tsp black pepper\n- 4 tbsp chili powder\n- 2 quarts crushed tomatoes\n\n1. Cover the beans with cold water and soak 12 hours. Drain.\n2. Boil the beans in the fresh water 30 minutes. Drain and discard the water.\n3. Brown the beef, onion and pepper. Drain off the fat, add the rest and the drained beans and simmer 5 minutes.\n4. {0}\n5. Fill hot pint jars, leaving 1 inch headspace.\n6. Process in the pressure canner 75 minutes.\n7. {1}\n";
     private const string Mix = "# Barbecue rub\n\n- 1/2 cup brown sugar\n- 1/4 cup paprika\n- 1 tbsp salt\n- 1 tbsp garlic powder\n\n1. Mix well.\n2. {0}\n3. Keep it in an airtight jar.\n4. {1}\n";
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     [Theory]
     [InlineData(Salsa)]

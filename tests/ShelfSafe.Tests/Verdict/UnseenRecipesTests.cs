@@ -1,5 +1,4 @@
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Verdict;
 using Xunit;
 
@@ -11,7 +10,7 @@ public sealed class UnseenRecipesTests
     private const string Relish = "# Pickle relish\n\n- 3 qts chopped cucumbers\n- 3 cups each of chopped sweet green and red peppers\n- 1 cup chopped onions\n- 3/4 cup canning salt\n- 4 cups ice\n- 8 cups water\n- 2 cups sugar\n- 4 tsp each of mustard seed, turmeric, whole allspice, and whole cloves\n- 6 cups white vinegar (5%)\n\n1. Add cucumbers, peppers, onions, salt and ice to the water and let stand 4 hours. Drain and cover with fresh ice water for another hour. Drain again.\n2. Combine spices in a bag. Add spices to sugar and vinegar. Heat to boiling and pour over the vegetables. Refrigerate 24 hours.\n3. Heat to boiling and fill hot into hot half-pint jars, leaving 1/2-inch headspace. Process in a boiling-water canner.\n";
     private const string Gherkins = "# Sweet gherkins\n\n- 7 lb cucumbers (1-1/2 inch or less)\n- 1/2 cup canning salt\n- 8 cups sugar\n- 6 cups vinegar (5%)\n- 3/4 tsp turmeric\n- 2 tsp celery seeds\n- 2 tsp whole mixed pickling spice\n- 2 cinnamon sticks\n\n1. Wash cucumbers. Cut 1/16-inch slice off blossom end.\n2. Cover with boiling water and the salt and let stand 8 hours. Drain. Combine the vinegar, sugar, turmeric and spices, bring to a boil and pour over the cucumbers.\n3. Next day heat to boiling, fill pint jars with pickles and syrup, leaving 1/2-inch headspace. Process in a boiling-water canner.\n";
     private const string GreenTomatoRelish = "# Green tomato relish\n\n- 10 lb small, hard green tomatoes\n- 1 1/2 lb red bell peppers\n- 1 1/2 lb green bell peppers\n- 2 lb onions\n- 1/2 cup canning salt\n- 1 quart water\n- 4 cups sugar\n- 1 qt vinegar (5%)\n- 1/3 cup prepared yellow mustard\n- 2 tbsp cornstarch\n\n1. Chop the tomatoes, peppers and onions finely. Dissolve salt in water and pour over the vegetables. Heat to boiling and simmer 5 minutes. Drain in colander.\n2. Add sugar, vinegar, mustard, and cornstarch. Stir to mix. Heat to boil and simmer 5 minutes.\n3. Fill hot pint jars, leaving 1/2-inch headspace. Process in a boiling-water canner.\n";
-    private static readonly RecipeVetter Vetter = RecipeVetter.Create(RulePack.Default);
+    private static readonly RecipeVetter Vetter = BuiltIn.Vetter;
 
     // Source: USDA AIB 539 (2015) Guide 4 p. 4-18; K-State 2016: pasta, grain and butter stay out and are added when serving, and the rest is soup.
     [Theory]
@@ -54,6 +53,7 @@ public sealed class UnseenRecipesTests
     public void Vet_PeppersMadeToPaste_AreNoVegetableInPieces(string step, Outcome outcome) =>
         Assert.Equal(outcome, Vet($"# Red peppers\n\n- 3 kg red bell peppers\n- 2 tsp salt\n\n{step} Fill into pint jars, add the salt and cover with boiling water. Process in a pressure canner.\n").Outcome);
 
+    // Source: USDA AIB 539 (2015) Guide 4 p. 4-18: no noodles, no milk.
     [Fact]
     public void Vet_SoupThatIsMostlyNoodles_IsAnotherDishWithoutThem() =>
         Assert.Equal(Outcome.FreezeOrChill, Vet("# Noodle soup\n\n- 1 lb egg noodles\n- 1 carrot, sliced\n- 1 cup milk\n- 4 cups broth\n\n1. Boil all.\n").Outcome);
@@ -89,6 +89,7 @@ public sealed class UnseenRecipesTests
     public void Vet_WaterThatOnlyTheStepsName_CoversThePumpkin() =>
         Assert.Equal(Outcome.Pressure, Vet("# Pumpkin cubes\n\n- 16 pounds pie pumpkins\n\n1. Wash, seed and peel the pumpkin. Cut it into 1-inch cubes. Do not mash or puree.\n2. Boil the cubes 2 minutes in water.\n3. Fill the jars with cubes and cover with the cooking liquid, leaving 1-inch headspace.\n4. Process in a pressure canner.\n").Outcome);
 
+    // Source: University of Wisconsin-Madison Extension, dry soup mixes: the liquid is added on the day.
     [Theory]
     [InlineData("To make: simmer with 8 cups water and a pound of ground beef.", Outcome.DryStorage)]
     [InlineData("To serve, simmer the contents in 2 litres of water.", Outcome.DryStorage)]

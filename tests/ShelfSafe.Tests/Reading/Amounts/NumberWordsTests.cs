@@ -1,7 +1,5 @@
 using ShelfSafe.Core;
-using ShelfSafe.Pack;
 using ShelfSafe.Reading.Amounts;
-using ShelfSafe.Verdict;
 using Xunit;
 
 namespace ShelfSafe.Tests.Reading.Amounts;
@@ -22,6 +20,6 @@ public sealed class NumberWordsTests
     [InlineData("eleven")]
     [InlineData("sixteen")]
     public void Vet_ATimeInWordsBelowThePublished_IsSeen(string minutes) => Assert.Contains(
-        RecipeVetter.Create(RulePack.Default).Vet($"# Green beans\n\n- {minutes} cups green beans\n- 2 quarts water\n\n1. Boil 5 minutes, fill hot pint jars with 1 inch headspace and process in a pressure canner for {minutes} minutes.\n", Kitchen.Unknown).Findings,
+        BuiltIn.Vetter.Vet($"# Green beans\n\n- {minutes} cups green beans\n- 2 quarts water\n\n1. Boil 5 minutes, fill hot pint jars with 1 inch headspace and process in a pressure canner for {minutes} minutes.\n", Kitchen.Unknown).Findings,
         static finding => finding is { Rule: "own-process", Level: FindingLevel.Change });
 }
