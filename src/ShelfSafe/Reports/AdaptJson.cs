@@ -17,25 +17,25 @@ public static class AdaptJson
         ArgumentNullException.ThrowIfNull(adaptation);
         CompareJson.Object(output, json =>
         {
-            json.WriteText("file"u8, file);
-            json.WriteText("title"u8, adaptation.Before.Title);
-            json.WriteText("kind"u8, Kind(adaptation.Kind));
-            CompareJson.Both(json, "outcome"u8, Names.Of(adaptation.Before.Outcome), adaptation.After is { } after ? Names.Of(after.Outcome) : null);
-            json.WriteText("formula"u8, adaptation.Formula?.Id);
-            json.WriteText("recipe"u8, adaptation.Recipe.Length == 0 ? null : adaptation.Recipe);
-            json.WriteList("changes"u8, adaptation.Changes, Change);
-            json.WriteTexts("serving"u8, adaptation.Serving);
-            json.WriteList("questions"u8, adaptation.Questions, Note);
-            json.WriteList("reasons"u8, adaptation.Reasons, Note);
-            json.WriteList("freezing"u8, adaptation.Freezing, static (writer, step) =>
+            json.WriteText(JsonNames.File, file);
+            json.WriteText(JsonNames.Title, adaptation.Before.Title);
+            json.WriteText(JsonNames.Kind, Kind(adaptation.Kind));
+            CompareJson.Both(json, JsonNames.Outcome, Names.Of(adaptation.Before.Outcome), adaptation.After is { } after ? Names.Of(after.Outcome) : null);
+            json.WriteText(JsonNames.Formula, adaptation.Formula?.Id);
+            json.WriteText(JsonNames.Recipe, adaptation.Recipe.Length == 0 ? null : adaptation.Recipe);
+            json.WriteList(JsonNames.Changes, adaptation.Changes, Change);
+            json.WriteTexts(JsonNames.Serving, adaptation.Serving);
+            json.WriteList(JsonNames.Questions, adaptation.Questions, Note);
+            json.WriteList(JsonNames.Reasons, adaptation.Reasons, Note);
+            json.WriteList(JsonNames.Freezing, adaptation.Freezing, static (writer, step) =>
             {
                 writer.WriteStartObject();
-                writer.WriteText("part"u8, step.Part);
-                writer.WriteText("text"u8, step.Text);
-                writer.WriteList("sources"u8, step.Sources, JsonFindings.WriteSource);
+                writer.WriteText(JsonNames.Part, step.Part);
+                writer.WriteText(JsonNames.Text, step.Text);
+                writer.WriteList(JsonNames.Sources, step.Sources, JsonFindings.WriteSource);
                 writer.WriteEndObject();
             });
-            json.WriteList("process"u8, adaptation.After?.Process ?? [], JsonProcesses.Write);
+            json.WriteList(JsonNames.Process, adaptation.After?.Process ?? [], JsonProcesses.Write);
         });
     }
 
@@ -51,20 +51,20 @@ public static class AdaptJson
     private static void Change(Utf8JsonWriter json, AdaptChange change)
     {
         json.WriteStartObject();
-        json.WriteText("kind"u8, change.Kind);
-        json.WriteText("what"u8, change.What);
-        json.WriteText("now"u8, change.Now);
-        json.WriteText("why"u8, change.Why);
-        json.WriteList("sources"u8, change.Sources, JsonFindings.WriteSource);
+        json.WriteText(JsonNames.Kind, change.Kind);
+        json.WriteText(JsonNames.What, change.What);
+        json.WriteText(JsonNames.Now, change.Now);
+        json.WriteText(JsonNames.Why, change.Why);
+        json.WriteList(JsonNames.Sources, change.Sources, JsonFindings.WriteSource);
         json.WriteEndObject();
     }
 
     private static void Note(Utf8JsonWriter json, AdaptNote note)
     {
         json.WriteStartObject();
-        json.WriteText("what"u8, note.What);
-        json.WriteText("text"u8, note.Text);
-        json.WriteList("sources"u8, note.Sources, JsonFindings.WriteSource);
+        json.WriteText(JsonNames.What, note.What);
+        json.WriteText(JsonNames.Text, note.Text);
+        json.WriteList(JsonNames.Sources, note.Sources, JsonFindings.WriteSource);
         json.WriteEndObject();
     }
 }

@@ -16,33 +16,33 @@ public static class CompareJson
         ArgumentNullException.ThrowIfNull(comparison);
         Object(output, json =>
         {
-            json.WriteText("before"u8, before);
-            json.WriteText("after"u8, after);
-            json.WriteBoolean("same"u8, comparison.IsSame);
-            json.WriteBoolean("matters"u8, comparison.Matters);
-            json.WriteList("changes"u8, comparison.Changes, Change);
-            json.WriteList("unsure"u8, comparison.Unsure, static (writer, doubt) =>
+            json.WriteText(JsonNames.Before, before);
+            json.WriteText(JsonNames.After, after);
+            json.WriteBoolean(JsonNames.Same, comparison.IsSame);
+            json.WriteBoolean(JsonNames.Matters, comparison.Matters);
+            json.WriteList(JsonNames.Changes, comparison.Changes, Change);
+            json.WriteList(JsonNames.Unsure, comparison.Unsure, static (writer, doubt) =>
             {
                 writer.WriteStartObject();
-                writer.WriteText("before"u8, doubt.Before);
-                writer.WriteText("after"u8, doubt.After);
-                writer.WriteRange("factor"u8, doubt.Factor);
+                writer.WriteText(JsonNames.Before, doubt.Before);
+                writer.WriteText(JsonNames.After, doubt.After);
+                writer.WriteRange(JsonNames.Factor, doubt.Factor);
                 writer.WriteEndObject();
             });
-            Both(json, "outcome"u8, Names.Of(comparison.Before.Outcome), Names.Of(comparison.After.Outcome));
-            Both(json, "acidity"u8, Names.Of(comparison.Before.Acidity), Names.Of(comparison.After.Acidity));
-            json.WriteBoolean("processDiffers"u8, comparison.ProcessDiffers);
-            json.WriteList("shares"u8, comparison.Shares, static (writer, share) =>
+            Both(json, JsonNames.Outcome, Names.Of(comparison.Before.Outcome), Names.Of(comparison.After.Outcome));
+            Both(json, JsonNames.Acidity, Names.Of(comparison.Before.Acidity), Names.Of(comparison.After.Acidity));
+            json.WriteBoolean(JsonNames.ProcessDiffers, comparison.ProcessDiffers);
+            json.WriteList(JsonNames.Shares, comparison.Shares, static (writer, share) =>
             {
                 writer.WriteStartObject();
-                writer.WriteText("what"u8, share.What);
-                writer.WriteRange("before"u8, share.Before);
-                writer.WriteRange("after"u8, share.After);
+                writer.WriteText(JsonNames.What, share.What);
+                writer.WriteRange(JsonNames.Before, share.Before);
+                writer.WriteRange(JsonNames.After, share.After);
                 writer.WriteEndObject();
             });
-            json.WriteList("newFindings"u8, comparison.NewFindings, FindingOf);
-            json.WriteList("goneFindings"u8, comparison.GoneFindings, FindingOf);
-            json.WriteList("unsureFindings"u8, comparison.UnsureFindings, FindingOf);
+            json.WriteList(JsonNames.NewFindings, comparison.NewFindings, FindingOf);
+            json.WriteList(JsonNames.GoneFindings, comparison.GoneFindings, FindingOf);
+            json.WriteList(JsonNames.UnsureFindings, comparison.UnsureFindings, FindingOf);
         });
     }
 
@@ -53,28 +53,28 @@ public static class CompareJson
         ArgumentNullException.ThrowIfNull(comparison);
         Object(output, json =>
         {
-            json.WriteText("file"u8, file);
-            json.WriteText("formula"u8, comparison.Id);
-            json.WriteText("name"u8, comparison.Name);
-            json.WriteText("source"u8, comparison.Source);
-            json.WriteBoolean("covers"u8, comparison.Covers);
-            json.WriteList("differences"u8, comparison.Differences, static (writer, row) =>
+            json.WriteText(JsonNames.File, file);
+            json.WriteText(JsonNames.Formula, comparison.Id);
+            json.WriteText(JsonNames.Name, comparison.Name);
+            json.WriteText(JsonNames.Source, comparison.Source);
+            json.WriteBoolean(JsonNames.Covers, comparison.Covers);
+            json.WriteList(JsonNames.Differences, comparison.Differences, static (writer, row) =>
             {
                 writer.WriteStartObject();
-                writer.WriteText("what"u8, row.What);
-                writer.WriteText("unit"u8, row.Unit);
-                writer.WriteRange("yours"u8, row.Yours);
-                writer.WriteRange("tested"u8, row.Tested);
-                writer.WriteBoolean("allowed"u8, row.Allowed);
+                writer.WriteText(JsonNames.What, row.What);
+                writer.WriteText(JsonNames.Unit, row.Unit);
+                writer.WriteRange(JsonNames.Yours, row.Yours);
+                writer.WriteRange(JsonNames.Tested, row.Tested);
+                writer.WriteBoolean(JsonNames.Allowed, row.Allowed);
                 writer.WriteEndObject();
             });
-            json.WriteList("points"u8, comparison.Points, static (writer, point) =>
+            json.WriteList(JsonNames.Points, comparison.Points, static (writer, point) =>
             {
                 writer.WriteStartObject();
-                writer.WriteText("rule"u8, point.Rule);
-                writer.WriteText("ingredient"u8, point.Ingredient);
-                writer.WriteText("message"u8, point.Message);
-                writer.WriteText("instead"u8, point.Instead);
+                writer.WriteText(JsonNames.Rule, point.Rule);
+                writer.WriteText(JsonNames.Ingredient, point.Ingredient);
+                writer.WriteText(JsonNames.Message, point.Message);
+                writer.WriteText(JsonNames.Instead, point.Instead);
                 writer.WriteEndObject();
             });
         });
@@ -87,7 +87,7 @@ public static class CompareJson
         using (Utf8JsonWriter json = new(held, JsonLinesReport.Options))
         {
             json.WriteStartObject();
-            json.WriteNumber("schemaVersion"u8, 1);
+            json.WriteNumber(JsonNames.SchemaVersion, 1);
             fields(json);
             json.WriteEndObject();
         }
@@ -97,32 +97,32 @@ public static class CompareJson
     }
 
     /// <summary>A pair of values, before and after; the second is null where there is none.</summary>
-    internal static void Both(Utf8JsonWriter json, ReadOnlySpan<byte> name, string before, string? after)
+    internal static void Both(Utf8JsonWriter json, JsonEncodedText name, string before, string? after)
     {
         json.WriteStartObject(name);
-        json.WriteText("before"u8, before);
-        json.WriteText("after"u8, after);
+        json.WriteText(JsonNames.Before, before);
+        json.WriteText(JsonNames.After, after);
         json.WriteEndObject();
     }
 
     private static void Change(Utf8JsonWriter json, IngredientChange change)
     {
         json.WriteStartObject();
-        json.WriteText("kind"u8, change.Kind);
-        json.WriteBoolean("matters"u8, change.Matters);
-        json.WriteText("before"u8, change.Before);
-        json.WriteText("after"u8, change.After);
-        Line(json, "beforeLine"u8, change.BeforeLine);
-        Line(json, "afterLine"u8, change.AfterLine);
-        json.WriteRange("factor"u8, change.Factor);
-        json.WriteText("row"u8, change.RowId);
-        json.WriteText("why"u8, change.Why);
-        json.WriteText("instead"u8, change.Instead);
-        json.WriteTexts("sources"u8, [.. change.Sources.Select(source => source.Text)]);
+        json.WriteText(JsonNames.Kind, change.Kind);
+        json.WriteBoolean(JsonNames.Matters, change.Matters);
+        json.WriteText(JsonNames.Before, change.Before);
+        json.WriteText(JsonNames.After, change.After);
+        Line(json, JsonNames.BeforeLine, change.BeforeLine);
+        Line(json, JsonNames.AfterLine, change.AfterLine);
+        json.WriteRange(JsonNames.Factor, change.Factor);
+        json.WriteText(JsonNames.Row, change.RowId);
+        json.WriteText(JsonNames.Why, change.Why);
+        json.WriteText(JsonNames.Instead, change.Instead);
+        json.WriteTexts(JsonNames.Sources, [.. change.Sources.Select(source => source.Text)]);
         json.WriteEndObject();
     }
 
-    private static void Line(Utf8JsonWriter json, ReadOnlySpan<byte> name, int? line)
+    private static void Line(Utf8JsonWriter json, JsonEncodedText name, int? line)
     {
         if (line is { } known)
         {
@@ -137,11 +137,11 @@ public static class CompareJson
     private static void FindingOf(Utf8JsonWriter json, Finding finding)
     {
         json.WriteStartObject();
-        json.WriteText("rule"u8, finding.Rule);
-        json.WriteText("level"u8, Names.Of(finding.Level));
-        json.WriteText("ingredient"u8, finding.Ingredient);
-        json.WriteNumber("line"u8, finding.Places[0].Line);
-        json.WriteText("message"u8, finding.Message);
+        json.WriteText(JsonNames.Rule, finding.Rule);
+        json.WriteText(JsonNames.Level, Names.Of(finding.Level));
+        json.WriteText(JsonNames.Ingredient, finding.Ingredient);
+        json.WriteNumber(JsonNames.Line, finding.Places[0].Line);
+        json.WriteText(JsonNames.Message, finding.Message);
         json.WriteEndObject();
     }
 }

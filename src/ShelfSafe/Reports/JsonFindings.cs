@@ -17,29 +17,29 @@ internal static class JsonFindings
     {
         Place first = finding.Places.IsDefaultOrEmpty ? new(1, 1, 1, 1) : finding.Places[0];
         json.WriteStartObject();
-        json.WriteText("rule"u8, finding.Rule);
-        json.WriteString("level"u8, Names.Of(finding.Level));
-        json.WriteText("ingredient"u8, finding.Ingredient);
-        json.WriteNumber("line"u8, first.Line);
-        json.WriteNumber("column"u8, first.Column);
-        json.WriteNumber("endColumn"u8, first.EndColumn);
-        json.WriteText("message"u8, finding.Message);
-        json.WriteText("why"u8, finding.Why);
-        json.WriteText("instead"u8, finding.Instead);
-        json.WriteText("source"u8, finding.Sources.IsDefaultOrEmpty ? null : finding.Sources[0].Text);
-        json.WriteList("places"u8, finding.Places.IsDefaultOrEmpty ? [first] : finding.Places, WritePlace);
-        json.WriteList("sources"u8, finding.Sources, WriteSource);
-        json.WriteText("part"u8, finding.Part);
+        json.WriteText(JsonNames.Rule, finding.Rule);
+        json.WriteString(JsonNames.Level, Names.Of(finding.Level));
+        json.WriteText(JsonNames.Ingredient, finding.Ingredient);
+        json.WriteNumber(JsonNames.Line, first.Line);
+        json.WriteNumber(JsonNames.Column, first.Column);
+        json.WriteNumber(JsonNames.EndColumn, first.EndColumn);
+        json.WriteText(JsonNames.Message, finding.Message);
+        json.WriteText(JsonNames.Why, finding.Why);
+        json.WriteText(JsonNames.Instead, finding.Instead);
+        json.WriteText(JsonNames.Source, finding.Sources.IsDefaultOrEmpty ? null : finding.Sources[0].Text);
+        json.WriteList(JsonNames.Places, finding.Places.IsDefaultOrEmpty ? [first] : finding.Places, WritePlace);
+        json.WriteList(JsonNames.Sources, finding.Sources, WriteSource);
+        json.WriteText(JsonNames.Part, finding.Part);
         json.WriteEndObject();
     }
 
     private static void WritePlace(Utf8JsonWriter json, Place place)
     {
         json.WriteStartObject();
-        json.WriteNumber("line"u8, place.Line);
-        json.WriteNumber("column"u8, place.Column);
-        json.WriteNumber("endLine"u8, place.EndLine);
-        json.WriteNumber("endColumn"u8, place.EndColumn);
+        json.WriteNumber(JsonNames.Line, place.Line);
+        json.WriteNumber(JsonNames.Column, place.Column);
+        json.WriteNumber(JsonNames.EndLine, place.EndLine);
+        json.WriteNumber(JsonNames.EndColumn, place.EndColumn);
         json.WriteEndObject();
     }
 
@@ -70,10 +70,10 @@ internal static class JsonFindings
     private static void WriteAnew(Utf8JsonWriter json, SourceReference source)
     {
         json.WriteStartObject();
-        json.WriteText("id"u8, source.Id);
-        json.WriteText("title"u8, source.Title);
-        json.WriteText("locator"u8, source.Locator);
-        json.WriteText("url"u8, source.Url);
+        json.WriteText(JsonNames.Id, source.Id);
+        json.WriteText(JsonNames.Title, source.Title);
+        json.WriteText(JsonNames.Locator, source.Locator);
+        json.WriteText(JsonNames.Url, source.Url);
         json.WriteEndObject();
     }
 }

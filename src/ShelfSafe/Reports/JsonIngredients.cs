@@ -11,25 +11,25 @@ internal static class JsonIngredients
     public static void Write(Utf8JsonWriter json, IngredientReport ingredient)
     {
         json.WriteStartObject();
-        json.WriteNumber("line"u8, ingredient.Line);
-        json.WriteText("text"u8, ingredient.Text);
-        json.WritePropertyName("amount"u8);
+        json.WriteNumber(JsonNames.Line, ingredient.Line);
+        json.WriteText(JsonNames.Text, ingredient.Text);
+        json.WritePropertyName(JsonNames.Amount);
         WriteAmount(json, ingredient.Amount);
-        json.WritePropertyName("package"u8);
+        json.WritePropertyName(JsonNames.Package);
         WriteAmount(json, ingredient.Package);
-        json.WriteText("food"u8, ingredient.Food);
-        json.WriteText("foodId"u8, ingredient.FoodId);
-        json.WriteText("preparation"u8, ingredient.Preparation);
-        json.WriteBoolean("optional"u8, ingredient.Optional);
-        json.WriteBoolean("toTaste"u8, ingredient.ToTaste);
-        json.WriteList("alternatives"u8, ingredient.Alternatives, WriteAlternative);
-        json.WriteRange("grams"u8, ingredient.Grams);
-        json.WriteTexts("traits"u8, ingredient.Traits);
-        json.WriteBoolean("identified"u8, ingredient.Identified);
-        json.WriteList("measures"u8, ingredient.Measures, WriteAmount);
-        json.WriteText("sharesAmountWith"u8, ingredient.SharesAmountWith);
-        json.WriteBoolean("onTheCooksWord"u8, ingredient.OnTheCooksWord);
-        json.WriteText("part"u8, ingredient.Part);
+        json.WriteText(JsonNames.Food, ingredient.Food);
+        json.WriteText(JsonNames.FoodId, ingredient.FoodId);
+        json.WriteText(JsonNames.Preparation, ingredient.Preparation);
+        json.WriteBoolean(JsonNames.Optional, ingredient.Optional);
+        json.WriteBoolean(JsonNames.ToTaste, ingredient.ToTaste);
+        json.WriteList(JsonNames.Alternatives, ingredient.Alternatives, WriteAlternative);
+        json.WriteRange(JsonNames.Grams, ingredient.Grams);
+        json.WriteTexts(JsonNames.Traits, ingredient.Traits);
+        json.WriteBoolean(JsonNames.Identified, ingredient.Identified);
+        json.WriteList(JsonNames.Measures, ingredient.Measures, WriteAmount);
+        json.WriteText(JsonNames.SharesAmountWith, ingredient.SharesAmountWith);
+        json.WriteBoolean(JsonNames.OnTheCooksWord, ingredient.OnTheCooksWord);
+        json.WriteText(JsonNames.Part, ingredient.Part);
         json.WriteEndObject();
     }
 
@@ -42,18 +42,18 @@ internal static class JsonIngredients
         }
 
         json.WriteStartObject();
-        json.WriteAmountValue("low"u8, amount.Value.Low);
-        json.WriteAmountValue("high"u8, amount.Value.High);
-        json.WriteText("unit"u8, amount.Unit);
+        json.WriteAmountValue(JsonNames.Low, amount.Value.Low);
+        json.WriteAmountValue(JsonNames.High, amount.Value.High);
+        json.WriteText(JsonNames.Unit, amount.Unit);
         json.WriteEndObject();
     }
 
     private static void WriteAlternative(Utf8JsonWriter json, AlternativeReport alternative)
     {
         json.WriteStartObject();
-        json.WriteText("food"u8, alternative.Food);
-        json.WriteText("foodId"u8, alternative.FoodId);
-        json.WriteTexts("traits"u8, alternative.Traits);
+        json.WriteText(JsonNames.Food, alternative.Food);
+        json.WriteText(JsonNames.FoodId, alternative.FoodId);
+        json.WriteTexts(JsonNames.Traits, alternative.Traits);
         json.WriteEndObject();
     }
 }

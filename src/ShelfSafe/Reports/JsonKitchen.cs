@@ -11,20 +11,20 @@ internal static class JsonKitchen
     public static void Write(Utf8JsonWriter json, VettingReport report)
     {
         WriteKitchen(json, report.Kitchen);
-        json.WriteList("kitchenNotes"u8, report.KitchenNotes, static (writer, note) =>
+        json.WriteList(JsonNames.KitchenNotes, report.KitchenNotes, static (writer, note) =>
         {
             writer.WriteStartObject();
-            writer.WriteText("id"u8, note.Id);
-            writer.WriteText("text"u8, note.Text);
-            writer.WriteText("instead"u8, note.Instead);
+            writer.WriteText(JsonNames.Id, note.Id);
+            writer.WriteText(JsonNames.Text, note.Text);
+            writer.WriteText(JsonNames.Instead, note.Instead);
             WriteSources(writer, note.Sources);
             writer.WriteEndObject();
         });
-        json.WriteList("freezerFirst"u8, report.FreezerFirst, static (writer, step) =>
+        json.WriteList(JsonNames.FreezerFirst, report.FreezerFirst, static (writer, step) =>
         {
             writer.WriteStartObject();
-            writer.WriteText("part"u8, step.Part);
-            writer.WriteText("text"u8, step.Text);
+            writer.WriteText(JsonNames.Part, step.Part);
+            writer.WriteText(JsonNames.Text, step.Text);
             WriteSources(writer, step.Sources);
             writer.WriteEndObject();
         });
@@ -32,16 +32,16 @@ internal static class JsonKitchen
 
     private static void WriteKitchen(Utf8JsonWriter json, Kitchen kitchen)
     {
-        json.WriteStartObject("kitchen"u8);
-        json.WriteRounded("altitudeFeet"u8, kitchen.AltitudeFeet ?? double.NaN);
-        json.WriteText("gauge"u8, kitchen.Gauge);
-        json.WriteText("jar"u8, kitchen.Jar);
-        json.WriteText("region"u8, kitchen.Region.Length == 0 ? null : kitchen.Region);
-        json.WriteTexts("canners"u8, kitchen.Canners);
-        json.WriteText("gaugeTested"u8, kitchen.GaugeTested is { } tested ? Days.Of(tested) : null);
+        json.WriteStartObject(JsonNames.Kitchen);
+        json.WriteRounded(JsonNames.AltitudeFeet, kitchen.AltitudeFeet ?? double.NaN);
+        json.WriteText(JsonNames.Gauge, kitchen.Gauge);
+        json.WriteText(JsonNames.Jar, kitchen.Jar);
+        json.WriteText(JsonNames.Region, kitchen.Region.Length == 0 ? null : kitchen.Region);
+        json.WriteTexts(JsonNames.Canners, kitchen.Canners);
+        json.WriteText(JsonNames.GaugeTested, kitchen.GaugeTested is { } tested ? Days.Of(tested) : null);
         WriteCapacity(json, kitchen.Capacity);
-        json.WriteText("units"u8, kitchen.Metric ? "metric" : "us");
-        json.WriteText("file"u8, kitchen.File);
+        json.WriteText(JsonNames.Units, kitchen.Metric ? "metric" : "us");
+        json.WriteText(JsonNames.File, kitchen.File);
         json.WriteEndObject();
     }
 
@@ -50,15 +50,15 @@ internal static class JsonKitchen
     {
         if (capacity is null)
         {
-            json.WriteNull("capacity"u8);
+            json.WriteNull(JsonNames.Capacity);
         }
         else if (capacity.Any is { } any)
         {
-            json.WriteNumber("capacity"u8, any);
+            json.WriteNumber(JsonNames.Capacity, any);
         }
         else
         {
-            json.WriteStartObject("capacity"u8);
+            json.WriteStartObject(JsonNames.Capacity);
             foreach (string jar in JarSizes.All.Where(capacity.Jars.ContainsKey))
             {
                 json.WriteNumber(jar, capacity.Jars[jar]);
@@ -69,5 +69,5 @@ internal static class JsonKitchen
     }
 
     private static void WriteSources(Utf8JsonWriter json, System.Collections.Immutable.ImmutableArray<SourceReference> sources) =>
-        json.WriteList("sources"u8, sources, JsonFindings.WriteSource);
+        json.WriteList(JsonNames.Sources, sources, JsonFindings.WriteSource);
 }

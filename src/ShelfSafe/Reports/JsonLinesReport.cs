@@ -72,10 +72,10 @@ public sealed class JsonLinesReport
     public string Broken(string file, int record, string wrong) => Encoding.UTF8.GetString(Written(json =>
     {
         json.WriteStartObject();
-        json.WriteNumber("schemaVersion"u8, SchemaVersion);
-        json.WriteText("file"u8, file);
-        json.WriteNumber("record"u8, record);
-        json.WriteText("error"u8, wrong);
+        json.WriteNumber(JsonNames.SchemaVersion, SchemaVersion);
+        json.WriteText(JsonNames.File, file);
+        json.WriteNumber(JsonNames.Record, record);
+        json.WriteText(JsonNames.Error, wrong);
         json.WriteEndObject();
     }));
 
@@ -102,31 +102,31 @@ public sealed class JsonLinesReport
     {
         VettingReport report = item.Report;
         json.WriteStartObject();
-        json.WriteNumber("schemaVersion"u8, SchemaVersion);
-        json.WriteText("file"u8, item.File);
-        json.WriteText("title"u8, report.Title);
-        json.WriteString("acidity"u8, Names.Of(report.Acidity));
-        json.WriteString("outcome"u8, Names.Of(report.Outcome));
+        json.WriteNumber(JsonNames.SchemaVersion, SchemaVersion);
+        json.WriteText(JsonNames.File, item.File);
+        json.WriteText(JsonNames.Title, report.Title);
+        json.WriteString(JsonNames.Acidity, Names.Of(report.Acidity));
+        json.WriteString(JsonNames.Outcome, Names.Of(report.Outcome));
         WriteCategory(json, report.Category);
-        json.WriteList("findings"u8, report.Findings, JsonFindings.Write);
-        json.WriteList("ingredients"u8, report.Ingredients, JsonIngredients.Write);
+        json.WriteList(JsonNames.Findings, report.Findings, JsonFindings.Write);
+        json.WriteList(JsonNames.Ingredients, report.Ingredients, JsonIngredients.Write);
         WriteMeasures(json, report.Measures);
-        json.WriteList("nearest"u8, report.Nearest, WriteNearest);
-        json.WriteList("process"u8, report.Process, JsonProcesses.Write);
-        json.WriteList("processAfterChanges"u8, report.ProcessAfterChanges, JsonProcesses.Write);
-        json.WriteTexts("reasons"u8, report.Reasons);
-        json.WriteList("storage"u8, report.Storage, WriteStorage);
-        json.WriteList("parts"u8, report.Parts, WritePart);
+        json.WriteList(JsonNames.Nearest, report.Nearest, WriteNearest);
+        json.WriteList(JsonNames.Process, report.Process, JsonProcesses.Write);
+        json.WriteList(JsonNames.ProcessAfterChanges, report.ProcessAfterChanges, JsonProcesses.Write);
+        json.WriteTexts(JsonNames.Reasons, report.Reasons);
+        json.WriteList(JsonNames.Storage, report.Storage, WriteStorage);
+        json.WriteList(JsonNames.Parts, report.Parts, WritePart);
         WritePack(json, report.Pack);
         JsonKitchen.Write(json, report);
         if (item.Record is { } record)
         {
-            json.WriteNumber("record"u8, record);
+            json.WriteNumber(JsonNames.Record, record);
         }
 
         if (!item.IsFileText)
         {
-            json.WriteText("textRead"u8, item.Text);
+            json.WriteText(JsonNames.TextRead, item.Text);
         }
 
         json.WriteEndObject();
@@ -136,22 +136,22 @@ public sealed class JsonLinesReport
     {
         if (category is null)
         {
-            json.WriteNull("category"u8);
+            json.WriteNull(JsonNames.Category);
             return;
         }
 
-        json.WriteStartObject("category"u8);
-        json.WriteText("id"u8, category.Id);
-        json.WriteText("name"u8, category.Name);
-        json.WriteText("kind"u8, category.Kind);
-        json.WriteList("differences"u8, category.Differences, static (writer, difference) =>
+        json.WriteStartObject(JsonNames.Category);
+        json.WriteText(JsonNames.Id, category.Id);
+        json.WriteText(JsonNames.Name, category.Name);
+        json.WriteText(JsonNames.Kind, category.Kind);
+        json.WriteList(JsonNames.Differences, category.Differences, static (writer, difference) =>
         {
             writer.WriteStartObject();
-            writer.WriteText("what"u8, difference.What);
-            writer.WriteText("unit"u8, difference.Unit);
-            writer.WriteRange("yours"u8, difference.Yours);
-            writer.WriteRange("tested"u8, difference.Tested);
-            writer.WriteBoolean("allowed"u8, difference.Allowed);
+            writer.WriteText(JsonNames.What, difference.What);
+            writer.WriteText(JsonNames.Unit, difference.Unit);
+            writer.WriteRange(JsonNames.Yours, difference.Yours);
+            writer.WriteRange(JsonNames.Tested, difference.Tested);
+            writer.WriteBoolean(JsonNames.Allowed, difference.Allowed);
             writer.WriteEndObject();
         });
         json.WriteEndObject();
@@ -159,28 +159,28 @@ public sealed class JsonLinesReport
 
     private static void WriteMeasures(Utf8JsonWriter json, MeasuresReport measures)
     {
-        json.WriteStartObject("measures"u8);
-        json.WriteRange("solidsShare"u8, measures.SolidsShare);
-        json.WriteRange("fatShare"u8, measures.FatShare);
-        json.WriteRange("acidShare"u8, measures.AcidShare);
-        json.WriteRange("lowAcidShare"u8, measures.LowAcidShare);
-        json.WriteRange("totalGrams"u8, measures.TotalGrams);
-        json.WriteRange("totalMillilitres"u8, measures.TotalMillilitres);
+        json.WriteStartObject(JsonNames.Measures);
+        json.WriteRange(JsonNames.SolidsShare, measures.SolidsShare);
+        json.WriteRange(JsonNames.FatShare, measures.FatShare);
+        json.WriteRange(JsonNames.AcidShare, measures.AcidShare);
+        json.WriteRange(JsonNames.LowAcidShare, measures.LowAcidShare);
+        json.WriteRange(JsonNames.TotalGrams, measures.TotalGrams);
+        json.WriteRange(JsonNames.TotalMillilitres, measures.TotalMillilitres);
         if (measures.JarYield is { } yield)
         {
-            json.WriteStartObject("jarYield"u8);
-            json.WriteText("jar"u8, yield.Jar);
-            json.WriteRounded("low"u8, yield.Jars.Low);
-            json.WriteRounded("high"u8, yield.Jars.High);
-            json.WriteRange("loads"u8, yield.Loads);
-            json.WriteRange("remainderMillilitres"u8, yield.RemainderMillilitres);
-            json.WriteRounded("headspaceInches"u8, yield.HeadspaceInches);
-            json.WriteRange("jarsALoad"u8, yield.JarsALoad);
+            json.WriteStartObject(JsonNames.JarYield);
+            json.WriteText(JsonNames.Jar, yield.Jar);
+            json.WriteRounded(JsonNames.Low, yield.Jars.Low);
+            json.WriteRounded(JsonNames.High, yield.Jars.High);
+            json.WriteRange(JsonNames.Loads, yield.Loads);
+            json.WriteRange(JsonNames.RemainderMillilitres, yield.RemainderMillilitres);
+            json.WriteRounded(JsonNames.HeadspaceInches, yield.HeadspaceInches);
+            json.WriteRange(JsonNames.JarsALoad, yield.JarsALoad);
             json.WriteEndObject();
         }
         else
         {
-            json.WriteNull("jarYield"u8);
+            json.WriteNull(JsonNames.JarYield);
         }
 
         json.WriteEndObject();
@@ -189,41 +189,41 @@ public sealed class JsonLinesReport
     private static void WriteNearest(Utf8JsonWriter json, NearestFormula formula)
     {
         json.WriteStartObject();
-        json.WriteText("id"u8, formula.Id);
-        json.WriteText("name"u8, formula.Name);
-        json.WriteText("swap"u8, formula.Swap);
-        json.WriteTexts("scaledIngredients"u8, formula.ScaledIngredients);
-        json.WriteText("source"u8, formula.Source);
+        json.WriteText(JsonNames.Id, formula.Id);
+        json.WriteText(JsonNames.Name, formula.Name);
+        json.WriteText(JsonNames.Swap, formula.Swap);
+        json.WriteTexts(JsonNames.ScaledIngredients, formula.ScaledIngredients);
+        json.WriteText(JsonNames.Source, formula.Source);
         json.WriteEndObject();
     }
 
     private static void WriteStorage(Utf8JsonWriter json, StorageAdvice advice)
     {
         json.WriteStartObject();
-        json.WriteText("where"u8, advice.Where);
-        json.WriteText("span"u8, advice.Span);
-        json.WriteText("text"u8, advice.Text);
-        json.WriteText("source"u8, advice.Source);
+        json.WriteText(JsonNames.Where, advice.Where);
+        json.WriteText(JsonNames.Span, advice.Span);
+        json.WriteText(JsonNames.Text, advice.Text);
+        json.WriteText(JsonNames.Source, advice.Source);
         json.WriteEndObject();
     }
 
     private static void WritePart(Utf8JsonWriter json, PartReport part)
     {
         json.WriteStartObject();
-        json.WriteText("name"u8, part.Name);
-        json.WriteNumber("line"u8, part.Line);
-        json.WriteNumber("endLine"u8, part.EndLine);
-        json.WriteString("acidity"u8, Names.Of(part.Acidity));
-        json.WriteString("outcome"u8, Names.Of(part.Outcome));
+        json.WriteText(JsonNames.Name, part.Name);
+        json.WriteNumber(JsonNames.Line, part.Line);
+        json.WriteNumber(JsonNames.EndLine, part.EndLine);
+        json.WriteString(JsonNames.Acidity, Names.Of(part.Acidity));
+        json.WriteString(JsonNames.Outcome, Names.Of(part.Outcome));
         json.WriteEndObject();
     }
 
     private static void WritePack(Utf8JsonWriter json, PackIdentity pack)
     {
-        json.WriteStartObject("pack"u8);
-        json.WriteText("version"u8, pack.Version);
-        json.WriteText("date"u8, pack.Date);
-        json.WriteText("sha256"u8, pack.Sha256);
+        json.WriteStartObject(JsonNames.Pack);
+        json.WriteText(JsonNames.Version, pack.Version);
+        json.WriteText(JsonNames.Date, pack.Date);
+        json.WriteText(JsonNames.Sha256, pack.Sha256);
         json.WriteEndObject();
     }
 

@@ -9,9 +9,11 @@ namespace ShelfSafe.Reports;
 internal static class JsonWriting
 {
     private const double LargestWhole = 1e15; // above, a double is written with an exponent
+    private const double LargestScaled = 1e10; // below, four decimals are fewer than the fifteen digits a double keeps
+    private const double Scale = 10_000;
 
     /// <summary>Writes a list of objects; a list that was never set is written as empty.</summary>
-    public static void WriteList<T>(this Utf8JsonWriter json, ReadOnlySpan<byte> name, ImmutableArray<T> items, Action<Utf8JsonWriter, T> write)
+    public static void WriteList<T>(this Utf8JsonWriter json, JsonEncodedText name, ImmutableArray<T> items, Action<Utf8JsonWriter, T> write)
     {
         json.WriteStartArray(name);
         if (!items.IsDefault)
@@ -26,11 +28,11 @@ internal static class JsonWriting
     }
 
     /// <summary>Writes a list of texts; a list that was never set is written as empty.</summary>
-    public static void WriteTexts(this Utf8JsonWriter json, ReadOnlySpan<byte> name, ImmutableArray<string> items) =>
+    public static void WriteTexts(this Utf8JsonWriter json, JsonEncodedText name, ImmutableArray<string> items) =>
         json.WriteList(name, items, static (writer, item) => writer.WriteStringValue(WellFormed(item)));
 
     /// <summary>Writes a text, or null.</summary>
-    public static void WriteText(this Utf8JsonWriter json, ReadOnlySpan<byte> name, string? text)
+    public static void WriteText(this Utf8JsonWriter json, JsonEncodedText name, string? text)
     {
         if (text is null)
         {
@@ -43,7 +45,7 @@ internal static class JsonWriting
     }
 
     /// <summary>Writes a range as low and high, or null where nothing can be said.</summary>
-    public static void WriteRange(this Utf8JsonWriter json, ReadOnlySpan<byte> name, Interval? range)
+    public static void WriteRange(this Utf8JsonWriter json, JsonEncodedText name, Interval? range)
     {
         if (range is not { } known)
         {
@@ -52,14 +54,14 @@ internal static class JsonWriting
         }
 
         json.WriteStartObject(name);
-        json.WriteRounded("low"u8, known.Low);
-        json.WriteRounded("high"u8, known.High);
+        json.WriteRounded(JsonNames.Low, known.Low);
+        json.WriteRounded(JsonNames.High, known.High);
         json.WriteEndObject();
     }
 
     /// <summary>Writes a number to at most four decimals, fewer the larger it is; what is not finite is null.</summary>
     /// <remarks>Nearest, half away from zero: the figures that decide are compared before they come here.</remarks>
-    public static void WriteRounded(this Utf8JsonWriter json, ReadOnlySpan<byte> name, double value)
+    public static void WriteRounded(this Utf8JsonWriter json, JsonEncodedText name, double value)
     {
         if (!double.IsFinite(value))
         {
@@ -71,7 +73,7 @@ internal static class JsonWriting
     }
 
     /// <summary>Writes a printed amount to four decimals whatever its size, so that a third stays a third.</summary>
-    public static void WriteAmountValue(this Utf8JsonWriter json, ReadOnlySpan<byte> name, double value)
+    public static void WriteAmountValue(this Utf8JsonWriter json, JsonEncodedText name, double value)
     {
         if (double.IsFinite(value))
         {
@@ -84,16 +86,34 @@ internal static class JsonWriting
     }
 
     // A whole number is written as one: the same digits, found faster, and no "-0".
-    private static void WriteShort(Utf8JsonWriter json, ReadOnlySpan<byte> name, double rounded)
+    private static void WriteShort(Utf8JsonWriter json, JsonEncodedText name, double rounded)
     {
+        double scaled = Math.Round(rounded * Scale);
         if (rounded == Math.Truncate(rounded) && Math.Abs(rounded) < LargestWhole)
         {
             json.WriteNumber(name, (long)rounded);
+        }
+        else if (Math.Abs(rounded) < LargestScaled && scaled / Scale == rounded)
+        {
+            json.WriteNumber(name, OfScaled((long)scaled));
         }
         else
         {
             json.WriteNumber(name, rounded);
         }
+    }
+
+    // Four decimals without their noughts, as the shortest digits of the same number.
+    private static decimal OfScaled(long scaled)
+    {
+        byte decimals = 4;
+        while (scaled % 10 == 0 && decimals > 0)
+        {
+            (scaled, decimals) = (scaled / 10, (byte)(decimals - 1));
+        }
+
+        long size = Math.Abs(scaled);
+        return new((int)size, (int)(size >> 32), 0, scaled < 0, decimals);
     }
 
     private static int Decimals(double size) => size switch

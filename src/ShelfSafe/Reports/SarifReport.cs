@@ -94,14 +94,14 @@ internal sealed class SarifReport : ReportFormat
     {
         json.WriteStartArray();
         json.WriteStartObject();
-        json.WriteBoolean("executionSuccessful"u8, finished && troubles.Count == 0);
-        json.WriteStartArray("toolExecutionNotifications"u8);
+        json.WriteBoolean(JsonNames.ExecutionSuccessful, finished && troubles.Count == 0);
+        json.WriteStartArray(JsonNames.ToolExecutionNotifications);
         foreach (string trouble in troubles)
         {
             json.WriteStartObject();
-            json.WriteString("level"u8, "error");
-            json.WriteStartObject("message"u8);
-            json.WriteText("text"u8, Message(trouble));
+            json.WriteString(JsonNames.Level, "error");
+            json.WriteStartObject(JsonNames.Message);
+            json.WriteText(JsonNames.Text, Message(trouble));
             json.WriteEndObject();
             json.WriteEndObject();
         }
@@ -115,8 +115,8 @@ internal sealed class SarifReport : ReportFormat
     {
         json.WriteStartObject();
         json.WriteStartObject(Root);
-        json.WriteStartObject("description"u8);
-        json.WriteText("text"u8, _words["sarif.root"]);
+        json.WriteStartObject(JsonNames.Description);
+        json.WriteText(JsonNames.Text, _words["sarif.root"]);
         json.WriteEndObject();
         json.WriteEndObject();
         json.WriteEndObject();
@@ -126,28 +126,28 @@ internal sealed class SarifReport : ReportFormat
     {
         (string level, string kind) = LevelOf(finding.Level);
         json.WriteStartObject();
-        json.WriteText("ruleId"u8, finding.Rule);
+        json.WriteText(JsonNames.RuleId, finding.Rule);
         if (_rules.IndexOf(finding.Rule) is { } index)
         {
-            json.WriteNumber("ruleIndex"u8, index);
+            json.WriteNumber(JsonNames.RuleIndex, index);
         }
 
-        json.WriteString("level"u8, level);
-        json.WriteString("kind"u8, kind);
-        json.WriteStartObject("message"u8);
-        json.WriteText("text"u8, Message(finding.Instead.Length == 0 ? finding.Message : $"{finding.Message} {_words["label.instead"]}: {finding.Instead}"));
+        json.WriteString(JsonNames.Level, level);
+        json.WriteString(JsonNames.Kind, kind);
+        json.WriteStartObject(JsonNames.Message);
+        json.WriteText(JsonNames.Text, Message(finding.Instead.Length == 0 ? finding.Message : $"{finding.Message} {_words["label.instead"]}: {finding.Instead}"));
         json.WriteEndObject();
-        json.WriteList("locations"u8, finding.Places.IsDefaultOrEmpty ? [new(1, 1, 1, 1)] : finding.Places, (writer, place) => WriteLocation(writer, item, place));
-        json.WriteStartObject("partialFingerprints"u8);
-        json.WriteString("shelfsafe/v1"u8, Fingerprint(item, finding));
+        json.WriteList(JsonNames.Locations, finding.Places.IsDefaultOrEmpty ? [new(1, 1, 1, 1)] : finding.Places, (writer, place) => WriteLocation(writer, item, place));
+        json.WriteStartObject(JsonNames.PartialFingerprints);
+        json.WriteString(JsonNames.Fingerprint, Fingerprint(item, finding));
         json.WriteEndObject();
-        json.WriteStartObject("properties"u8);
-        json.WriteString("level"u8, Names.Of(finding.Level));
-        json.WriteString("outcome"u8, Names.Of(item.Report.Outcome));
-        json.WriteText("part"u8, finding.Part);
+        json.WriteStartObject(JsonNames.Properties);
+        json.WriteString(JsonNames.Level, Names.Of(finding.Level));
+        json.WriteString(JsonNames.Outcome, Names.Of(item.Report.Outcome));
+        json.WriteText(JsonNames.Part, finding.Part);
         if (item.Record is { } record)
         {
-            json.WriteNumber("record"u8, record);
+            json.WriteNumber(JsonNames.Record, record);
         }
 
         json.WriteEndObject();
@@ -157,23 +157,23 @@ internal sealed class SarifReport : ReportFormat
     private static void WriteLocation(Utf8JsonWriter json, ReportItem item, Place place)
     {
         json.WriteStartObject();
-        json.WriteStartObject("physicalLocation"u8);
-        json.WriteStartObject("artifactLocation"u8);
+        json.WriteStartObject(JsonNames.PhysicalLocation);
+        json.WriteStartObject(JsonNames.ArtifactLocation);
         (string uri, bool below) = SarifUri.Of(item.File);
-        json.WriteText("uri"u8, uri);
+        json.WriteText(JsonNames.Uri, uri);
         if (below)
         {
-            json.WriteString("uriBaseId"u8, Root);
+            json.WriteString(JsonNames.UriBaseId, Root);
         }
 
         json.WriteEndObject();
         if (item is { IsFileText: true, Record: null })
         {
-            json.WriteStartObject("region"u8);
-            json.WriteNumber("startLine"u8, place.Line);
-            json.WriteNumber("startColumn"u8, place.Column);
-            json.WriteNumber("endLine"u8, place.EndLine);
-            json.WriteNumber("endColumn"u8, place.EndColumn);
+            json.WriteStartObject(JsonNames.Region);
+            json.WriteNumber(JsonNames.StartLine, place.Line);
+            json.WriteNumber(JsonNames.StartColumn, place.Column);
+            json.WriteNumber(JsonNames.EndLine, place.EndLine);
+            json.WriteNumber(JsonNames.EndColumn, place.EndColumn);
             json.WriteEndObject();
         }
 

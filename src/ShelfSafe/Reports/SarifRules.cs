@@ -44,20 +44,20 @@ internal sealed class SarifRules
     public void WriteTool(Utf8JsonWriter json)
     {
         json.WriteStartObject();
-        json.WriteStartObject("driver"u8);
-        json.WriteText("name"u8, _words["sarif.name"]);
-        json.WriteText("semanticVersion"u8, typeof(SarifRules).Assembly.GetName().Version?.ToString(3) ?? "0.0.0");
-        json.WriteStartArray("rules"u8);
+        json.WriteStartObject(JsonNames.Driver);
+        json.WriteText(JsonNames.Name, _words["sarif.name"]);
+        json.WriteText(JsonNames.SemanticVersion, typeof(SarifRules).Assembly.GetName().Version?.ToString(3) ?? "0.0.0");
+        json.WriteStartArray(JsonNames.Rules);
         foreach (Rule rule in _rules)
         {
             WriteRule(json, rule);
         }
 
         json.WriteEndArray();
-        json.WriteStartObject("properties"u8);
-        json.WriteText("packVersion"u8, _pack.Version);
-        json.WriteText("packDate"u8, _pack.Date);
-        json.WriteText("packSha256"u8, _pack.Sha256);
+        json.WriteStartObject(JsonNames.Properties);
+        json.WriteText(JsonNames.PackVersion, _pack.Version);
+        json.WriteText(JsonNames.PackDate, _pack.Date);
+        json.WriteText(JsonNames.PackSha256, _pack.Sha256);
         json.WriteEndObject();
         json.WriteEndObject();
         json.WriteEndObject();
@@ -78,26 +78,26 @@ internal sealed class SarifRules
         string titles = string.Join("; ", sources.Select(static row => row.Title).Distinct(StringComparer.Ordinal));
         string help = titles.Length == 0 ? $"{why}\n\n{label}: {instead}" : $"{why}\n\n{label}: {instead}\n\n{_words["label.sources"]}: {titles}";
         json.WriteStartObject();
-        json.WriteText("id"u8, rule.Id);
-        WriteMessage(json, "shortDescription"u8, FirstSentence(why));
-        WriteMessage(json, "fullDescription"u8, why);
-        WriteMessage(json, "help"u8, help);
+        json.WriteText(JsonNames.Id, rule.Id);
+        WriteMessage(json, JsonNames.ShortDescription, FirstSentence(why));
+        WriteMessage(json, JsonNames.FullDescription, why);
+        WriteMessage(json, JsonNames.Help, help);
         string? url = sources.Select(static row => row.Url).FirstOrDefault(static url => Uri.IsWellFormedUriString(url, UriKind.Absolute));
         if (url is not null)
         {
-            json.WriteText("helpUri"u8, url);
+            json.WriteText(JsonNames.HelpUri, url);
         }
 
-        json.WriteStartObject("defaultConfiguration"u8);
-        json.WriteString("level"u8, SarifReport.LevelOf(rule.Level).Level);
+        json.WriteStartObject(JsonNames.DefaultConfiguration);
+        json.WriteString(JsonNames.Level, SarifReport.LevelOf(rule.Level).Level);
         json.WriteEndObject();
         json.WriteEndObject();
     }
 
-    private static void WriteMessage(Utf8JsonWriter json, ReadOnlySpan<byte> name, string text)
+    private static void WriteMessage(Utf8JsonWriter json, JsonEncodedText name, string text)
     {
         json.WriteStartObject(name);
-        json.WriteText("text"u8, text);
+        json.WriteText(JsonNames.Text, text);
         json.WriteEndObject();
     }
 
