@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Text;
+using Microsoft.Win32.SafeHandles;
 
 namespace ShelfSafe.Cli;
 
@@ -35,8 +36,8 @@ internal static class TextFile
     {
         try
         {
-            using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 1);
-            return Read(stream, out wrong);
+            using SafeFileHandle file = File.OpenHandle(path);
+            return Read(file, out wrong);
         }
         catch (FileNotFoundException)
         {
@@ -66,15 +67,33 @@ internal static class TextFile
         return null;
     }
 
+    // A file is read at its places, for a stream would cost more than the reading; a pipe has none.
+    private static string? Read(SafeFileHandle file, out string wrong)
+    {
+        try
+        {
+            return ReadAll((held, at) => RandomAccess.Read(file, held.AsSpan(at), at), out wrong);
+        }
+        catch (NotSupportedException)
+        {
+            using FileStream stream = new(file, FileAccess.Read, bufferSize: 1);
+            return Read(stream, out wrong);
+        }
+    }
+
     /// <summary>Reads a stream to its end, or as far as is allowed.</summary>
-    public static string? Read(Stream stream, out string wrong)
+    public static string? Read(Stream stream, out string wrong) =>
+        ReadAll((held, at) => stream.Read(held, at, held.Length - at), out wrong);
+
+    // The reader fills the array from a place on and tells how many bytes it got; none at the end.
+    private static string? ReadAll(Func<byte[], int, int> read, out string wrong)
     {
         byte[] held = ArrayPool<byte>.Shared.Rent(UsualBytes);
         try
         {
             int length = 0;
             int got;
-            while ((got = stream.Read(held, length, held.Length - length)) > 0)
+            while ((got = read(held, length)) > 0)
             {
                 length += got;
                 if (length > MostBytes)

@@ -1,3 +1,4 @@
+using System.IO.Pipes;
 using System.Text;
 using System.Text.Json.Nodes;
 using Xunit;
@@ -54,6 +55,27 @@ public sealed class InputTests : IDisposable
             Assert.Equal([1, 2], reports.Select(static report => report["record"]!.GetValue<int>()));
             Assert.Equal("Dry rub", reports[1]["title"]!.GetValue<string>());
         }
+    }
+
+    // "vet <(curl ...)" and "vet /dev/stdin": a pipe has a name and no places.
+    [Fact]
+    public void Vet_APipeWithAName_IsReadToItsEnd()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using AnonymousPipeServerStream pipe = new(PipeDirection.In);
+        using (AnonymousPipeClientStream cook = new(PipeDirection.Out, pipe.ClientSafePipeHandle))
+        {
+            cook.Write("# Soup\n\n- 1 kg carrots\n- 2 l water\n"u8);
+        }
+
+        JsonNode report = Assert.Single(Reports($"/proc/self/fd/{pipe.SafePipeHandle.DangerousGetHandle()}", out _, out string error));
+
+        Assert.Empty(error);
+        Assert.Equal(["carrot", "water"], Foods(report));
     }
 
     [Fact]
