@@ -39,7 +39,7 @@ internal static class LookupRun
         ImmutableArray<ProcessRow> rows = pack.Tables.Processes;
         Kitchen kitchen = new(AltitudeFeet: 1_345, Gauge: "weighted");
         ProcessRow[][] products = [.. rows.GroupBy(row => row.Product, StringComparer.Ordinal).Select(product => product.ToArray())];
-        Print(output, "all formulas", all.Count, () => all.ForEach(batch => formulas.Of(batch, [])));
+        Print(output, "all formulas", all.Count, () => all.ForEach(batch => formulas.Of(formulas.Look(batch), [])));
         Print(output, "rows of a product", products.Length, () => Array.ForEach(products, product => ProcessSelector.Lines(product, kitchen)));
         return 0;
     }

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Numerics;
+using ShelfSafe.Core;
 using ShelfSafe.Foods;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
@@ -21,6 +22,7 @@ internal sealed class FormulaIndex
     private readonly ulong[] _main;
     private readonly bool[] _timed;
     private readonly string[][] _kinds;
+    private readonly ulong[] _kindMasks;
 
     /// <summary>Opens the index of an image.</summary>
     public FormulaIndex(PackImage image)
@@ -28,7 +30,7 @@ internal sealed class FormulaIndex
         (_image, _at) = (image, image.Section(FormulaIndexWriter.Section));
         int count = image.Int32(_at);
         _foods = new(image, _at + image.Int32(_at + 4));
-        (_required, _main, _timed, _kinds) = (new ulong[count], new ulong[count], new bool[count], new string[count][]);
+        (_required, _main, _timed, _kinds, _kindMasks) = (new ulong[count], new ulong[count], new bool[count], new string[count][], new ulong[count]);
         for (int i = 0; i < count; i++)
         {
             int head = _at + FormulaIndexWriter.HeaderLength + (FormulaIndexWriter.FormulaLength * i);
@@ -38,6 +40,7 @@ internal sealed class FormulaIndex
             for (int kind = 0; kind < _kinds[i].Length; kind++)
             {
                 _kinds[i][kind] = image.String(image.Int32(kinds + 4 + (4 * kind)));
+                _kindMasks[i] |= WordMask.Of(_kinds[i][kind]);
             }
         }
     }
@@ -63,9 +66,19 @@ internal sealed class FormulaIndex
     /// </summary>
     public int Kinship(int formula, Batch batch)
     {
+        if ((_kindMasks[formula] & batch.KindMask) == 0)
+        {
+            return 0;
+        }
+
         string[] kinds = _kinds[formula];
-        int own = Array.FindIndex(kinds, batch.IsKind);
-        if (own < 0)
+        int own = 0;
+        while (own < kinds.Length && !batch.IsKind(kinds[own]))
+        {
+            own++;
+        }
+
+        if (own == kinds.Length)
         {
             return 0;
         }

@@ -45,17 +45,18 @@ internal sealed class FormulaJudge
     /// <summary>All formulas, in the order of the table.</summary>
     public ImmutableArray<FormulaRow> Formulas => _formulas.All;
 
+    /// <summary>A batch as the formulas look at it.</summary>
+    public FormulaView Look(Batch batch) => new(batch, _index.Find(batch));
+
     /// <summary>The formulas that cover the batch, as written or once a label is named; else the nearest one of the dish's kind, which refuses.</summary>
-    public ImmutableArray<FormulaVerdict> Judge(Batch batch)
+    public ImmutableArray<FormulaVerdict> Judge(FormulaView view)
     {
-        (ulong Filled, int Foods)[] found = _index.Find(batch);
+        (Batch batch, (ulong Filled, int Foods)[] found) = (view.Batch, view.Found);
         int foods = FormulaIndex.Foods(batch);
         ImmutableArray<FormulaVerdict>.Builder covering = ImmutableArray.CreateBuilder<FormulaVerdict>();
         FormulaFit? nearest = null;
         FormulaRow? formula = null;
         int kinship = 0;
-        ImmutableArray<PrintedLine>? made = null;
-        ImmutableArray<PrintedLine> Printed() => made ??= PrintedLine.Of(batch);
         for (int i = 0; i < _formulas.Count; i++)
         {
             if (found[i].Foods < foods || !_index.IsComplete(i, found[i].Filled))
@@ -63,7 +64,7 @@ internal sealed class FormulaJudge
                 continue;
             }
 
-            FormulaFit fit = Fit(_formulas[i], Printed(), batch);
+            FormulaFit fit = Fit(_formulas[i], view.Lines, batch);
             if (fit.Covers && _index.HasTime(i))
             {
                 covering.Add(Verdict(_formulas[i], fit, batch));
@@ -80,16 +81,16 @@ internal sealed class FormulaJudge
         }
 
         (FormulaFit Fit, FormulaRow Formula)? refusing = nearest is null ? null : (nearest, formula!);
-        return Refusing(refusing, kinship, batch, found, Printed) is { } best ? [Verdict(best.Formula, best.Fit, batch)] : [];
+        return Refusing(refusing, kinship, view) is { } best ? [Verdict(best.Formula, best.Fit, batch)] : [];
     }
 
     // The one that is told as nearest: of the complete ones, or of the dish's kind though it lacks a food.
-    private (FormulaFit Fit, FormulaRow Formula)? Refusing((FormulaFit Fit, FormulaRow Formula)? nearest, int kinship, Batch batch, (ulong Filled, int Foods)[] found, Func<ImmutableArray<PrintedLine>> printed)
+    private (FormulaFit Fit, FormulaRow Formula)? Refusing((FormulaFit Fit, FormulaRow Formula)? nearest, int kinship, FormulaView view)
     {
         // One that lacks a food may still be nearer than a complete one of another kind.
         bool far = nearest is { } complete && kinship < 2 && complete.Fit.Faults.Length > _limits["formula-near-points"];
-        return (nearest is null || far) && NearestOfKind(batch, found) is var (kin, near) && (nearest is null || near > kinship)
-            ? (Fit(kin, printed(), batch), kin)
+        return (nearest is null || far) && NearestOfKind(view) is var (kin, near) && (nearest is null || near > kinship)
+            ? (Fit(kin, view.Lines, view.Batch), kin)
             : nearest;
     }
 
@@ -102,9 +103,9 @@ internal sealed class FormulaJudge
 
     /// <summary>Published formulas near the batch, each with the lines of the batch in its slots: of its kind first, then with the most foods in common.</summary>
     /// <remarks>Sorted into slots as they are asked for, since few are.</remarks>
-    public IEnumerable<(FormulaRow Formula, List<FormulaLine> Lines)> Nearest(Batch batch)
+    public IEnumerable<(FormulaRow Formula, List<FormulaLine> Lines)> Nearest(FormulaView view)
     {
-        (ulong Filled, int Foods)[] found = _index.Find(batch);
+        (Batch batch, (ulong Filled, int Foods)[] found) = (view.Batch, view.Found);
         double least = _limits["nearest-share"];
         List<(int Formula, int Kinship, double Share, int Foods)> near = [];
         for (int i = 0; i < _formulas.Count; i++)
@@ -129,21 +130,26 @@ internal sealed class FormulaJudge
             order = order != 0 ? order : other.Foods.CompareTo(one.Foods);
             return order != 0 ? order : _index.Rank(one.Formula).CompareTo(_index.Rank(other.Formula));
         });
-        ImmutableArray<PrintedLine> printed = PrintedLine.Of(batch);
         foreach ((int formula, _, _, _) in near)
         {
-            yield return (_formulas[formula], FormulaSorter.Lines(_formulas[formula], printed, batch));
+            yield return (_formulas[formula], FormulaSorter.Lines(_formulas[formula], view.Lines, batch));
         }
     }
 
-    private (FormulaRow Formula, int Kinship)? NearestOfKind(Batch batch, (ulong Filled, int Foods)[] found)
+    private (FormulaRow Formula, int Kinship)? NearestOfKind(FormulaView view)
     {
+        (Batch batch, (ulong Filled, int Foods)[] found) = (view.Batch, view.Found);
         int best = -1;
         (int Kinship, double Alike) most = (0, 0);
         for (int i = 0; i < _formulas.Count; i++)
         {
+            if (found[i].Filled == 0 || !_index.HasTime(i))
+            {
+                continue;
+            }
+
             (int Kinship, double Alike) own = (_index.Kinship(i, batch), _index.Share(i, found[i].Filled) + ((double)found[i].Foods / (batch.InJar.Length + 1)));
-            if (found[i].Filled != 0 && own.Kinship > 0 && own.CompareTo(most) > 0 && _index.HasTime(i))
+            if (own.Kinship > 0 && own.CompareTo(most) > 0)
             {
                 (best, most) = (i, own);
             }

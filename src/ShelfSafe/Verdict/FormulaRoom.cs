@@ -27,11 +27,15 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits, WordTable w
         return faults.Count == 0 ? new(judge, pack.Tables.Limits, WordTable.BuiltIn) : throw new InvalidDataException(faults[0].ToString());
     }
 
+    /// <summary>A batch as the formulas look at it.</summary>
+    public FormulaView Look(Batch batch) => judge.Look(batch);
+
     /// <summary>The formula that asks for least, or the nearest one of the dish's kind; <see langword="null"/> where none has to do with it.</summary>
-    public FormulaAnswer? Of(Batch batch, List<RawFinding> found)
+    public FormulaAnswer? Of(FormulaView view, List<RawFinding> found)
     {
+        Batch batch = view.Batch;
         FormulaAnswer? best = null;
-        foreach (FormulaVerdict verdict in judge.Judge(batch))
+        foreach (FormulaVerdict verdict in judge.Judge(view))
         {
             if (!verdict.Formula.Needs.IsEmpty && !verdict.Formula.Needs.Any(need => batch.Says(need) || batch.IsKind(need)))
             {
@@ -49,10 +53,10 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits, WordTable w
     }
 
     /// <summary>Up to three formulas near a dish that got no process.</summary>
-    public ImmutableArray<NearestFormula> Nearest(Batch batch)
+    public ImmutableArray<NearestFormula> Nearest(FormulaView view)
     {
         ImmutableArray<NearestFormula>.Builder nearest = ImmutableArray.CreateBuilder<NearestFormula>();
-        foreach ((FormulaRow formula, List<FormulaLine> lines) in judge.Nearest(batch))
+        foreach ((FormulaRow formula, List<FormulaLine> lines) in judge.Nearest(view))
         {
             if (MainFoodsMeet(formula, lines))
             {

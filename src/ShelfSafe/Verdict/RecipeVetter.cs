@@ -151,7 +151,8 @@ public sealed class RecipeVetter
 
         found = WithoutTestedJars(batch, acidity, found);
         List<Candidate> candidates = Categories(batch, acidity, found);
-        FormulaAnswer? formula = _formulas.Of(batch, found);
+        FormulaView view = _formulas.Look(batch);
+        FormulaAnswer? formula = _formulas.Of(view, found);
         if (formula is not null)
         {
             candidates.Add(formula.Candidate);
@@ -167,7 +168,7 @@ public sealed class RecipeVetter
 
         outcome = OutcomeJudge.AfterOwnProcess(outcome, all);
         bool barred = outcome.Outcome is Outcome.FreezeOrChill or Outcome.TestedRecipeOnly or Outcome.CannotTell or Outcome.NotAJarFood;
-        return new(part, batch, ingredients, outcome.Acidity, outcome, _cases.Settle(Settle(batch, all, outcome), batch, outcome.Acidity, outcome.Outcome), Compared(formula, outcome), barred ? _formulas.Nearest(batch) : []);
+        return new(part, batch, ingredients, outcome.Acidity, outcome, _cases.Settle(Settle(batch, all, outcome), batch, outcome.Acidity, outcome.Outcome), Compared(formula, outcome), barred ? _formulas.Nearest(view) : []);
     }
 
     // Of a list longer than any recipe's the rest is not judged, and nothing is permitted.

@@ -117,7 +117,7 @@ public class FormulaJudgeTests(FormulaKitchen kitchen) : IClassFixture<FormulaKi
     public void Judge_VinegarOfAChileSalsa_NeedsFivePercent(string vinegar, object expected)
     {
         string text = $"# Salsa\n\n- 5 lb tomatoes, peeled and chopped\n- 2 lb chile peppers, chopped\n- 1 lb onions, chopped\n- 1 cup {vinegar}\n- 3 tsp salt\n\n1. Boil all for 10 minutes.\n2. Fill the jars.\n";
-        Judgement judged = kitchen.Judge.Judge(kitchen.Batch(text)).Where(verdict => verdict.Formula.Id == "chile-salsa").Select(verdict => verdict.Candidate.Judgement).DefaultIfEmpty(Judgement.Refuses).Single();
+        Judgement judged = kitchen.Judge.Judge(kitchen.Judge.Look(kitchen.Batch(text))).Where(verdict => verdict.Formula.Id == "chile-salsa").Select(verdict => verdict.Candidate.Judgement).DefaultIfEmpty(Judgement.Refuses).Single();
         Assert.Equal((Judgement)expected, judged);
     }
 
@@ -125,7 +125,7 @@ public class FormulaJudgeTests(FormulaKitchen kitchen) : IClassFixture<FormulaKi
     public void Judge_TooManyPeppers_NamesTheAmountWithinTheTestedOne()
     {
         const string Text = "# Salsa\n\n- 5 lb tomatoes, chopped\n- 3 lb chile peppers, chopped\n- 1 lb onions, chopped\n- 1 cup vinegar (5%)\n\n1. Boil for 10 minutes.\n2. Fill the jars.\n";
-        FormulaVerdict verdict = Assert.Single(kitchen.Judge.Judge(kitchen.Batch(Text)));
+        FormulaVerdict verdict = Assert.Single(kitchen.Judge.Judge(kitchen.Judge.Look(kitchen.Batch(Text))));
         Assert.Equal(Judgement.Refuses, verdict.Candidate.Judgement);
         Assert.Contains(verdict.Candidate.Findings, finding => finding.Instead.Contains("2 lb", StringComparison.Ordinal));
         Assert.Contains(verdict.Differences, difference => !difference.Allowed && difference.Tested.High == 2);
@@ -135,7 +135,7 @@ public class FormulaJudgeTests(FormulaKitchen kitchen) : IClassFixture<FormulaKi
     public void Nearest_OfASalsaWithoutProcess_AreThreeSalsasAtTheCooksScale()
     {
         const string Text = "# Salsa\n\n- 2 kg tomatoes, chopped\n- 1 kg onions, chopped\n- 200 g corn\n\n1. Boil for 10 minutes.\n";
-        (FormulaRow Formula, List<FormulaLine> Lines)[] nearest = [.. kitchen.Judge.Nearest(kitchen.Batch(Text)).Take(3)];
+        (FormulaRow Formula, List<FormulaLine> Lines)[] nearest = [.. kitchen.Judge.Nearest(kitchen.Judge.Look(kitchen.Batch(Text))).Take(3)];
         Assert.Equal(3, nearest.Length);
         Assert.All(nearest, near => Assert.Contains("salsa", near.Formula.Kinds));
     }

@@ -54,7 +54,7 @@ public sealed class FormulaKitchen
     }
 
     /// <summary>The formulas that cover the recipe, as written or once a label is named.</summary>
-    internal Dictionary<string, FormulaVerdict> Covering(string text) => Judge.Judge(Batch(text))
+    internal Dictionary<string, FormulaVerdict> Covering(string text) => Judge.Judge(Judge.Look(Batch(text)))
         .Where(verdict => verdict.Candidate.Judgement != Judgement.Refuses)
         .ToDictionary(verdict => verdict.Formula.Id, StringComparer.Ordinal);
 
