@@ -101,6 +101,14 @@ public sealed record Batch(
         for (int i = 0; i < items.Length;)
         {
             int line = items[i].Line;
+            if (i + 1 == items.Length || items[i + 1].Line != line)
+            {
+                Interval alone = measure(items[i]);
+                (allChosen, allOthers) = chosen(items[i]) ? (allChosen + alone, allOthers) : (allChosen, allOthers + alone);
+                i++;
+                continue;
+            }
+
             Interval? own = null;
             Interval? others = null;
             for (; i < items.Length && items[i].Line == line; i++)

@@ -12,11 +12,9 @@ internal sealed class RecipeReader
     /// <summary>Above this many UTF-16 units a text is read line by line: no recipe is that long.</summary>
     private const int LargestMarkdown = 1_000_000;
 
-    private readonly MarkdownPipeline _pipeline = new MarkdownPipelineBuilder()
-        .UsePreciseSourceLocation()
-        .UsePipeTables()
-        .UseTaskLists()
-        .Build();
+    // A text without a bar has no table, and looking for one costs a walk over all that was read.
+    private readonly Lazy<MarkdownPipeline> _plain = new(static () => Usual().Build());
+    private readonly Lazy<MarkdownPipeline> _tables = new(static () => Usual().UsePipeTables().Build());
 
     private readonly Memo<string, RowLook> _looks = new();
 
@@ -40,6 +38,8 @@ internal sealed class RecipeReader
 
         return new(text, front.Title ?? TitleOf(rows, plainText), front.Yield ?? YieldOf(rows, lines), parts, [.. problems]);
     }
+
+    private static MarkdownPipelineBuilder Usual() => new MarkdownPipelineBuilder().UsePreciseSourceLocation().UseTaskLists();
 
     private List<Row> ReadRows(SourceText source, bool plainText, int blocks, List<ReadingProblem> problems)
     {
@@ -67,7 +67,7 @@ internal sealed class RecipeReader
         MarkdownDocument document;
         try
         {
-            document = Markdown.Parse(source.Body, _pipeline);
+            document = Markdown.Parse(source.Body, (source.Body.AsSpan().Contains('|') ? _tables : _plain).Value);
         }
         catch (ArgumentException)
         {

@@ -61,7 +61,7 @@ internal sealed class DishReader
     /// <param name="headings">Headings and group labels; read only where the title tells nothing.</param>
     /// <param name="facts">Facts of the steps.</param>
     /// <param name="foodIds">Catalogue ids of the foods in the batch.</param>
-    public ImmutableArray<DishKind> Kinds(string? title, IEnumerable<string> headings, ImmutableArray<StepFact> facts, IReadOnlyCollection<string> foodIds)
+    public ImmutableArray<DishKind> Kinds(string? title, IEnumerable<string> headings, ImmutableArray<StepFact> facts, HashSet<string> foodIds)
     {
         // "Pumpkin purée for pies" is a purée: what a dish is for does not tell what it is, unless nothing else does.
         int purpose = Purpose(title);
@@ -129,7 +129,7 @@ internal sealed class DishReader
         return kinds.ToImmutable();
     }
 
-    private ImmutableArray<DishKind> ByFoods(ImmutableArray<StepFact> facts, IReadOnlyCollection<string> foodIds)
+    private ImmutableArray<DishKind> ByFoods(ImmutableArray<StepFact> facts, HashSet<string> foodIds)
     {
         ImmutableArray<DishKind>.Builder kinds = ImmutableArray.CreateBuilder<DishKind>();
         foreach (DishKindRow row in _byFoods)
@@ -147,7 +147,7 @@ internal sealed class DishReader
         return kinds.ToImmutable();
     }
 
-    private static bool AllHold(ImmutableArray<string> terms, ImmutableArray<StepFact> facts, IReadOnlyCollection<string> foodIds)
+    private static bool AllHold(ImmutableArray<string> terms, ImmutableArray<StepFact> facts, HashSet<string> foodIds)
     {
         foreach (string term in terms)
         {
@@ -161,7 +161,7 @@ internal sealed class DishReader
         return true;
     }
 
-    private static bool Has(ReadOnlySpan<char> term, ImmutableArray<StepFact> facts, IReadOnlyCollection<string> foodIds)
+    private static bool Has(ReadOnlySpan<char> term, ImmutableArray<StepFact> facts, HashSet<string> foodIds)
     {
         const string Fact = "fact:";
         if (term.StartsWith(Fact))
@@ -177,9 +177,14 @@ internal sealed class DishReader
             return false;
         }
 
+        if (!term.EndsWith('*'))
+        {
+            return foodIds.GetAlternateLookup<ReadOnlySpan<char>>().Contains(term);
+        }
+
         foreach (string id in foodIds)
         {
-            if (term.EndsWith('*') ? id.AsSpan().StartsWith(term[..^1]) : term.SequenceEqual(id))
+            if (id.AsSpan().StartsWith(term[..^1]))
             {
                 return true;
             }

@@ -15,6 +15,7 @@ namespace ShelfSafe.Verdict;
 internal sealed class NamedJars(LineWordTable words, JarYield jars, Limits limits)
 {
     private const int MostBetween = 22;
+    private const int LongestSize = 80; // number, unit and what stands between
     private readonly SearchValues<string> _words = SearchValues.Create([.. words.Of("jar-word")], StringComparison.OrdinalIgnoreCase);
 
     /// <summary>The first jar of the part that is larger than any row, with its place.</summary>
@@ -30,11 +31,11 @@ internal sealed class NamedJars(LineWordTable words, JarYield jars, Limits limit
         int from = part.Span.Start;
         while (text.AsSpan(from, part.Span.End - from).IndexOfAny(_words) is var jar and >= 0)
         {
-            // The size stands in the line that names the jar.
-            int start = Math.Max(from, text.LastIndexOf('\n', from + jar) + 1);
-            int end = text.IndexOf('\n', from + jar, part.Span.End - from - jar);
-            from = end < 0 ? part.Span.End : end;
-            foreach (PrintedNumber number in NumberWalk.In(text, start, from, strict: true))
+            // The size stands shortly before the jar, in its line.
+            int at = from + jar;
+            int start = Math.Max(Math.Max(part.Span.Start, at - LongestSize), text.LastIndexOf('\n', at) + 1);
+            from = at + 1;
+            foreach (PrintedNumber number in NumberWalk.In(text, start, at, strict: true))
             {
                 if (Held(text, number.End, number.Value) is { } held && Class(held.Millilitres) > largest)
                 {

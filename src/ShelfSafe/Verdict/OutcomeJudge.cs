@@ -114,7 +114,7 @@ internal sealed class OutcomeJudge(Limits limits, RuleLists lists, WordTable wor
             return Outcome.CannotTell;
         }
 
-        bool body = _body.Words.Any(trait => batch.ShareOf(item => item.Has(trait)) is { Low: > 0 } share && (share.Low + share.High) / 2 > limits["body-share"])
+        bool body = _body.Words.Any(trait => IsBody(trait, batch))
             || found.Any(finding => finding.Rule == "oil-infusion")
             || batch.NotAJar == "freeze";
         if (acidity is Acidity.Acid or Acidity.Acidified && !body)
@@ -126,6 +126,9 @@ internal sealed class OutcomeJudge(Limits limits, RuleLists lists, WordTable wor
         reasons.Add(words[lead?.Kind == "formula" ? "reason.freeze-or-chill-formula" : "reason.freeze-or-chill"]);
         return Outcome.FreezeOrChill;
     }
+
+    private bool IsBody(string trait, Batch batch) => (WordMask.Of(trait) & batch.TraitMask) != 0
+        && batch.ShareOf(item => item.Has(trait)) is { Low: > 0 } share && (share.Low + share.High) / 2 > limits["body-share"];
 
     private bool TooMuchUnknown(Batch batch, IReadOnlyList<RawFinding> found)
     {

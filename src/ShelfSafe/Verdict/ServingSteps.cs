@@ -105,7 +105,7 @@ internal sealed class ServingSteps
     // What gives the filled jars their heat; where no step fills jars, what prints a time for the canner.
     private bool IsCanner(StepFact fact) => _filled is not null
         ? fact.Id is JarSteps.Canner or JarSteps.Pressure
-        : LaterSteps.IsCanner(fact) && fact.Sentence.Text.Text.Any(char.IsAsciiDigit);
+        : LaterSteps.IsCanner(fact) && fact.Sentence.Text.Text.AsSpan().ContainsAnyInRange('0', '9');
 
     private bool IsBehindTheCanner(StepSentence sentence) => _canner < sentence.Text.Map(0, Math.Min(1, sentence.Text.Text.Length)).Start;
 

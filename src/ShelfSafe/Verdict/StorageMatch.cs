@@ -1,3 +1,4 @@
+using ShelfSafe.Hazards;
 using ShelfSafe.Pack;
 
 namespace ShelfSafe.Verdict;
@@ -15,8 +16,8 @@ internal static class StorageMatch
         {
             if (word == "any"
                 || dish.Batch.IsKind(word)
-                || dish.Findings.Exists(finding => finding.Rule == word)
-                || ((mask & dish.Batch.TraitMask) != 0 && dish.Batch.ShareOf(item => item.Has(word)).High > limits["storage-trait-share"]))
+                || IsFound(word, dish)
+                || ((mask & dish.Batch.TraitMask) != 0 && Share(word, dish) > limits["storage-trait-share"]))
             {
                 return true;
             }
@@ -24,4 +25,19 @@ internal static class StorageMatch
 
         return false;
     }
+
+    private static bool IsFound(string rule, Dish dish)
+    {
+        foreach (RawFinding finding in dish.Findings)
+        {
+            if (finding.Rule == rule)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static double Share(string trait, Dish dish) => dish.Batch.ShareOf(item => item.Has(trait)).High;
 }

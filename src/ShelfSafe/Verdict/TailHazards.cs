@@ -56,17 +56,23 @@ internal sealed class TailHazards
 
     private bool IsListed(FoodMention mention, ImmutableArray<BatchItem> listed)
     {
-        foreach (BatchItem item in listed)
+        ImmutableArray<FoodRow> foods = mention.Match.Candidates;
+        return Any(static (own, food) => own.Id == food.Id) || Any((own, food) => _catalogue.Traits.Covers(own.Has, food)); // most are listed by name
+
+        bool Any(Func<FoodRow, FoodRow, bool> holds)
         {
-            foreach (FoodRow other in item.Food is null ? [] : mention.Match.Candidates)
+            foreach (BatchItem item in listed)
             {
-                if (other.Id == item.Food!.Id || _catalogue.Traits.Covers(item.Food.Has, other))
+                foreach (FoodRow food in item.Food is null ? [] : foods)
                 {
-                    return true;
+                    if (holds(item.Food!, food))
+                    {
+                        return true;
+                    }
                 }
             }
-        }
 
-        return false;
+            return false;
+        }
     }
 }
