@@ -46,16 +46,19 @@ internal sealed class MessageText(WordTable words)
     private string? Value(ReadOnlySpan<char> name, BatchItem? item, Batch batch, string? heard) => name switch
     {
         _ when name.Contains('|') => Choice(name, item),
-        "ingredient" => item?.Words ?? heard ?? words["message.this"],
-        "words" => heard ?? item?.Words ?? words["message.this"],
+        "ingredient" => Named(item) ?? heard ?? words["message.this"],
+        "words" => heard ?? Named(item) ?? words["message.this"],
         "dish" => batch.Dish,
-        "food" => item?.Food?.Name ?? item?.Words ?? words["message.it"],
+        "food" => item?.Food?.Name ?? Named(item) ?? words["message.it"],
         "why-no" => WhyNo(item),
         "amount" => item?.Ingredient.Amount is { } amount ? Print(amount) : words["message.no-amount"],
         "share" when item is not null => Share(item, batch),
         "more-liquid" => MoreLiquid(batch),
         _ => null,
     };
+
+    // A line of a bare amount names no food, so the line itself is quoted.
+    private static string? Named(BatchItem? item) => item is { Words.Length: 0 } ? item.Ingredient.Line.Text.Text : item?.Words;
 
     // What brings the jars to half liquid: the solids at their most, less the liquid at its least, up to the next quarter litre.
     private string MoreLiquid(Batch batch)

@@ -47,11 +47,12 @@ public sealed record RecipeRecord(ReadableRecipe Recipe, string? File, bool IsFi
         if (!record.TryGetProperty("text", out JsonElement text) || record.TryGetProperty("@type", out _))
         {
             IReadOnlyList<ReadableRecipe> recipes = SchemaRecipes.Read(record, out wrong);
-            wrong = recipes.Count > 1 ? WordTable.BuiltIn["input.record-several"] : wrong;
+            wrong = recipes.Count > 1 ? WordTable.BuiltIn["input.record-several"] : wrong.Length > 0 ? WordTable.BuiltIn["input.record-neither"] : wrong;
             return recipes.Count == 1 ? new(recipes[0], file, IsFileText: false) : null;
         }
 
-        wrong = text.ValueKind != JsonValueKind.String ? WordTable.BuiltIn["input.record-text-kind"]
+        wrong = SchemaText.Values(record, "text").Skip(1).Any() ? WordTable.BuiltIn["input.record-text-twice"]
+            : text.ValueKind != JsonValueKind.String ? WordTable.BuiltIn["input.record-text-kind"]
             : string.IsNullOrWhiteSpace(text.GetString()) ? WordTable.BuiltIn["input.record-text-empty"] : string.Empty;
         if (wrong.Length > 0)
         {

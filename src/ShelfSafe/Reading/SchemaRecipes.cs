@@ -60,7 +60,7 @@ public static class SchemaRecipes
             {
                 foreach (string key in (ReadOnlySpan<string>)["mainEntityOfPage", "mainEntity", "itemListElement", "item", "@graph"])
                 {
-                    if (value.TryGetProperty(key, out JsonElement inner))
+                    foreach (JsonElement inner in SchemaText.Values(value, key))
                     {
                         open.Push(inner);
                     }
@@ -80,12 +80,12 @@ public static class SchemaRecipes
         }
     }
 
-    private static bool IsRecipe(JsonElement value) => value.TryGetProperty("@type", out JsonElement type) && type.ValueKind switch
+    private static bool IsRecipe(JsonElement value) => SchemaText.Values(value, "@type").Any(static type => type.ValueKind switch
     {
         JsonValueKind.String => IsRecipe(type.GetString()),
         JsonValueKind.Array => type.EnumerateArray().Any(static one => one.ValueKind == JsonValueKind.String && IsRecipe(one.GetString())),
         _ => false,
-    };
+    });
 
     private static bool IsRecipe(string? type) => type is "Recipe" or "schema:Recipe" or "http://schema.org/Recipe" or "https://schema.org/Recipe";
 }

@@ -6,7 +6,11 @@ namespace ShelfSafe.Reading;
 /// <remarks>Known gap: what a page says beside its recipe data is not read.</remarks>
 internal static class SchemaText
 {
-    private const int Deepest = 16;
+    // Of a thing that stands where words are wanted, what these tell is no part of the recipe.
+    private static readonly string[] NoWords = ["image", "video", "url", "position", "identifier", "sameAs", "thumbnailUrl", "author"];
+
+    // Lists of steps, whatever they are called.
+    private static readonly string[] StepLists = ["recipeInstructions", "steps", "step"];
 
     /// <summary>The recipe as text.</summary>
     public static ReadableRecipe Of(JsonElement recipe)
@@ -19,48 +23,71 @@ internal static class SchemaText
         }
 
         text.Yield(Lines(recipe, "recipeYield").FirstOrDefault(static line => line.Any(static letter => !char.IsDigit(letter))) ?? Lines(recipe, "yield").FirstOrDefault());
-        foreach (string key in (ReadOnlySpan<string>)["recipeIngredient", "ingredients"])
+        foreach (JsonElement value in ((ReadOnlySpan<string>)["recipeIngredient", "ingredients", "supply"]).ToArray().SelectMany(key => Values(recipe, key)))
         {
-            foreach (string line in Lines(recipe, key))
-            {
-                text.Ingredient(line);
-            }
+            AddIngredients(text, value);
         }
 
-        if (recipe.TryGetProperty("recipeInstructions", out JsonElement steps))
+        foreach (JsonElement steps in StepLists.SelectMany(key => Values(recipe, key)))
         {
-            AddSteps(text, steps, 0);
+            AddSteps(text, steps);
         }
 
         return new(text.ToString(), IsPlain: true);
     }
 
-    private static void AddSteps(RecipeText text, JsonElement steps, int depth)
+    /// <summary>Every value of that name: JSON lets a name stand twice, and the one that is passed over could hold the flour.</summary>
+    internal static IEnumerable<JsonElement> Values(JsonElement holder, string key) =>
+        holder.EnumerateObject().Where(one => one.NameEquals(key)).Select(static one => one.Value);
+
+    private static void AddIngredients(RecipeText text, JsonElement value)
+    {
+        foreach (JsonElement one in value.ValueKind == JsonValueKind.Array ? [.. value.EnumerateArray()] : (JsonElement[])[value])
+        {
+            JsonElement[] inner = one.ValueKind switch
+            {
+                JsonValueKind.Array => [one],
+                JsonValueKind.Object => [.. Values(one, "@list"), .. Values(one, "@set")],
+                _ => [],
+            };
+            foreach (JsonElement list in inner)
+            {
+                AddIngredients(text, list);
+            }
+
+            foreach (string line in inner.Length > 0 ? [] : OrAsWritten(one, Lines(one)))
+            {
+                text.Ingredient(line);
+            }
+        }
+    }
+
+    private static void AddSteps(RecipeText text, JsonElement steps)
     {
         if (steps.ValueKind == JsonValueKind.Array)
         {
             foreach (JsonElement one in steps.EnumerateArray())
             {
-                AddSteps(text, one, depth + 1);
+                AddSteps(text, one);
             }
         }
-        else if (steps.ValueKind == JsonValueKind.String)
+        else if (steps.ValueKind == JsonValueKind.Object)
         {
-            foreach (string line in Split(steps.GetString()!))
+            AddStep(text, steps);
+        }
+        else
+        {
+            foreach (string line in Lines(steps))
             {
                 text.Step(line);
             }
         }
-        else if (steps.ValueKind == JsonValueKind.Object && depth < Deepest)
-        {
-            AddStep(text, steps, depth);
-        }
     }
 
     // A HowToSection has a name and a list; a HowToStep a text, and a name that often repeats its start.
-    private static void AddStep(RecipeText text, JsonElement step, int depth)
+    private static void AddStep(RecipeText text, JsonElement step)
     {
-        string[] words = [.. Lines(step, "text")];
+        string[] words = [.. ((ReadOnlySpan<string>)["text", "description", "@value", "supply"]).ToArray().SelectMany(key => Lines(step, key))];
         string[] names = [.. Lines(step, "name")];
         foreach (string name in names)
         {
@@ -75,26 +102,44 @@ internal static class SchemaText
             text.Step(line);
         }
 
-        foreach (string key in (ReadOnlySpan<string>)["itemListElement", "steps"])
+        JsonElement[] inner = [.. ((ReadOnlySpan<string>)["itemListElement", "item", "@list", "@set", .. StepLists]).ToArray().SelectMany(key => Values(step, key))];
+        foreach (JsonElement one in inner)
         {
-            if (step.TryGetProperty(key, out JsonElement inner))
-            {
-                AddSteps(text, inner, depth + 1);
-            }
+            AddSteps(text, one);
+        }
+
+        foreach (string line in words.Length + names.Length + inner.Length == 0 ? OrAsWritten(step, Lines(step)) : [])
+        {
+            text.Step(line);
         }
     }
 
-    private static IEnumerable<string> Lines(JsonElement holder, string key) =>
-        holder.TryGetProperty(key, out JsonElement value) ? Lines(value) : [];
+    // What says nothing that can be read stands in the text as it is written, so that it is found unread there and not passed over.
+    private static IEnumerable<string> OrAsWritten(JsonElement value, IEnumerable<string> lines)
+    {
+        string[] all = [.. lines];
+        return all.Length > 0 || value.ValueKind is JsonValueKind.Null or JsonValueKind.String ? all : Split(value.GetRawText());
+    }
+
+    private static IEnumerable<string> Lines(JsonElement holder, string key) => Values(holder, key).SelectMany(Lines);
 
     private static IEnumerable<string> Lines(JsonElement value) => value.ValueKind switch
     {
         JsonValueKind.String => Split(value.GetString()!),
         JsonValueKind.Number => [value.GetRawText()],
-        JsonValueKind.Array => value.EnumerateArray().SelectMany(static one => one.ValueKind == JsonValueKind.Array ? [] : Lines(one)),
-        JsonValueKind.Object when value.TryGetProperty("@value", out JsonElement inner) && inner.ValueKind == JsonValueKind.String => Split(inner.GetString()!),
+        JsonValueKind.Array => value.EnumerateArray().SelectMany(Lines),
+        JsonValueKind.Object => Told(value),
         _ => [],
     };
+
+    // A thing where words are wanted, such as a name with its amount: all that it says, on one line.
+    private static IEnumerable<string> Told(JsonElement thing)
+    {
+        string line = string.Join(' ', thing.EnumerateObject()
+            .Where(static one => one.Name == "@value" || !(one.Name.StartsWith('@') || NoWords.Contains(one.Name, StringComparer.Ordinal)))
+            .SelectMany(static one => Lines(one.Value)));
+        return line.Length == 0 ? [] : [line];
+    }
 
     private static IEnumerable<string> Split(string text) => WebPage.PlainLines(text);
 }

@@ -18,7 +18,7 @@ public static class WebPage
         using IDocument page = new HtmlParser().ParseDocument(html);
         List<ReadableRecipe> found = [];
         string? broken = null;
-        foreach (IElement script in page.QuerySelectorAll("script[type='application/ld+json' i]"))
+        foreach (IElement script in page.QuerySelectorAll("script[type^='application/ld+json' i]"))
         {
             found.AddRange(SchemaRecipes.Read(script.TextContent, out string fault, out bool isJson));
             broken ??= isJson ? null : fault;
@@ -26,7 +26,7 @@ public static class WebPage
 
         if (found.Count == 0)
         {
-            found.AddRange(page.QuerySelectorAll("[itemscope][itemtype$='schema.org/Recipe' i]").Select(Microdata));
+            found.AddRange(page.QuerySelectorAll("[itemscope][itemtype*='schema.org/Recipe' i]").Where(IsRecipe).Select(Microdata));
         }
 
         wrong = found.Count > 0 ? string.Empty
@@ -46,6 +46,11 @@ public static class WebPage
         using IDocument page = new HtmlParser().ParseDocument(text);
         return page.Body is { } body ? Lines(body) : [];
     }
+
+    // An item may be of several types, divided by spaces.
+    private static bool IsRecipe(IElement item) => item.GetAttribute("itemtype")!
+        .Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)
+        .Any(static type => type.EndsWith("schema.org/Recipe", StringComparison.OrdinalIgnoreCase));
 
     private static ReadableRecipe Microdata(IElement recipe)
     {
@@ -88,7 +93,7 @@ public static class WebPage
             }
             else if (node is IElement element && element.LocalName is not ("script" or "style" or "template" or "noscript"))
             {
-                text.Append(Blocks.Contains($",{element.LocalName},", StringComparison.Ordinal) ? '\n' : ' ', element == root ? 0 : Blocks.Contains($",{element.LocalName},", StringComparison.Ordinal) ? 1 : 0);
+                text.Append('\n', element != root && Blocks.Contains($",{element.LocalName},", StringComparison.Ordinal) ? 1 : 0).Append(Hidden(element));
                 foreach (INode child in element.ChildNodes.Reverse())
                 {
                     open.Push(child);
@@ -98,6 +103,10 @@ public static class WebPage
 
         return [.. Tidied(text.ToString())];
     }
+
+    // What a step says may stand in a mark that no browser shows.
+    private static string Hidden(IElement element) =>
+        element.LocalName == "meta" && element.GetAttribute("itemprop") is "text" or "name" or "description" ? $"\n{element.GetAttribute("content")}\n" : string.Empty;
 
     private static IEnumerable<string> Tidied(string text) => text
         .Split(['\n', '\r'])
