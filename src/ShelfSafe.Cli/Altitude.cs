@@ -24,12 +24,18 @@ internal static class Altitude
         }
 
         ReadOnlySpan<char> unit = rest[end..].Trim();
-        double factor = unit switch
+        double factor = unit.ToString().ToUpperInvariant() switch
         {
-            "ft" or "foot" or "feet" or "'" => 1,
-            "m" or "metre" or "metres" or "meter" or "meters" => 1 / MetresPerFoot,
+            "FT" or "FOOT" or "FEET" or "'" => 1,
+            "M" or "METRE" or "METRES" or "METER" or "METERS" => 1 / MetresPerFoot,
             _ => 0,
         };
+        if (IsTwoWays(rest[..end]))
+        {
+            wrong = $"\"{text}\" can be read in two ways; write it without the point, such as \"1350 ft\" or \"410 m\"";
+            return false;
+        }
+
         if (end == 0 || !TryNumber(rest[..end], out double value))
         {
             wrong = $"\"{text}\" is not an altitude; write a number and its unit, such as \"1350 ft\" or \"410 m\"";
@@ -53,6 +59,14 @@ internal static class Altitude
 
         wrong = string.Empty;
         return true;
+    }
+
+    // "1.350 m" is thirteen hundred and fifty metres in half of Europe: read as one metre it would give too low a pressure.
+    private static bool IsTwoWays(ReadOnlySpan<char> text)
+    {
+        ReadOnlySpan<char> number = text.TrimStart("+-");
+        int point = number.IndexOf('.');
+        return point is > 0 and < 4 && number[0] != '0' && number[(point + 1)..] is { Length: 3 } last && !last.ContainsAnyExceptInRange('0', '9');
     }
 
     // "1,350" is read as thirteen hundred and fifty; "1,35" and "1.350,5" are refused rather than guessed.

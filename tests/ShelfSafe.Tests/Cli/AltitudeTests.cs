@@ -12,6 +12,9 @@ public sealed class AltitudeTests
     [InlineData("-400 m", -1_312.3)]
     [InlineData("410 m", 1_345.1)]
     [InlineData("20000 feet", 20_000)]
+    [InlineData("1350 FT", 1_350)]
+    [InlineData("410.5 M", 1_346.8)]
+    [InlineData("0.350 m", 1.1)]
     public void TryRead_ANumberWithItsUnit_GivesFeet(string text, double expected)
     {
         Assert.True(Altitude.TryRead(text, out double feet, out _));
@@ -25,6 +28,8 @@ public sealed class AltitudeTests
     [InlineData("")]
     [InlineData("1,35 m")]
     [InlineData("1.350,5 m")]
+    [InlineData("1.350 m")] // thirteen hundred and fifty where the point divides thousands: one metre would give too low a pressure
+    [InlineData("-1.200 ft")]
     [InlineData("20001 ft")]
     [InlineData("-500 m")]
     [InlineData("1e3 m")]
