@@ -20,6 +20,11 @@ public sealed class TableReport(Words words, TextStyle style)
         TextPage page = new(output, style);
         SourceList sources = new();
         page.Paragraph(InertText.Of(answer.Food ?? answer.Asked), ink: TextPage.Ink.Bold);
+        if (!answer.Whole)
+        {
+            page.Paragraph(words.With("table.part", InertText.Of(answer.Asked), answer.Food!), 2);
+        }
+
         new TextKitchen(page, words, sources).WriteNotes([.. answer.Notes.Where(static note => note.Id is not ("altitude-missing" or "beyond-table"))]); // told below in its own words
         if (!answer.Lines.IsEmpty)
         {
@@ -38,7 +43,7 @@ public sealed class TableReport(Words words, TextStyle style)
         else
         {
             WriteNone(page, answer);
-            if (!answer.Recipes.IsEmpty)
+            if (!IsByOtherMethod(answer) && !answer.Recipes.IsEmpty)
             {
                 page.Paragraph(string.Join("; ", answer.Recipes), 2, words["table.recipes"] + ": ");
             }
@@ -49,12 +54,15 @@ public sealed class TableReport(Words words, TextStyle style)
 
     private void WriteNone(TextPage page, ProcessAnswer answer)
     {
-        page.Paragraph(words[answer.Food is null ? "table.unknown" : "table.none"], 2);
-        if (answer.WhyNot.Length > 0)
+        page.Paragraph(words[answer.Food is null ? "table.unknown" : IsByOtherMethod(answer) ? "table.other-method" : "table.none"], 2);
+        if (!IsByOtherMethod(answer) && answer.WhyNot.Length > 0)
         {
             page.Paragraph(Why(answer.WhyNot), 2, words["table.why"] + ": ");
         }
     }
+
+    // The food has its published process, and none of them is of the method that was asked for.
+    private static bool IsByOtherMethod(ProcessAnswer answer) => answer.Food is not null && answer.WhyNot.StartsWith("yes: ", StringComparison.Ordinal);
 
     // The food table tells in its own words that only closed recipes hold a food, or that it is a seasoning.
     private string Why(string why)

@@ -14,6 +14,7 @@ namespace ShelfSafe.Verdict;
 /// <param name="WhyNot">Why there is no plain process of its own, or empty.</param>
 /// <param name="Notes">What must be said of the kitchen; a kitchen whose only appliance was never tested gets no line.</param>
 /// <param name="Recipes">Published recipes that hold the food, for foods that are put up only by such a recipe.</param>
+/// <param name="Whole">Whether all words that were asked for are a food or a product of the tables, and none was passed over.</param>
 public sealed record ProcessAnswer(
     string Asked,
     string? Food,
@@ -22,7 +23,8 @@ public sealed record ProcessAnswer(
     bool BeyondTable,
     string WhyNot,
     ImmutableArray<KitchenNote> Notes,
-    ImmutableArray<string> Recipes);
+    ImmutableArray<string> Recipes,
+    bool Whole);
 
 /// <summary>Looks published processes up by food or product. Nothing is interpolated: what the table does not print is not there.</summary>
 public sealed class ProcessTable
@@ -88,7 +90,8 @@ public sealed class ProcessTable
             : food is null ? string.Empty
             : food.WhyNo.Length > 0 ? food.WhyNo
             : food.Process;
-        return new(words, food?.Name, lines, byName && rows.Length > 0, rows.Length > 0 && lines.IsEmpty, why, reading.Notes, rows.Length > 0 ? [] : Recipes(food));
+        bool whole = food is null || (byName && rows.Length > 0) || _catalogue.IsExact(words, out _);
+        return new(words, food?.Name, lines, byName && rows.Length > 0, rows.Length > 0 && lines.IsEmpty, why, reading.Notes, rows.Length > 0 ? [] : Recipes(food), whole);
     }
 
     // Every word asked for stands in the product's name.

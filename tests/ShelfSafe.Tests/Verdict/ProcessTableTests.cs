@@ -1,5 +1,6 @@
 using ShelfSafe.Core;
 using ShelfSafe.Pack;
+using ShelfSafe.Reports;
 using ShelfSafe.Verdict;
 using Xunit;
 
@@ -41,6 +42,30 @@ public class ProcessTableTests
 
         Assert.True(answer.ByName);
         Assert.NotEmpty(answer.WhyNot);
+    }
+
+    // A word that is passed over must be told: "stuffed" is no word of the table, and nobody has a time for what stuffs it.
+    [Theory]
+    [InlineData("tomatoes", true)]
+    [InlineData("whole ripe tomatoes", true)]
+    [InlineData("xyzzy tomatoes", false)]
+    [InlineData("grean beans", false)]
+    [InlineData("xyzzy", true)]
+    public void Find_WordsThatAreNotAllKnown_AreNotTheWholeFood(string words, bool whole) =>
+        Assert.Equal(whole, Table.Find(words, Kitchen.Unknown).Whole);
+
+    [Theory]
+    [InlineData("xyzzy tomatoes", null, "Of your words \"xyzzy tomatoes\" this is all that is known here: tomato.")]
+    [InlineData("green beans", "boiling-water", "No process by this method is published for this food.")]
+    public void Write_WhatWasNotAnswered_IsSaidFirst(string words, string? method, string expected)
+    {
+        using StringWriter output = new();
+        new TableReport(Words.Read(), new TextStyle()).Write(output, Table.Find(words, Kitchen.Unknown, method), Kitchen.Unknown);
+
+        string text = string.Join(' ', output.ToString().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains(expected, text, StringComparison.Ordinal);
+        Assert.DoesNotContain("yes:", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("No published home process", text, StringComparison.Ordinal);
     }
 
     [Fact]
