@@ -19,7 +19,7 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal, Surroun
     /// <summary>Runs one command line.</summary>
     public int Run(IReadOnlyList<string> arguments, TextWriter output, TextWriter error)
     {
-        ParseResult result = Parse(arguments);
+        ParseResult result = Parse(arguments is ["help", ..] ? [.. arguments.Skip(1), "--help"] : arguments);
         if (result.Action is ParseErrorAction || (result.Errors.Count > 0 && result.Action?.ClearsParseErrors != true))
         {
             Complain(error, $"{string.Join("; ", Faults(result).Select(static message => message.TrimEnd('.')))}; for help: shelfsafe {Path(result.CommandResult)}--help");
@@ -38,7 +38,14 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal, Surroun
             line[i] = char.IsControl(line[i]) || line[i] is '\u2028' or '\u2029' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069') ? ' ' : line[i];
         }
 
-        error.WriteLine("shelfsafe: " + new string(line));
+        try
+        {
+            error.WriteLine("shelfsafe: " + new string(line));
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            // Standard error is closed or full: nobody can be told, and the exit code still tells.
+        }
     }
 
     /// <summary>The whole command line.</summary>
@@ -129,6 +136,11 @@ internal sealed class App(Func<Stream> standardInput, Terminal terminal, Surroun
             }
 
             Complain(error, $"output cannot be written: {broken.Message}");
+            return ExitCode.Trouble;
+        }
+        catch (UnauthorizedAccessException)
+        {
+            Complain(error, "output cannot be written: standard output is closed");
             return ExitCode.Trouble;
         }
 #pragma warning disable CA1031 // The last line of defence: a cook never sees a stack trace.

@@ -72,15 +72,15 @@ internal static class OutputFile
         }
         catch (IOException broken)
         {
-            complain($"{path}: output cannot be written: {broken.Message}");
+            complain($"{RecipePaths.Shown(path)}: output cannot be written: {broken.Message}");
         }
         catch (UnauthorizedAccessException)
         {
-            complain($"{path}: output may not be written: permission is missing");
+            complain($"{RecipePaths.Shown(path)}: output may not be written: permission is missing");
         }
         catch (Exception broken) when (broken is ArgumentException or NotSupportedException)
         {
-            complain($"{path}: is no name that a file can have");
+            complain($"{RecipePaths.Shown(path)}: is no name that a file can have");
         }
 
         return false;

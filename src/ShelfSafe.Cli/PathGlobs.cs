@@ -1,3 +1,4 @@
+using System.CommandLine;
 using Microsoft.Extensions.FileSystemGlobbing;
 
 namespace ShelfSafe.Cli;
@@ -16,6 +17,22 @@ internal sealed class PathGlobs(IReadOnlyList<string> include, IReadOnlyList<str
     /// <param name="known">Whether its ending is one of a recipe.</param>
     public bool Takes(string path, bool known) =>
         (_include?.Match(path).HasMatches ?? known) && _exclude?.Match(path).HasMatches is not true;
+
+    /// <summary>Lets an option take only patterns that can fit a file.</summary>
+    public static void Limit(Option<string[]> option) => option.Validators.Add(result =>
+    {
+        foreach (string glob in result.Tokens.Select(static token => token.Value))
+        {
+            string? wrong = string.IsNullOrWhiteSpace(glob) ? "the pattern is empty; write one such as \"*.md\""
+                : glob.Contains('?', StringComparison.Ordinal) ? $"\"{glob}\": a question mark is no sign here; * stands for any letters of a name"
+                : RecipePaths.Shown(glob).Split('/').Contains("..", StringComparer.Ordinal) ? $"\"{glob}\": a pattern begins in the folder and cannot leave it by \"..\""
+                : null;
+            if (wrong is not null)
+            {
+                result.AddError($"{result.Option.Name}: {wrong}");
+            }
+        }
+    });
 
     private static Matcher? Of(IReadOnlyList<string> globs)
     {

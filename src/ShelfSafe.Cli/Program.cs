@@ -18,17 +18,17 @@ using PosixSignalRegistration pressed = PosixSignalRegistration.Create(PosixSign
 using SafeFileHandle handle = new(1, ownsHandle: false);
 using FileStream? pipe = Console.IsOutputRedirected && !OperatingSystem.IsWindows() ? new(handle, FileAccess.Write, bufferSize: 1) : null;
 using Stream standardOutput = pipe is { CanSeek: false } ? pipe : Console.OpenStandardOutput();
-#pragma warning disable CA2000 // Disposed below, where a full disk or a closed pipe is met.
+#pragma warning disable CA2000 // Disposed below, where a full disk or a closed pipe is met; standard error holds nothing back, and closing it could only fail.
 StreamWriter output = new(standardOutput, utf8, bufferSize: 16_384) { NewLine = "\n" };
+StreamWriter error = new(Console.OpenStandardError(), utf8) { NewLine = "\n", AutoFlush = true };
 #pragma warning restore CA2000
-using StreamWriter error = new(Console.OpenStandardError(), utf8) { NewLine = "\n", AutoFlush = true };
 Surroundings around = Surroundings.Of(Environment.GetEnvironmentVariable, OperatingSystem.IsWindows(), static () => DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime));
-int code = new App(Console.OpenStandardInput, Terminal.Read(), around, stop.Token).Run(args, output, error);
+int code = new App(() => new StoppableInput(Console.OpenStandardInput(), stop.Token), Terminal.Read(), around, stop.Token).Run(args, output, error);
 try
 {
     output.Dispose();
 }
-catch (IOException)
+catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
 {
     // What could not be written was complained of when it was tried.
 }

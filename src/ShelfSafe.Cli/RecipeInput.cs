@@ -37,7 +37,7 @@ internal sealed class RecipeInput(Func<Stream> standardInput, Surroundings aroun
         string? text = TextFile.Read(path, standardInput, out string wrong);
         if (text is null)
         {
-            complain($"{(path == RecipePaths.StandardInput ? "standard input" : path)}: {wrong}");
+            complain($"{(path == RecipePaths.StandardInput ? "standard input" : RecipePaths.Shown(path))}: {wrong}");
         }
 
         return text;

@@ -37,8 +37,8 @@ internal static class RecipePaths
         return found;
     }
 
-    /// <summary>A path as reports show it, with <c>/</c> on every system.</summary>
-    public static string Shown(string path) => Path.DirectorySeparatorChar == '/' ? path : path.Replace(Path.DirectorySeparatorChar, '/');
+    /// <summary>A path as reports show it, with <c>/</c> on every system; an empty one as two quotes.</summary>
+    public static string Shown(string path) => path.Length == 0 ? "\"\"" : Path.DirectorySeparatorChar == '/' ? path : path.Replace(Path.DirectorySeparatorChar, '/');
 
     private static void Walk(string folder, string shown, PathGlobs globs, List<string> found, Action<string> unreadable)
     {

@@ -34,6 +34,12 @@ internal static class TextFile
     /// <param name="wrong">Why it could not be read, without the path.</param>
     public static string? Read(string path, out string wrong)
     {
+        if (path.Length == 0)
+        {
+            wrong = "the name is empty; name a file or folder";
+            return null;
+        }
+
         try
         {
             using SafeFileHandle file = File.OpenHandle(path);

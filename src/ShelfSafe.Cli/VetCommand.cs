@@ -48,6 +48,8 @@ internal sealed class VetCommand(Func<Stream> standardInput, Terminal terminal, 
         KitchenOptions.Limit(_format, ReportFormat.Known);
         KitchenOptions.Limit(_input, RecipeKinds.All);
         KitchenOptions.Limit(_failOn, VetTally.Levels);
+        PathGlobs.Limit(_include);
+        PathGlobs.Limit(_exclude);
         Command vet = new("vet", "Says whether and how a recipe could be put up in jars, with reasons and sources.")
         {
             _recipes, _format, _kitchen, _altitude, _gauge, _jar, _region, _rules, _aliases, _output, _quiet,

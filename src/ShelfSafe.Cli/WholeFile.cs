@@ -3,14 +3,15 @@ using System.Text;
 namespace ShelfSafe.Cli;
 
 /// <summary>A file that appears whole or not at all: written beside its place and moved there at the end.</summary>
+/// <remarks>A device or a pipe (<c>/dev/stdout</c>) is no file that could be put in place of another: it is written as it is.</remarks>
 internal sealed class WholeFile : IDisposable
 {
     private readonly string _path;
-    private readonly string _draft;
+    private readonly string? _draft;
     private readonly StreamWriter _writer;
     private bool _kept;
 
-    private WholeFile(string path, string draft, StreamWriter writer)
+    private WholeFile(string path, string? draft, StreamWriter writer)
     {
         _path = path;
         _draft = draft;
@@ -31,6 +32,16 @@ internal sealed class WholeFile : IDisposable
         }
 
         string full = Path.GetFullPath(path);
+        if (File.Exists(full))
+        {
+            if (IsDevice(full))
+            {
+                return new(full, draft: null, Text(new(full, FileMode.Open, FileAccess.Write, FileShare.ReadWrite)));
+            }
+
+            full = File.ResolveLinkTarget(full, returnFinalTarget: true)?.FullName ?? full; // a link stays a link
+        }
+
         string folder = Path.GetDirectoryName(full)!;
         if (!Directory.Exists(folder))
         {
@@ -39,14 +50,45 @@ internal sealed class WholeFile : IDisposable
 
         string draft = Path.Combine(folder, $".{Path.GetFileName(full)}.{Path.GetRandomFileName()}");
         FileStream stream = new(draft, FileMode.CreateNew, FileAccess.Write, FileShare.None);
-        return new(full, draft, new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { NewLine = "\n" });
+        if (!OperatingSystem.IsWindows() && File.Exists(full))
+        {
+            File.SetUnixFileMode(stream.SafeFileHandle, File.GetUnixFileMode(full)); // who may read it stays as it was
+        }
+
+        return new(full, draft, Text(stream));
     }
+
+    // What can neither be moved in nor be cut is no plain file. Opening also tells of a file that may not be written.
+    private static bool IsDevice(string path)
+    {
+        using FileStream stream = new(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
+        return !stream.CanSeek || (stream.Length == 0 && !IsCut(stream));
+    }
+
+    private static bool IsCut(FileStream empty)
+    {
+        try
+        {
+            empty.SetLength(0);
+            return true;
+        }
+        catch (Exception fault) when (fault is IOException or ArgumentException or NotSupportedException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
+
+    private static StreamWriter Text(FileStream stream) => new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { NewLine = "\n" };
 
     /// <summary>Puts the finished file in its place.</summary>
     public void Keep()
     {
         _writer.Dispose();
-        File.Move(_draft, _path, overwrite: true);
+        if (_draft is not null)
+        {
+            File.Move(_draft, _path, overwrite: true);
+        }
+
         _kept = true;
     }
 
@@ -62,7 +104,7 @@ internal sealed class WholeFile : IDisposable
             // The disk is full: what was not written is dropped with the draft.
         }
 
-        if (!_kept)
+        if (!_kept && _draft is not null)
         {
             File.Delete(_draft);
         }

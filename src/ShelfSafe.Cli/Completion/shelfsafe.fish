@@ -5,4 +5,9 @@ function __shelfsafe_answers
     set -e typed[1]
     $program complete -- $typed (commandline -ct) 2>/dev/null
 end
-complete -c shelfsafe -a '(__shelfsafe_answers)'
+# Files are offered only where the program has no answer of its own.
+function __shelfsafe_has_answers
+    set -g __shelfsafe_last (__shelfsafe_answers)
+    test (count $__shelfsafe_last) -gt 0
+end
+complete -c shelfsafe -n __shelfsafe_has_answers -f -a '$__shelfsafe_last'

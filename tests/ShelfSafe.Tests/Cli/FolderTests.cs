@@ -134,6 +134,40 @@ public sealed class FolderTests : IDisposable
         Assert.Contains(expected, Assert.Single(error.Split('\n', StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("", "the pattern is empty; write one such as \"*.md\"")]
+    [InlineData("?.md", "\"?.md\": a question mark is no sign here; * stands for any letters of a name")]
+    [InlineData("soups/../*.md", "\"soups/../*.md\": a pattern begins in the folder and cannot leave it by \"..\"")]
+    public void Vet_APatternThatCannotFit_IsOneLine(string glob, string expected)
+    {
+        _kitchen.Write("a.md", Rub);
+
+        Assert.All((string[])["--include", "--exclude"], option => Assert.Equal(
+            (2, string.Empty, $"shelfsafe: {option}: {expected}; for help: shelfsafe vet --help\n"),
+            Kitchenette.Run("vet", _kitchen.Folder, option, glob)));
+    }
+
+    [Fact]
+    public void Vet_ToALinkOrAFileOfFewReaders_LeavesBothAsTheyAre()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            Assert.Skip("links and modes of Unix");
+            return;
+        }
+
+        string target = _kitchen.Write("kept/out.txt", "old");
+        File.SetUnixFileMode(target, UnixFileMode.UserRead | UnixFileMode.UserWrite);
+        File.CreateSymbolicLink(_kitchen.Path("link.txt"), target);
+
+        (int code, _, string error) = Kitchenette.Run("vet", _kitchen.Write("a.md", Rub), "--output", _kitchen.Path("link.txt"));
+
+        Assert.Equal((0, string.Empty), (code, error));
+        Assert.Equal(target, new FileInfo(_kitchen.Path("link.txt")).LinkTarget);
+        Assert.Contains("Verdict", File.ReadAllText(target), StringComparison.Ordinal);
+        Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(target));
+    }
+
     [Fact]
     public void Vet_StoppedWhileWritingAFile_KeepsTheOldOne()
     {

@@ -38,6 +38,21 @@ public sealed class MannersTests
         Assert.Equal(["0", "1", "2", "130"], output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(1).Select(static line => line.TrimStart().Split(' ')[0]));
     }
 
+    [Fact]
+    public void Explain_TheCodesThatMeanSomethingElseElsewhere_NamesEachCommand()
+    {
+        string[] codes = Kitchenette.Run("--explain").Output.Split('\n');
+
+        Assert.All((string[])["table", "compare", "adapt", "plan"], command => Assert.All(codes[1..3], code => Assert.Contains($"In {command}: ", code, StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Help_AsACommand_IsTheHelpOfTheRest()
+    {
+        Assert.Equal(Kitchenette.Run("--help"), Kitchenette.Run("help"));
+        Assert.Equal(Kitchenette.Run("batch", "add", "--help"), Kitchenette.Run("help", "batch", "add"));
+    }
+
     [Theory]
     [InlineData("\"vte\" is not known; known: vet, table, compare, adapt, plan, why, batch, rules, schema, completion; nearest: vet", "vte")]
     [InlineData("\"--frmat\" is no option of vet; nearest: --format", "vet", "--frmat", "x", "y.md")]

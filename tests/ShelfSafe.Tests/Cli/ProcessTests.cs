@@ -96,6 +96,52 @@ public sealed class ProcessTests : IDisposable
     }
 
     [Fact]
+    public async Task Vet_InterruptedWhileItWaitsForInput_EndsWithWholeLines()
+    {
+        (int code, string output, _) = await Shell.RunAsync(
+            _kitchen.Folder,
+            $"set -m; mkfifo in; sleep 60 > in & holder=$!; (exec dotnet '{Path.Combine(AppContext.BaseDirectory, "ShelfSafe.Cli.dll")}' vet --input jsonl --format jsonl - < in > out.jsonl 2> err.txt) & child=$!; printf '{{\"text\":\"# Rub\\\\n\\\\n- 4 tbsp salt\"}}\\n' > in; until [ -s out.jsonl ] || ! kill -0 $child 2>/dev/null; do sleep 0.02; done; kill -INT $child; wait $child; code=$?; kill $holder; wc -l < out.jsonl; cat err.txt; exit $code");
+
+        Assert.Equal((130, "1"), (code, output.Trim()));
+    }
+
+    [Fact]
+    public async Task Vet_ToAPipe_WritesItAndLeavesItAPipe()
+    {
+        string rub = SampleFolder.Of("dry-rub.md");
+        (int code, string output, string error) = await Shell.RunAsync(
+            _kitchen.Folder,
+            $"mkfifo out; cat out > got & shelfsafe vet '{rub}' -q -o out; echo $?; wait; test -p out && cmp got <(shelfsafe vet '{rub}' -q); echo $?; touch empty; shelfsafe vet '{rub}' -q -o empty; cmp got empty");
+
+        Assert.Equal((0, "0\n0\n", string.Empty), (code, output, error));
+    }
+
+    [Fact]
+    public async Task Vet_WhereNobodyCanBeTold_AnswersWithTwoAllTheSame()
+    {
+        Assert.SkipUnless(File.Exists("/dev/full"), "no full device on this system");
+        (_, string output, string error) = await Shell.RunAsync(
+            _kitchen.Folder,
+            $"shelfsafe vet nofile.md 2>/dev/full; echo $?; shelfsafe vet nofile.md 2>&-; echo $?; shelfsafe vet '{SampleFolder.Of("dry-rub.md")}' >/dev/full; shelfsafe vet '{SampleFolder.Of("dry-rub.md")}' >&-; echo $?");
+
+        Assert.Equal("2\n2\n2\n", output);
+        Assert.Equal("shelfsafe: output cannot be written: No space left on device\nshelfsafe: output cannot be written: standard output is closed\n", error);
+    }
+
+    [Fact]
+    public async Task Completion_InFish_OffersFilesOnlyWhereTheProgramHasNoAnswer()
+    {
+        Assert.SkipUnless(Shell.Has("fish"), "no fish on this machine");
+        _kitchen.Write("hall.md", "# Rub\n");
+        (int code, string output, string error) = await Shell.RunAsync(
+            _kitchen.Folder,
+            "fish --no-config -c 'shelfsafe completion fish | source; for line in \"shelfsafe ta\" \"shelfsafe vet --format h\" \"shelfsafe vet ha\"; complete -C $line; end'",
+            ("HOME", _kitchen.Folder));
+
+        Assert.Equal((0, "table\nhtml\nhall.md\n", string.Empty), (code, output, error));
+    }
+
+    [Fact]
     public async Task Completion_InBash_CompletesOptionsValuesAndLeavesFilesToTheShell()
     {
         (int code, string output, string error) = await Shell.RunAsync(_kitchen.Folder, """
