@@ -20,10 +20,17 @@ public sealed class HtmlReportTests(Chromium chromium) : IClassFixture<Chromium>
     [Theory]
     [MemberData(nameof(Samples))]
     public async Task Page_OfASample_IsQuietReachableAndPrintsWhole(string name) =>
-        await HoldsAsync(SampleFolder.Of(name), "--altitude", "410 m", "--gauge", "weighted");
+        await HoldsAsync("vet", SampleFolder.Of(name), "--altitude", "410 m", "--gauge", "weighted");
+
+    [Theory]
+    [InlineData("plan", "vegetable-beef-soup.md", "--jar", "quart", "--supper", "18:30")]
+    [InlineData("adapt", "venison-and-chickpea-stew.md")]
+    [InlineData("adapt", "mushroom-gravy.md")]
+    public async Task Page_OfAnotherCommand_IsQuietReachableAndPrintsWhole(string command, string name, params string[] more) =>
+        await HoldsAsync([command, SampleFolder.Of(name), "--altitude", "410 m", "--gauge", "weighted", .. more]);
 
     [Fact]
-    public async Task Page_OfAFolderWithoutKitchen_IsQuietReachableAndPrintsWhole() => await HoldsAsync(SampleFolder.Path);
+    public async Task Page_OfAFolderWithoutKitchen_IsQuietReachableAndPrintsWhole() => await HoldsAsync("vet", SampleFolder.Path);
 
     [Fact]
     public async Task Page_OfHostileTexts_RunsAndLoadsNothing()
@@ -33,7 +40,7 @@ public sealed class HtmlReportTests(Chromium chromium) : IClassFixture<Chromium>
             _kitchen.Write($"hostile/{name}.md", HostileText.Recipe(name));
         }
 
-        await HoldsAsync(_kitchen.Path("hostile"));
+        await HoldsAsync("vet", _kitchen.Path("hostile"));
     }
 
     [Fact]
@@ -52,7 +59,7 @@ public sealed class HtmlReportTests(Chromium chromium) : IClassFixture<Chromium>
     private async Task HoldsAsync(params string[] arguments)
     {
         string page = _kitchen.Path("report.html");
-        (_, _, string error) = Kitchenette.Run(["vet", .. arguments, "--format", "html", "--output", page]);
+        (_, _, string error) = Kitchenette.Run([.. arguments, "--format", "html", "--output", page]);
         Assert.Empty(error);
 
         await using PageCheck check = await PageCheck.OpenAsync(chromium.Browser, page);

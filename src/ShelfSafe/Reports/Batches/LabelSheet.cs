@@ -140,7 +140,7 @@ public sealed class LabelSheet
     private string Html(BatchLabel[] labels)
     {
         ReportHtmlText page = new();
-        page.Raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>").Text(_words["label-jar.sheet"]).Raw("</title>\n<style>\n").Raw(Style).Raw("\n</style>\n</head>\n<body>\n<main>\n");
+        page.Raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>").Text(_words["label-jar.sheet"]).Raw("</title>\n<style>\n").Raw(Style).Raw("\n</style>\n</head>\n<body>\n<main>\n");
         foreach (BatchLabel label in labels)
         {
             page.Raw("<section class=\"jar\">\n");

@@ -40,14 +40,17 @@ internal static class ReportHtmlShell
         """;
 
     /// <summary>What opens the page; its policy lets nothing be run or loaded.</summary>
-    public static string Start(Words words, string title) => $"""
+    public static string Start(Words words, string title) => Start($"{title} - {words["html.page"]}");
+
+    /// <summary>What opens a page of this title.</summary>
+    public static string Start(string title) => $"""
         <!DOCTYPE html>
         <html lang="en">
         <head>
         <meta charset="utf-8">
         <meta name="viewport" content="width=device-width, initial-scale=1">
         <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-        <title>{ReportHtmlText.Safe(title)} - {ReportHtmlText.Safe(words["html.page"])}</title>
+        <title>{ReportHtmlText.Safe(title)}</title>
         <style>
         {Style}
         </style>

@@ -1,17 +1,16 @@
-using System.Net;
 using ShelfSafe.Reports.Html;
 
 namespace ShelfSafe.Reports.Pages;
 
-/// <summary>A page as self-contained HTML without script.</summary>
+/// <summary>A page as self-contained HTML without script, in the dress of the report.</summary>
 internal sealed class HtmlPage(TextWriter output) : IReportPage
 {
     private bool _list;
 
     public void Open(string title)
     {
-        string text = WebUtility.HtmlEncode(InertText.Of(title));
-        output.Write($"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>{text}</title>\n<style>body{{font-family:sans-serif;max-width:45em;margin:1em auto;line-height:1.4}}ul{{list-style:none;padding-left:0}}</style>\n</head>\n<body>\n<h1>{text}</h1>\n");
+        output.Write(ReportHtmlShell.Start(title));
+        output.Write($"<h1>{Encoded(title)}</h1>\n");
     }
 
     public void Heading(string text) => Block("h2", text);
@@ -45,7 +44,7 @@ internal sealed class HtmlPage(TextWriter output) : IReportPage
     public void Close()
     {
         EndList();
-        output.Write("</body>\n</html>\n");
+        output.Write(ReportHtmlShell.End);
     }
 
     private static string Encoded(string text) => ReportHtmlText.Safe(text);
@@ -58,7 +57,7 @@ internal sealed class HtmlPage(TextWriter output) : IReportPage
 
     private void Entry(string html)
     {
-        output.Write(_list ? string.Empty : "<ul>\n");
+        output.Write(_list ? string.Empty : "<ul style=\"list-style:none;padding-left:0\">\n");
         _list = true;
         output.Write($"<li>{html}</li>\n");
     }
