@@ -81,6 +81,12 @@ public sealed class IngredientReader
             return;
         }
 
+        if (made.Count > 0 && LineCutter.NamesTheSame(state.Phrase))
+        {
+            made.Add(Make(state, (state.Start, state.End), made[^1].Read.Match, notFood: false, shares: null, [], made[^1].Read.Food)); // "+ 500 g waxy ones"
+            return;
+        }
+
         bool each = SkipEach(state);
         string? shares = null;
         List<FoodPhrase> phrases = new PhraseSplitter(_words, _catalogue).Split(state);
@@ -122,6 +128,11 @@ public sealed class IngredientReader
             return false;
         }
 
+        if (IsClosedVessel(words))
+        {
+            return true;
+        }
+
         if (_catalogue.IsFood(state.Phrase))
         {
             string last = words is [.., { } end] ? WordFolding.Singular(end) : string.Empty;
@@ -135,6 +146,11 @@ public sealed class IngredientReader
     // "Eight pineapple rings", "a lamb rack": what else is a tool is the shape of the food before it.
     private bool NamesShapeOfFood(string[] words) =>
         words is [.. var before, { } last] && _words.Is("food-shape", WordFolding.Singular(last)) && Array.Exists(before, _catalogue.IsFood);
+
+    // "20 beer bottles with caps": the vessel that will hold the food, and nothing in it.
+    private bool IsClosedVessel(string[] words) =>
+        Array.IndexOf(words, "with") is > 0 and var with && _words.Unit(words[with - 1], 0, out _) is "jar" or "bottle"
+        && with < words.Length - 1 && words[(with + 1)..].All(word => _words.Is("closure", word) || _words.Is("filler", word) || word is "and" or "or");
 
     // "Eight greased pint jars", "a stone jar", "a brine-filled bag": the line ends in what holds the food, and names none.
     private bool IsVessel(LineState state, string[] words)

@@ -7,7 +7,7 @@ namespace ShelfSafe.Foods;
 internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
 {
     private static readonly System.Buffers.SearchValues<char> EndMarks = System.Buffers.SearchValues.Create(";,(\u00B7\u2022|");
-    private static readonly string[] Joints = [";", ",", " and ", " & ", " + ", " plus ", " to ", " \u00B7 ", " \u2022 ", " | "];
+    private static readonly string[] Joints = [";", ",", " and ", " & ", " + ", " plus ", " to ", " in ", " with ", " \u00B7 ", " \u2022 ", " | "];
 
     /// <summary>Offsets of the pieces, at least one, in reading order.</summary>
     public List<(int Start, int End)> Cut(string text)
@@ -29,11 +29,22 @@ internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
                 continue; // "6 to 12 hours" is a range, "2 cups sugar to 2 quarts water" are two foods
             }
 
+            bool link = joint is " in " or " with ";
+            if (link && (!StartsWithMeasure(text, next) || KeepsTogether(text[from..i])))
+            {
+                continue; // "cut in 4 pieces", "soaked in 1 litre water", "served with 200 g rice"
+            }
+
             bool dot = joint is " \u00B7 " or " \u2022 ";
             bool part = joint is "," or ";" && StartsWithPart(text, next);
             if (dot || (part || StartsWithAmount(text, next)) && NamesFood(text, from, i, amountFirst: false) && NamesFood(text, next, Math.Min(text.Length, EndOf(text, next)), amountFirst: !part) && !IsCountOf(text, from, i, next))
             {
                 pieces.Add((from, i));
+                if (link && IsWater(text, next))
+                {
+                    return pieces; // "cornflour in 2 tbsp water": a little water that is not counted as liquid
+                }
+
                 from = next;
                 i = next - 1;
             }
@@ -42,6 +53,19 @@ internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
         pieces.Add((from, text.Length));
         return pieces;
     }
+
+    /// <summary>"500 g waxy ones": more of the food named before it.</summary>
+    public static bool NamesTheSame(string phrase) => WordFolding.Words(phrase) is [.., "ones"];
+
+    // A number with a weight or volume, and so no length, count or time.
+    private bool StartsWithMeasure(string text, int at) =>
+        NumberScan.TryRange(text, at, out int end, out _) && words.Unit(text, NumberScan.Skip(text, end), out _) is { } unit
+        && (UnitFactors.Ratio(unit, "g") is not null || UnitFactors.Ratio(unit, "ml") is not null);
+
+    private bool KeepsTogether(string left) => WordFolding.Words(left) is [.., var last] && words.Is("keeps-together", last);
+
+    private bool IsWater(string text, int at) =>
+        EndOf(text, at) == text.Length && catalogue.Find(Scanned(text, at, text.Length).Phrase) is Identified { Food: { } food } && food.Has("water");
 
     // "Garlic, 3 cloves": the count of the food before it, and no spice.
     private bool IsCountOf(string text, int start, int end, int next) =>
@@ -94,9 +118,16 @@ internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
 
     private bool NamesFood(string text, int start, int end, bool amountFirst)
     {
+        LineState state = Scanned(text, start, end);
+        return (!amountFirst || state.Measures.Count > 0) && state.Phrase.Length > 2
+            && ((amountFirst && NamesTheSame(state.Phrase)) || (catalogue.IsFood(state.Phrase) && !IsIdle(state.Phrase)));
+    }
+
+    private LineState Scanned(string text, int start, int end)
+    {
         LineState state = new(text[start..end]);
         new LineScan(words, catalogue).Run(state);
-        return (!amountFirst || state.Measures.Count > 0) && state.Phrase.Length > 2 && catalogue.IsFood(state.Phrase) && !IsIdle(state.Phrase);
+        return state;
     }
 
     private bool IsIdle(string phrase) => WordFolding.Words(phrase).All(word => words.Is("filler", word) || words.Is("prep", word) || words.Is("size", word) || words.Is("cut", WordFolding.Singular(word)));

@@ -28,6 +28,7 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
             behind.PackageSize(state);
         }
 
+        OrMore(state);
         _clauses.Phrases(state);
         _clauses.Comma(state);
         ClauseScan.Tail(state);
@@ -49,6 +50,26 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
 
         after = after < 0 ? WithoutNumber(state, at) : after;
         state.Start = after < 0 ? at : SkipOf(text, SkipHoles(state, JuiceOf(state, SkipHoles(state, after))));
+    }
+
+    // "2 chillies (or 3 if you are brave)": two to three.
+    private void OrMore(LineState state)
+    {
+        if (state.Measures is not [{ Unit: "each" } count, ..])
+        {
+            return;
+        }
+
+        foreach ((int start, int end) in state.Others)
+        {
+            int at = NumberScan.Skip(state.Text, start);
+            if (NumberScan.TryRange(state.Text, at, out int numberEnd, out Interval other) && numberEnd <= end
+                && (numberEnd >= end || NumberScan.Word(state.Text, NumberScan.Skip(state.Text, numberEnd), out _) is "if" or "when" or "for" or "or")
+                && !WordFolding.Words(state.Text[numberEnd..end]).Any(word => words.Is("size", word))) // "(or 2 if they are small)": no more of it
+            {
+                state.Measures[0] = count with { Value = new(Math.Min(count.Value.Low, other.Low), Math.Max(count.Value.High, other.High)) };
+            }
+        }
     }
 
     // "Glaze: 3 tbsp apricot jam": what stands before the colon names no food or a part of the dish, and an amount with a food stands behind it.
@@ -106,13 +127,19 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         string text = state.Text;
         int unitAt = _measures.SkipSizes(state, at);
         if (words.Unit(text, unitAt, out int unitEnd) is { } unit && unitEnd - unitAt > 2 && SkipOf(text, unitEnd) is var rest && rest < text.Length
-            && (IsOf(text, unitEnd) || unit is "pinch" or "dash" or "handful" or "splash" or "drizzle" or "part" || (unitAt > at && unit is "bunch" or "sprig" or "head" or "piece")))
+            && (IsOf(text, unitEnd) || unit is "pinch" or "dash" or "handful" or "splash" or "drizzle" or "part" || words.Is("lone-measure", NumberScan.Word(text, unitAt, out _)) || (unitAt > at && unit is "bunch" or "sprig" or "head" or "piece")))
         {
             state.Measures.Add(new(Interval.Exactly(1), unit));
             return rest;
         }
 
-        return NumberScan.Word(text, at, out int fewEnd) is "few" or "some" or "several" or "a" && words.Unit(text, NumberScan.Skip(text, fewEnd), out _) is not null ? at : -1;
+        string few = NumberScan.Word(text, at, out int fewEnd);
+        if (few is not ("few" or "some" or "several" or "a") || words.Unit(text, NumberScan.Skip(text, fewEnd), out int fewUnit) is not { } ofFew)
+        {
+            return -1;
+        }
+
+        return ofFew == "dash" ? SkipOf(text, fewUnit) : at; // "few shakes Worcestershire"
     }
 
     private static int JuiceOf(LineState state, int at)
@@ -131,9 +158,17 @@ internal sealed class LineScan(LineWordTable words, FoodCatalogue catalogue)
         }
 
         int next = NumberScan.Skip(state.Text, end);
+        next = next < state.Text.Length && state.Text[next] is '+' or '/' ? next + 1 : next; // "zest+juice of 2 oranges"
+        bool joined = next > end && state.Text[next - 1] is '+' or '/';
         string second = NumberScan.Word(state.Text, next, out int secondEnd);
         string what = word == "juice" ? "juice" : "zest";
-        if (second is "and" or "&" && NumberScan.Word(state.Text, NumberScan.Skip(state.Text, secondEnd), out int thirdEnd) is "juice" or "zest" or "rind")
+        if (joined && second is "juice" or "zest" or "rind")
+        {
+            what = "juice and zest";
+            next = NumberScan.Skip(state.Text, secondEnd);
+            second = NumberScan.Word(state.Text, next, out secondEnd);
+        }
+        else if (second is "and" or "&" && NumberScan.Word(state.Text, NumberScan.Skip(state.Text, secondEnd), out int thirdEnd) is "juice" or "zest" or "rind")
         {
             what = "juice and zest";
             next = NumberScan.Skip(state.Text, thirdEnd);

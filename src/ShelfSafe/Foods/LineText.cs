@@ -66,7 +66,7 @@ internal static class LineText
     {
         state.Optional |= low.Contains("optional", StringComparison.Ordinal) || low.Contains("if you like", StringComparison.Ordinal) || low.Contains("if desired", StringComparison.Ordinal) || low.Contains("if wanted", StringComparison.Ordinal) || low.Contains(" or none", StringComparison.Ordinal);
         state.ToTaste |= low.Contains("to taste", StringComparison.Ordinal) || low.Contains("as needed", StringComparison.Ordinal);
-        state.AtServing |= (low.Contains("to serve", StringComparison.Ordinal) || low.Contains("for serving", StringComparison.Ordinal) || low.Contains("when serving", StringComparison.Ordinal) || low.Contains("at the table", StringComparison.Ordinal) || low.Contains("for the table", StringComparison.Ordinal) || low.EndsWith("at table", StringComparison.Ordinal) || low.Contains("at serving", StringComparison.Ordinal))
+        state.AtServing |= (low.Contains("to serve", StringComparison.Ordinal) || low.Contains("for serving", StringComparison.Ordinal) || low.Contains("when serving", StringComparison.Ordinal) || low.Contains("at the table", StringComparison.Ordinal) || low.Contains("for the table", StringComparison.Ordinal) || low.EndsWith("at table", StringComparison.Ordinal) || low.Contains("at serving", StringComparison.Ordinal) || low.Contains("for dipping", StringComparison.Ordinal) || low.StartsWith("dip:", StringComparison.Ordinal))
             && !low.Contains("plus extra", StringComparison.Ordinal) && !low.Contains("plus more", StringComparison.Ordinal) && !low.Contains("extra for", StringComparison.Ordinal);
     }
 }

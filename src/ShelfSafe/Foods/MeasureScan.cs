@@ -28,6 +28,7 @@ internal sealed class MeasureScan(LineWordTable words)
             return -1;
         }
 
+        end = AfterOrSo(text, end);
         string spelled = NumberScan.Word(text, at, out int wordEnd);
         if (spelled is "a" or "an" && NumberScan.Word(text, NumberScan.Skip(text, wordEnd), out int fewEnd) is "few" or "little" or "bit" or "lot" or "small" or "large" or "big" or "good" or "generous" or "heaped" or "whole" or "medium" is var vague && vague)
         {
@@ -116,10 +117,18 @@ internal sealed class MeasureScan(LineWordTable words)
             return tin;
         }
 
+        unitEnd = AfterOrSo(state.Text, unitEnd);
         value = OrTwo(state.Text, ref unitEnd, value);
         state.Measures.Add(new(value, unit));
         InnerMeasures(state, end, isPackage: IsPackage(unit));
         return Joins.More(state, unitEnd, first);
+    }
+
+    // "10 or so small cucumbers", "60ish": about as many.
+    private static int AfterOrSo(string text, int end)
+    {
+        bool orSo = NumberScan.Word(text, NumberScan.Skip(text, end), out int or) is "or" && NumberScan.Word(text, NumberScan.Skip(text, or), out or) is "so";
+        return orSo ? or : NumberScan.Word(text, end, out int ish) is "ish" && text[end - 1] is >= '0' and <= '9' ? ish : end;
     }
 
     // "1.500 g": a point may part thousands or decimals, and nobody can tell which.
@@ -217,7 +226,8 @@ internal sealed class MeasureScan(LineWordTable words)
         while (true)
         {
             string word = NumberScan.Word(state.Text, at, out int end);
-            if (word.Length == 0 || !(words.Is("size", word) || word is "heaped" or "heaping" or "level" or "scant" or "generous" or "good" or "rounded" or "full" or "standard" or "whole" or "very" or "sized" or "thin" or "thick"))
+            bool sized = end + 1 < state.Text.Length && state.Text[end] == '-' && NumberScan.Word(state.Text, end + 1, out int sizedEnd) is "sized" or "size" && (end = sizedEnd) > 0; // "walnut-sized lump"
+            if (word.Length == 0 || !(sized || words.Is("size", word) || word is "heaped" or "heaping" or "level" or "scant" or "generous" or "good" or "rounded" or "full" or "standard" or "whole" or "very" or "sized" or "thin" or "thick"))
             {
                 return at;
             }

@@ -44,7 +44,7 @@ internal static class CheckParser
     private static readonly (string Word, TermKind Kind, bool Negated)[] PlainTerms =
     [
         ("unidentified", TermKind.Unidentified, false), ("not unidentified", TermKind.Unidentified, true),
-        ("unmeasured", TermKind.Unmeasured, false), ("optional", TermKind.Optional, false),
+        ("unmeasured", TermKind.Unmeasured, false), ("not unmeasured", TermKind.Unmeasured, true), ("optional", TermKind.Optional, false),
         ("to taste", TermKind.ToTaste, false),
         ("above seasoning", TermKind.AboveSeasoning, false), ("not above seasoning", TermKind.AboveSeasoning, true),
         ("no steps", TermKind.NoSteps, false), ("printed time", TermKind.PrintedTime, false),

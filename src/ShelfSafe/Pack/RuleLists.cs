@@ -39,6 +39,15 @@ internal sealed class RuleLists
     /// <summary>Kinds of dish that stay dry though their tag tells how they are cooked later.</summary>
     public const string DryKinds = "dry-kinds";
 
+    /// <summary>Kinds of dish that are dry once a step of <see cref="DryingFacts"/> took their water out.</summary>
+    public const string DriedKinds = "dried-kinds";
+
+    /// <summary>Step facts that take the water out of a dish of <see cref="DriedKinds"/>.</summary>
+    public const string DryingFacts = "drying-facts";
+
+    /// <summary>Traits of foods that count as dry in a dish of <see cref="DryKinds"/> with nothing wet in it.</summary>
+    public const string DryAloneTraits = "dry-alone-traits";
+
     /// <summary>Rules whose change mends the food instead of leaving it out.</summary>
     public const string MendingRules = "mending-rules";
 
@@ -72,7 +81,7 @@ internal sealed class RuleLists
     /// <summary>Every list that the program asks for.</summary>
     public static readonly string[] All =
     [
-        KeptTraits, StepTraits, BodyTraits, SwellingTraits, WetTraits, WetFacts, AcidKinds, StewKinds, DryKinds, MendingRules,
+        KeptTraits, StepTraits, BodyTraits, SwellingTraits, WetTraits, WetFacts, AcidKinds, StewKinds, DryKinds, DriedKinds, DryingFacts, DryAloneTraits, MendingRules,
         BulkGroups, SolidGroups, ListedGroups, PlainGroups, HarmlessGroups, AskedTraits, SmoothKinds, ThickenerWords, LaterFacts,
         .. AdaptLists.All,
     ];

@@ -10,6 +10,9 @@ internal sealed class AcidityJudge(Limits limits, RuleLists lists)
     private readonly RuleList _acidKinds = lists.Of(RuleLists.AcidKinds);
     private readonly RuleList _stewKinds = lists.Of(RuleLists.StewKinds);
     private readonly RuleList _dryKinds = lists.Of(RuleLists.DryKinds);
+    private readonly RuleList _driedKinds = lists.Of(RuleLists.DriedKinds);
+    private readonly RuleList _dryingFacts = lists.Of(RuleLists.DryingFacts);
+    private readonly RuleList _dryAlone = lists.Of(RuleLists.DryAloneTraits);
     private readonly RuleList _wet = lists.Of(RuleLists.WetTraits);
     private readonly RuleList _wetFacts = lists.Of(RuleLists.WetFacts);
     private readonly RuleList _swelling = lists.Of(RuleLists.SwellingTraits);
@@ -23,7 +26,8 @@ internal sealed class AcidityJudge(Limits limits, RuleLists lists)
         }
 
         bool wet = IsWet(batch);
-        if (!wet && batch.InJar.All(item => item.Acidity == FoodAcidity.Dry))
+        bool mix = batch.Kinds.Any(_dryKinds.Contains); // nuts count as low in acid once they are wet; in a dry mix they are dry
+        if (IsDried(batch) || (!wet && batch.InJar.All(item => item.Acidity == FoodAcidity.Dry || (mix && HasAny(item, _dryAlone) && !item.Has("dense-puree")))))
         {
             return Acidity.Dry;
         }
@@ -45,6 +49,9 @@ internal sealed class AcidityJudge(Limits limits, RuleLists lists)
     private bool IsWet(Batch batch) =>
         batch.InJar.Any(item => HasAny(item, _wet))
         || (batch.Facts.Any(fact => _wetFacts.Contains(fact.Id)) && !batch.Kinds.Any(_dryKinds.Contains) && !batch.Says("dry-mixed"));
+
+    // Jerky that is hung or dried, granola that is baked: the steps take the water out.
+    private bool IsDried(Batch batch) => batch.Kinds.Any(_driedKinds.Contains) && batch.Facts.Any(fact => _dryingFacts.Contains(fact.Id));
 
     // Beans, grain, pasta and starch are low in acid as soon as water is with them.
     private bool Swells(BatchItem item) => HasAny(item, _swelling);

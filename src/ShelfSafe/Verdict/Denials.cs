@@ -51,6 +51,11 @@ internal sealed class Denials(LineWordTable words)
     public bool OfFood(ReadText sentence, int food)
     {
         ReadOnlySpan<string> before = sentence.Before(food);
+        if (OfNeed(sentence, before))
+        {
+            return true;
+        }
+
         if (before.Length == 0 || sentence.Has("step-late"))
         {
             return false;
@@ -68,6 +73,19 @@ internal sealed class Denials(LineWordTable words)
         }
 
         return verb > 0 && words.Is("step-add", before[verb]) && Denies(before[verb - 1], "step-denied");
+    }
+
+    // "You won't need oil", "no need for butter"; but "you won't need the oil yet" puts it in later.
+    private bool OfNeed(ReadText sentence, ReadOnlySpan<string> before)
+    {
+        int verb = before.Length - 1;
+        while (verb > 0 && before[verb] is "any" or "the" or "for")
+        {
+            verb--;
+        }
+
+        return verb > 0 && words.Is("need-verb", before[verb]) && (Denies(before[verb - 1], "step-denied") || words.Is("food-denied", before[verb - 1]))
+            && !sentence.Folded.Any(word => words.Is("step-late", word) && !words.Is("need-verb", word));
     }
 
     /// <summary>"Do not add the stars", "without adding the stars".</summary>

@@ -16,6 +16,7 @@ internal sealed record DishOutcome(Outcome Outcome, Candidate? Lead, List<string
 internal sealed class OutcomeJudge(Limits limits, RuleLists lists, WordTable words)
 {
     private readonly RuleList _body = lists.Of(RuleLists.BodyTraits);
+    private readonly RuleList _driedKinds = lists.Of(RuleLists.DriedKinds);
 
     /// <summary>The outcome of one dish.</summary>
     public DishOutcome Of(Batch batch, Acidity acidity, IReadOnlyList<RawFinding> found, IReadOnlyList<Candidate> candidates)
@@ -44,7 +45,7 @@ internal sealed class OutcomeJudge(Limits limits, RuleLists lists, WordTable wor
             return new(Permitted(lead), lead, reasons, acidity);
         }
 
-        if (acidity == Acidity.Dry && !stop && !change && lead is not { Method: "dry", Judgement: Judgement.AdmitsAfter } && !IsPaste(batch))
+        if (acidity == Acidity.Dry && !stop && !change && lead is not { Method: "dry", Judgement: Judgement.AdmitsAfter } && !IsPaste(batch) && !batch.Kinds.Any(_driedKinds.Contains)) // jerky: whether it was dried far enough no text tells
         {
             reasons.Add(words["reason.dry-storage"]);
             return new(Outcome.DryStorage, lead, reasons, acidity);

@@ -15,6 +15,11 @@ internal sealed class StepVerbs(LineWordTable words)
             return true; // "about the size of a rice grain", "keeps like any preserve"
         }
 
+        if (after.StartsWith("-size", StringComparison.OrdinalIgnoreCase) || IsLikeness(before) || IsGrainOfMeat(before, mention)) // "walnut-sized lump"
+        {
+            return true;
+        }
+
         if (mention.Words.EndsWith("ing", StringComparison.Ordinal) && words.Is("gerund-lead", LastWord(before)))
         {
             return true; // "chilled for 6 hours after dressing"
@@ -22,13 +27,18 @@ internal sealed class StepVerbs(LineWordTable words)
 
         if (after.Length == 0 || after[0] != ' ')
         {
-            return EndsIn(before, "across the") || EndsIn(before, "against the");
+            return false;
         }
 
         string next = FirstWord(after.TrimStart());
         if (words.Is("step-tool", next))
         {
             return true;
+        }
+
+        if (before.Length == 0 && next.Length > 0 && words.Is("first-verb", mention.Words) && !words.Is("step-then", next) && next is not ("with" or "on"))
+        {
+            return true; // "Toast nuts and seeds", but not "Toast with butter"
         }
 
         if (words.Is("step-throw", mention.Words) && next == "in" && (before.Length == 0 || words.Is("step-then", LastWord(before))))
@@ -44,6 +54,31 @@ internal sealed class StepVerbs(LineWordTable words)
         // What is stirred in is a food, whatever stands behind it.
         return words.Is("step-object", next) && !words.Is("step-lead", LastWord(before));
     }
+
+    // "It should be like soft ice cream", "loose, not a porridge", "the thickness of double cream": how the dish looks, and nothing in it.
+    private bool IsLikeness(ReadOnlySpan<char> before)
+    {
+        bool article = false;
+        string word = LastWord(before);
+        for (int passed = 0; passed < 3 && word is not ("of" or "like") && (words.Is("filler", word) || words.Is("size", word)); passed++)
+        {
+            article |= word is "a" or "an";
+            before = before[..^word.Length].TrimEnd();
+            word = LastWord(before);
+        }
+
+        string lead = LastWord(before[..^word.Length].TrimEnd());
+        return word switch
+        {
+            "like" => words.Is("likeness-lead", lead),
+            "of" => words.Is("likeness-of", lead),
+            _ => word == "not" && article,
+        };
+    }
+
+    // "Cut it along the grain".
+    private bool IsGrainOfMeat(ReadOnlySpan<char> before, FoodMention mention) =>
+        mention.Words == "grain" && EndsIn(before, " the") && words.Is("grain-lead", LastWord(before[..^4].TrimEnd()));
 
     private static bool EndsIn(ReadOnlySpan<char> text, string end) => text.EndsWith(end, StringComparison.OrdinalIgnoreCase);
 

@@ -82,7 +82,7 @@ public sealed class IngredientReaderTests
     [InlineData("1 cup flour (or 3/4 cup cornflour)", "1 cup: wheat-flour or corn-flour|cornstarch")]
     [InlineData("4 tomatoes (or a 14 oz can)", "4 each: tomato")]
     [InlineData("3 eggs (or 4 small ones)", "3 each: egg")]
-    [InlineData("1 jalapeno (or 2 if brave)", "1 each: jalapeno")]
+    [InlineData("1 jalapeno (or 2 if brave)", "1-2 each: jalapeno")]
     [InlineData("1/4 cup sugar, or none", "0.25 cup: sugar")]
     [InlineData("seven ¾-inch pieces of pork", "7 piece of 0.75 inch: pork")]
     [InlineData("7 3/4-inch pieces of pork", "7 piece of 0.75 inch: pork")]

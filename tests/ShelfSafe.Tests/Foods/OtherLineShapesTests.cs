@@ -45,6 +45,20 @@ public sealed class OtherLineShapesTests
     [InlineData("100 grms sugar", "100 g", "sugar")]
     [InlineData("1 Australian tablespoon salt", "1 tbsp", "salt")]
     [InlineData("1 breakfastcup water", "1 breakfastcup", "water")]
+    // Words around an amount.
+    [InlineData("10 or so small cucumbers", "10 each", "cucumber")]
+    [InlineData("2 lb or so carrots", "2 lb", "carrot")]
+    [InlineData("60ish carrots", "60 each", "carrot")]
+    [InlineData("2 carrots (or 3 if you are brave)", "2-3 each", "carrot")]
+    [InlineData("1 carrot (or 2 if they are small)", "1 each", "carrot")]
+    [InlineData("walnut-sized lump of butter", "1 piece", "butter")]
+    [InlineData("thumb ginger, grated", "1 piece", "ginger")]
+    [InlineData("2 squares chocolate", "2 piece", "chocolate")]
+    [InlineData("few shakes Worcestershire", null, "worcestershire")]
+    // What stands behind "in" and "with".
+    [InlineData("1 tbsp rice flour in 2 tbsp water", "1 tbsp", "rice-flour")]
+    [InlineData("10 g rice flour cooked in 300 ml boiling water", "10 g", "rice-flour")]
+    [InlineData("1 kg carrots, cut in 2 cm pieces", "1 kg", "carrot")]
     public void Read_Line_HasItsAmountAndFood(string line, string? amount, string food)
     {
         IngredientReport read = Assert.Single(Vet(line).Ingredients);
@@ -67,6 +81,21 @@ public sealed class OtherLineShapesTests
         Assert.InRange(grams.Low, low, grams.High);
         Assert.InRange(grams.High, grams.Low, high);
     }
+
+    // A second food or a second amount of the same food behind a joint; water that only carries a starch is not counted as liquid.
+    [Theory]
+    [InlineData("25 g butter mixed with 25 g sugar", "25 g butter|25 g sugar")]
+    [InlineData("1 tbsp rice flour in 2 tbsp milk", "1 tbsp rice-flour|2 tbsp milk")]
+    [InlineData("1 kg carrots + 500 g small ones", "1 kg carrot|500 g carrot")]
+    [InlineData("500 g barley soaked in 1 litre water", "500 g barley")]
+    public void Read_SecondAmountOnALine_IsReadToo(string line, string foods) =>
+        Assert.Equal(foods, string.Join('|', Vet(line).Ingredients.Select(one => $"{Printed(one.Amount)} {one.FoodId}")));
+
+    // "20 beer bottles with caps" hold nothing yet; a bottle of beer does.
+    [Theory]
+    [InlineData("20 beer bottles with caps", false)]
+    [InlineData("2 bottles beer", true)]
+    public void Read_VesselWithItsClosure_IsNoFood(string line, bool food) => Assert.Equal(food, Vet(line).Ingredients.Any(static one => one.Identified));
 
     // Shares tell no amount, and each food of them is read.
     [Theory]
