@@ -31,12 +31,17 @@ internal sealed class WholeFile : IDisposable
             throw new IOException("is a folder");
         }
 
+        if (Standard(path) is { } open)
+        {
+            return new(path, draft: null, Text(open()));
+        }
+
         string full = Path.GetFullPath(path);
         if (File.Exists(full))
         {
             if (IsDevice(full))
             {
-                return new(full, draft: null, Text(new(full, FileMode.Open, FileAccess.Write, FileShare.ReadWrite)));
+                return new(full, draft: null, Text(new FileStream(full, FileMode.Open, FileAccess.Write, FileShare.ReadWrite)));
             }
 
             full = File.ResolveLinkTarget(full, returnFinalTarget: true)?.FullName ?? full; // a link stays a link
@@ -58,6 +63,14 @@ internal sealed class WholeFile : IDisposable
         return new(full, draft, Text(stream));
     }
 
+    // These names mean the open output itself and not the file that it may lead to, in which others may write as well.
+    private static Func<Stream>? Standard(string path) => OperatingSystem.IsWindows() ? null : path switch
+    {
+        "/dev/stdout" or "/dev/fd/1" or "/proc/self/fd/1" => Console.OpenStandardOutput,
+        "/dev/stderr" or "/dev/fd/2" or "/proc/self/fd/2" => Console.OpenStandardError,
+        _ => null,
+    };
+
     // What can neither be moved in nor be cut is no plain file. Opening also tells of a file that may not be written.
     private static bool IsDevice(string path)
     {
@@ -78,7 +91,7 @@ internal sealed class WholeFile : IDisposable
         }
     }
 
-    private static StreamWriter Text(FileStream stream) => new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { NewLine = "\n" };
+    private static StreamWriter Text(Stream stream) => new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { NewLine = "\n" };
 
     /// <summary>Puts the finished file in its place.</summary>
     public void Keep()

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ShelfSafe.Pack;
 
 namespace ShelfSafe.Reading;
 
@@ -108,9 +109,10 @@ internal static class SchemaText
             AddSteps(text, one);
         }
 
-        foreach (string line in words.Length + names.Length + inner.Length == 0 ? OrAsWritten(step, Lines(step)) : [])
+        // A step that only points elsewhere, or is a picture alone, is told so that the reader of steps asks for it.
+        if (words.Length + names.Length + inner.Length == 0)
         {
-            text.Step(line);
+            text.Step(WordTable.BuiltIn.With("input.step-elsewhere", string.Join(' ', OrAsWritten(step, Lines(step)))));
         }
     }
 

@@ -107,39 +107,6 @@ public sealed class InputTests : IDisposable
         Assert.DoesNotContain("cook of the hall", report["textRead"]!.GetValue<string>(), StringComparison.Ordinal);
     }
 
-    // What is passed over in silence could be the very thing that stops a jar.
-    [Theory]
-    [InlineData("\"recipeIngredient\":[[\"2 cups rice\"],\"800 g sugar\"]", "- 2 cups rice\n- 800 g sugar\n")]
-    [InlineData("\"recipeIngredient\":{\"@list\":[\"3 eggs\",[\"1 cup milk\"]]}", "- 3 eggs\n- 1 cup milk\n")]
-    [InlineData("\"recipeIngredient\":[{\"@type\":\"PropertyValue\",\"name\":\"cornstarch\",\"value\":\"2 tbsp\"}]", "- cornstarch 2 tbsp\n")]
-    [InlineData("\"recipeIngredient\":[null,true,{\"@id\":\"#flour\"}]", "- true\n- {\"@id\":\"#flour\"}\n")]
-    [InlineData("\"recipeIngredient\":[\"1 cup flour\"],\"recipeIngredient\":[\"1 cup sugar\"]", "- 1 cup flour\n- 1 cup sugar\n")]
-    [InlineData("\"supply\":{\"@type\":\"HowToSupply\",\"name\":\"2 tbsp flour\"}", "- 2 tbsp flour\n")]
-    [InlineData("\"recipeInstructions\":{\"@type\":\"ItemList\",\"itemListElement\":[{\"@type\":\"ListItem\",\"position\":1,\"item\":{\"@type\":\"HowToStep\",\"text\":\"Whisk in flour.\"}}]}", "- Whisk in flour.\n")]
-    [InlineData("\"recipeInstructions\":[{\"@type\":\"HowToStep\",\"description\":\"Dust with flour.\"},{\"@id\":\"#cream\"}]", "- Dust with flour.\n- {\"@id\":\"#cream\"}\n")]
-    [InlineData("\"step\":[{\"@type\":\"HowToStep\",\"itemListElement\":{\"@type\":\"HowToTip\",\"text\":\"Add cream.\"}}]", "- Add cream.\n")]
-    public void Vet_RecipeDataOfAnyForm_PassesNothingOver(string data, string expected)
-    {
-        string path = _kitchen.Write("any.html", Page($"{{\"@type\":\"Recipe\",\"name\":\"Pot\",{data}}}"));
-
-        JsonNode report = Assert.Single(Reports(path, out _, out string error));
-
-        Assert.Empty(error);
-        Assert.EndsWith(expected, report["textRead"]!.GetValue<string>(), StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Vet_AStepThatOnlyAHiddenMarkTells_IsRead()
-    {
-        string path = _kitchen.Write("hidden.html", """
-            <div itemscope itemtype="https://schema.org/NewsArticle https://schema.org/Recipe"><b itemprop="name">Pot</b>
-            <i itemprop="recipeIngredient">1 kg beef</i>
-            <ol itemprop="recipeInstructions"><li itemscope><meta itemprop="text" content="Stir in flour."><meta itemprop="url" content="#1"></li><li>Boil.</li></ol></div>
-            """);
-
-        Assert.EndsWith("- Stir in flour.\n- Boil.\n", Assert.Single(Reports(path, out _, out _))["textRead"]!.GetValue<string>(), StringComparison.Ordinal);
-    }
-
     [Fact]
     public void Vet_ALineOfABareAmount_IsQuotedAsItStands() =>
         Assert.Contains("\"5\" is not known here", Kitchenette.Run("vet", _kitchen.Write("five.md", "# Pot\n\n- 1 kg beef\n- 5\n\n1. Boil.\n"), "--format", "jsonl").Output.Replace("\\u0022", "\"", StringComparison.Ordinal), StringComparison.Ordinal);

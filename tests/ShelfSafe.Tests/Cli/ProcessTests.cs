@@ -111,7 +111,7 @@ public sealed class ProcessTests : IDisposable
         string rub = SampleFolder.Of("dry-rub.md");
         (int code, string output, string error) = await Shell.RunAsync(
             _kitchen.Folder,
-            $"mkfifo out; cat out > got & shelfsafe vet '{rub}' -q -o out; echo $?; wait; test -p out && cmp got <(shelfsafe vet '{rub}' -q); echo $?; touch empty; shelfsafe vet '{rub}' -q -o empty; cmp got empty");
+            $"mkfifo out; cat out > got & shelfsafe vet '{rub}' -q -o out; echo $?; wait; test -p out && cmp got <(shelfsafe vet '{rub}' -q); echo $?; touch empty; shelfsafe vet '{rub}' -q -o empty; cmp got empty; {{ echo before; shelfsafe vet '{rub}' -q -o /dev/stdout; echo after; }} > shared; cmp shared <(echo before; cat got; echo after)");
 
         Assert.Equal((0, "0\n0\n", string.Empty), (code, output, error));
     }
