@@ -26,6 +26,8 @@ public sealed class MessyHomeTests
     [InlineData("Stir in the porridge.", "grain", true)]
     [InlineData("It should look like thick double cream.", "dairy", false)]
     [InlineData("If you like, double cream is nice in it.", "dairy", true)]
+    [InlineData("Stir in something like double cream.", "dairy", true)]
+    [InlineData("Jasmine rice next to it.", "rice", false)]
     [InlineData("Cook it to the thickness of double cream.", "dairy", false)]
     [InlineData("Finish with a spoon of double cream.", "dairy", true)]
     public void Vet_LastSentence_TellsWhatGoesWithTheDish(string sentence, string rule, bool inIt) =>
