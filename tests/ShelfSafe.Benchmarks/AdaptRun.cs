@@ -27,34 +27,42 @@ internal static class AdaptRun
             foreach (RecipeLabel label in CorpusLabels.Recipes(Path.Combine(path, labels)))
             {
                 string file = Path.Combine(path, folder, label.File);
-                if (!File.Exists(file))
+                if (File.Exists(file))
                 {
-                    continue;
-                }
-
-                Adaptation done = adapter.Adapt(File.ReadAllText(file), kitchen);
-                if (!counts.TryGetValue((label.Outcome, done.Kind), out List<string>? files))
-                {
-                    counts[(label.Outcome, done.Kind)] = files = [];
-                }
-
-                files.Add($"{label.File} ({Names.Of(done.Before.Outcome)}): {Why(done)}");
-                wrong += done.Kind == AdaptationKind.Jar && label.Outcome is "freeze-or-chill" or "tested-recipe-only" ? 1 : 0;
-            }
-
-            output.WriteLine($"== {folder}");
-            foreach (((string label, AdaptationKind kind), List<string> files) in counts.OrderBy(static pair => pair.Key.Label, StringComparer.Ordinal).ThenBy(static pair => pair.Key.Kind))
-            {
-                output.WriteLine($"{label}: {kind} {files.Count}");
-                if (kind == AdaptationKind.Jar || label.EndsWith("after-changes", StringComparison.Ordinal))
-                {
-                    files.ForEach(file => output.WriteLine($"    {file}"));
+                    wrong += Count(counts, label, adapter.Adapt(File.ReadAllText(file), kitchen));
                 }
             }
+
+            Print(folder, counts, output);
         }
 
         output.WriteLine($"jar versions of recipes labelled freeze-or-chill or tested-recipe-only: {wrong}");
         return wrong == 0 ? 0 : 1;
+    }
+
+    // Files an adaptation under its label; 1 where a recipe that must not be jarred got a jar version.
+    private static int Count(Dictionary<(string Label, AdaptationKind Kind), List<string>> counts, RecipeLabel label, Adaptation done)
+    {
+        if (!counts.TryGetValue((label.Outcome, done.Kind), out List<string>? files))
+        {
+            counts[(label.Outcome, done.Kind)] = files = [];
+        }
+
+        files.Add($"{label.File} ({Names.Of(done.Before.Outcome)}): {Why(done)}");
+        return done.Kind == AdaptationKind.Jar && label.Outcome is "freeze-or-chill" or "tested-recipe-only" ? 1 : 0;
+    }
+
+    private static void Print(string folder, Dictionary<(string Label, AdaptationKind Kind), List<string>> counts, TextWriter output)
+    {
+        output.WriteLine($"== {folder}");
+        foreach (((string label, AdaptationKind kind), List<string> files) in counts.OrderBy(static pair => pair.Key.Label, StringComparer.Ordinal).ThenBy(static pair => pair.Key.Kind))
+        {
+            output.WriteLine($"{label}: {kind} {files.Count}");
+            if (kind == AdaptationKind.Jar || label.EndsWith("after-changes", StringComparison.Ordinal))
+            {
+                files.ForEach(file => output.WriteLine($"    {file}"));
+            }
+        }
     }
 
     private static string Why(Adaptation done) => done.Kind switch
