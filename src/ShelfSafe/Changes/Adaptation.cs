@@ -23,6 +23,7 @@ public enum AdaptationKind
 }
 
 /// <summary>A jar version or, where there is none, the freezer version and the reason.</summary>
+/// <param name="Kind">What came of it.</param>
 /// <param name="Before">The report on the recipe as written.</param>
 /// <param name="After">The report on the jar version, or <see langword="null"/> where there is none.</param>
 /// <param name="Recipe">The jar version as Markdown, without the list of changes; empty where there is none.</param>
@@ -49,8 +50,11 @@ public sealed record Adaptation(
 /// <param name="What">The words of the recipe that it changes, or the words that are added.</param>
 /// <param name="Now">What stands there now, or empty.</param>
 /// <param name="Why">Reason.</param>
+/// <param name="Sources">Publications that it rests on; empty where it only follows another change.</param>
 public sealed record AdaptChange(string Kind, string What, string Now, string Why, ImmutableArray<SourceReference> Sources);
 
 /// <summary>A question or a reason, about some words of the recipe or about the whole.</summary>
 /// <param name="What">The words, or empty for the whole recipe.</param>
+/// <param name="Text">What is asked of the cook, or the reason, in plain words.</param>
+/// <param name="Sources">Publications that it rests on.</param>
 public sealed record AdaptNote(string What, string Text, ImmutableArray<SourceReference> Sources);

@@ -15,6 +15,7 @@ namespace ShelfSafe.Changes;
 /// <param name="RowId">Row of <c>rules/changes.csv</c> that judged it.</param>
 /// <param name="Why">What it means.</param>
 /// <param name="Instead">What to do, or empty.</param>
+/// <param name="Sources">Publications that the row rests on.</param>
 public sealed record IngredientChange(
     string Kind,
     bool Matters,

@@ -5,6 +5,8 @@ using ShelfSafe.Verdict;
 namespace ShelfSafe.Changes;
 
 /// <summary>What a kitchen change does: foods, shares, findings, outcome and process before and after.</summary>
+/// <param name="Before">The report on the first recipe.</param>
+/// <param name="After">The report on the changed one.</param>
 /// <param name="Changes">Foods that changed; those that matter stand first.</param>
 /// <param name="Shares">Shares of the batch whose ranges lie apart.</param>
 /// <param name="NewFindings">Findings of the changed recipe that the first one does not have.</param>

@@ -4,6 +4,7 @@ using ShelfSafe.Core;
 namespace ShelfSafe.Pack;
 
 /// <summary>One term of a check.</summary>
+/// <param name="Kind">What it looks at.</param>
 /// <param name="Negated">Whether the term must not hold.</param>
 /// <param name="Values">Ids or words, any of which is enough.</param>
 /// <param name="Threshold">Number behind "above": grams, millilitres, share 0 to 1, or pH.</param>
@@ -18,6 +19,7 @@ public sealed record Term(TermKind Kind, bool Negated, ImmutableArray<string> Va
 }
 
 /// <summary>One row of a card: all terms must hold.</summary>
+/// <param name="Terms">The terms, at least one.</param>
 /// <param name="Line">Line in the card, from 1.</param>
 public sealed record Check(ImmutableArray<Term> Terms, int Line)
 {

@@ -5,6 +5,8 @@ namespace ShelfSafe.Verdict;
 
 /// <summary>One step of the freezer version.</summary>
 /// <param name="Part"><c>cool</c>, <c>pack</c>, <c>keeps</c> or <c>use</c>.</param>
+/// <param name="Text">What to do, one or two sentences; months stand in the storage table.</param>
+/// <param name="Sources">Publications that it rests on.</param>
 public sealed record FreezingStep(string Part, string Text, ImmutableArray<SourceReference> Sources);
 
 /// <summary>Chooses the rows of the freezer version for the foods of a recipe; months stand in the storage table.</summary>

@@ -7,7 +7,9 @@ namespace ShelfSafe.Verdict;
 
 /// <summary>A sentence about the cook's own kitchen: its altitude, canners, gauge or country.</summary>
 /// <param name="Id">Row of <c>rules/kitchen-notes.csv</c>, or <c>country</c>.</param>
+/// <param name="Text">What is so, one or two sentences.</param>
 /// <param name="Instead">What to do.</param>
+/// <param name="Sources">Publications that it rests on.</param>
 public sealed record KitchenNote(string Id, string Text, string Instead, ImmutableArray<SourceReference> Sources)
 {
     /// <summary>Id of the note that tells what the country's food authority advises; its text is that of the country.</summary>

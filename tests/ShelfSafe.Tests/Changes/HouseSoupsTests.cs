@@ -131,14 +131,4 @@ public class HouseSoupsTests
 
         Assert.DoesNotContain(report.Ingredients, entry => entry.FoodId == "clove");
     }
-
-    private static Adaptation Jar(string recipe)
-    {
-        Adaptation done = Adapter.Adapt(recipe, Hall);
-        Assert.True(done.Kind == AdaptationKind.Jar, string.Join(" | ", done.Questions.Concat(done.Reasons).Select(note => $"{note.What}: {note.Text}")));
-        VettingReport again = Vet(done.Recipe);
-        Assert.Equal(Outcome.Pressure, again.Outcome);
-        Assert.Subset(done.Before.ProcessAfterChanges.Select(line => line.RowId).ToHashSet(), again.Process.Select(line => line.RowId).ToHashSet());
-        return done;
-    }
 }

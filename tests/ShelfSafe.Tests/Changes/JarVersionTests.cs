@@ -1,6 +1,5 @@
 using ShelfSafe.Changes;
 using ShelfSafe.Core;
-using ShelfSafe.Verdict;
 using Xunit;
 using static ShelfSafe.Tests.Changes.WorkFixture;
 
@@ -180,15 +179,5 @@ public class JarVersionTests
 
         Assert.Equal(AdaptationKind.Question, done.Kind);
         Assert.Contains(done.Questions, note => note.Text.Contains("\"grated\"", StringComparison.Ordinal));
-    }
-
-    private static Adaptation Jar(string recipe)
-    {
-        Adaptation done = Adapter.Adapt(recipe, Hall);
-        Assert.True(done.Kind == AdaptationKind.Jar, string.Join(" | ", done.Questions.Concat(done.Reasons).Select(note => $"{note.What}: {note.Text}")));
-        VettingReport again = Vet(done.Recipe);
-        Assert.Equal(Outcome.Pressure, again.Outcome);
-        Assert.Subset(done.Before.ProcessAfterChanges.Select(line => line.RowId).ToHashSet(), again.Process.Select(line => line.RowId).ToHashSet());
-        return done;
     }
 }

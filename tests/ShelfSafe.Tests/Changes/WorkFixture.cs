@@ -1,7 +1,9 @@
 using ShelfSafe.Changes;
 using ShelfSafe.Core;
 using ShelfSafe.Pack;
+using ShelfSafe.Tests.Samples;
 using ShelfSafe.Verdict;
+using Xunit;
 
 namespace ShelfSafe.Tests.Changes;
 
@@ -16,9 +18,9 @@ internal static class WorkFixture
 
     public static Kitchen Hall { get; } = new(AltitudeFeet: 410 / 0.3048, Gauge: "weighted");
 
-    public static IEnumerable<string> SampleNames => Directory.GetFiles(Folder(), "*.md").Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal);
+    public static IEnumerable<string> SampleNames => SampleFolder.Names;
 
-    public static string Sample(string name) => File.ReadAllText(Path.Combine(Folder(), name));
+    public static string Sample(string name) => File.ReadAllText(SampleFolder.Of(name));
 
     /// <summary>A report for pint jars, which a run sheet needs.</summary>
     public static VettingReport VetPints(string text) => Vetter.Vet(text, Hall with { Jar = "pint" });
@@ -27,17 +29,15 @@ internal static class WorkFixture
 
     public static RecipeComparison Compare(string before, string after) => Comparer.Compare(Vet(before), Vet(after));
 
-    private static string Folder()
+    /// <summary>The jar version of a recipe, which must be one: vetted again it is covered as written by rows that the first report named.</summary>
+    public static Adaptation Jar(string recipe)
     {
-        for (DirectoryInfo? at = new(AppContext.BaseDirectory); at is not null; at = at.Parent)
-        {
-            string folder = Path.Combine(at.FullName, "sample-recipes");
-            if (Directory.Exists(folder) && File.Exists(Path.Combine(at.FullName, "ShelfSafe.sln")))
-            {
-                return folder;
-            }
-        }
-
-        throw new DirectoryNotFoundException("sample-recipes does not stand above the test program");
+        Adaptation done = Adapter.Adapt(recipe, Hall);
+        Assert.True(done.Kind == AdaptationKind.Jar, string.Join(" | ", done.Questions.Concat(done.Reasons).Select(note => $"{note.What}: {note.Text}")));
+        VettingReport again = Vet(done.Recipe);
+        Assert.Equal(Outcome.Pressure, again.Outcome);
+        Assert.NotEmpty(again.Process);
+        Assert.Subset(done.Before.ProcessAfterChanges.Select(line => line.RowId).ToHashSet(), again.Process.Select(line => line.RowId).ToHashSet());
+        return done;
     }
 }
