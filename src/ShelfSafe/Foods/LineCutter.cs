@@ -37,7 +37,8 @@ internal sealed class LineCutter(FoodCatalogue catalogue, LineWordTable words)
 
             bool dot = joint is " \u00B7 " or " \u2022 ";
             bool part = joint is "," or ";" && StartsWithPart(text, next);
-            if (dot || (part || StartsWithAmount(text, next)) && NamesFood(text, from, i, amountFirst: false) && NamesFood(text, next, Math.Min(text.Length, EndOf(text, next)), amountFirst: !part) && !IsCountOf(text, from, i, next))
+            bool bar = joint is " | "; // "16 lb pumpkins | water"
+            if (dot || (part || bar || StartsWithAmount(text, next)) && NamesFood(text, from, i, amountFirst: false) && NamesFood(text, next, Math.Min(text.Length, EndOf(text, next)), amountFirst: !part && !bar) && !IsCountOf(text, from, i, next))
             {
                 pieces.Add((from, i));
                 if (link && IsWater(text, next))

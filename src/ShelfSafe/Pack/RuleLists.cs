@@ -57,6 +57,9 @@ internal sealed class RuleLists
     /// <summary>Groups of foods that make a strained broth a soup again.</summary>
     public const string SolidGroups = "solid-groups";
 
+    /// <summary>Groups of foods that come in a shell of their own.</summary>
+    public const string ShelledGroups = "shelled-groups";
+
     /// <summary>Groups of foods that the list must name where the steps put them in.</summary>
     public const string ListedGroups = "listed-groups";
 
@@ -82,7 +85,7 @@ internal sealed class RuleLists
     public static readonly string[] All =
     [
         KeptTraits, StepTraits, BodyTraits, SwellingTraits, WetTraits, WetFacts, AcidKinds, StewKinds, DryKinds, DriedKinds, DryingFacts, DryAloneTraits, MendingRules,
-        BulkGroups, SolidGroups, ListedGroups, PlainGroups, HarmlessGroups, AskedTraits, SmoothKinds, ThickenerWords, LaterFacts,
+        BulkGroups, SolidGroups, ShelledGroups, ListedGroups, PlainGroups, HarmlessGroups, AskedTraits, SmoothKinds, ThickenerWords, LaterFacts,
         .. AdaptLists.All,
     ];
 

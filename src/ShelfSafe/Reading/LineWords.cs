@@ -72,7 +72,7 @@ internal static class LineWords
         "min" or "mins" or "minute" or "minutes" or "hour" or "hours" or "hr" or "hrs" or "h" or "sec" or "secs" or "second" or "seconds" or "day"
         or "days" or "week" or "weeks" or "month" or "months" or "year" or "years" or "degrees" or "degree" or "f" or "c" or "psi" or "people"
         or "persons" or "servings" or "serving" or "portions" or "calories" or "kcal" or "cal" or "kj" or "times" or "watts" or "mins." or "step"
-        or "steps" or "pm" or "am" or "feet" or "ft";
+        or "steps" or "pm" or "am" or "feet" or "ft" or "dial" or "gauge" or "weighted" or "altitude" or "elevation" or "pressure" or "kpa";
 
     /// <summary>Whether a lower-case word is a number.</summary>
     public static bool IsNumber(ReadOnlySpan<char> word) => word is

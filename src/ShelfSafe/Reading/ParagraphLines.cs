@@ -112,7 +112,7 @@ internal static class ParagraphLines
     // "1 cup milk / 1 cup cream" is a choice, "1 cup / 240 ml" the same amount twice.
     private static char? Separator(string text)
     {
-        foreach (char mark in (ReadOnlySpan<char>)['\u00B7', '\u2022', ';'])
+        foreach (char mark in (ReadOnlySpan<char>)['\u00B7', '\u2022', ';', '|'])
         {
             if (text.Contains(mark, StringComparison.Ordinal))
             {

@@ -50,7 +50,7 @@ internal sealed class JarFilling(LineWordTable words)
     {
         for (int i = from; i < to; i++)
         {
-            if (words.Is("jar-word", all[i].Plain) || (i > 0 && IsLedJar(all[i - 1].Plain, all[i].Plain)))
+            if (words.Is("jar-word", all[i].Plain) || (i > 0 && IsLedJar(all[i - 1].Plain, all[i].Plain)) || (i == from && i > 0 && IsBareJar(all, i)))
             {
                 return i;
             }
@@ -58,6 +58,10 @@ internal sealed class JarFilling(LineWordTable words)
 
         return -1;
     }
+
+    // "Fill pints", but not "pour pints of water", "fill pots".
+    private bool IsBareJar(IReadOnlyList<PlacedWord> all, int at) =>
+        words.Is("jar-size", all[at].Plain) && !words.Is("jar-or-pan", all[at].Plain) && all[at].Plain.EndsWith('s') && !(at + 1 < all.Count && all[at + 1].Plain == "of");
 
     // One pot, can or tin is a pan or a shop's tin, unless it was made ready as a jar is: "fill the pot with water", but "into hot tins".
     private bool IsLedJar(string lead, string word) =>

@@ -111,9 +111,11 @@ internal sealed class JarSteps
         return filled;
     }
 
+    // "Fill loosely with raw beef, leaving 1 inch headspace": only a jar has headspace, so the jar need not be named again.
     private Filling FillingOf(ReadText text)
     {
-        int fill = _fillings.At(text.Placed);
+        int jar = _fillings.At(text.Placed);
+        int fill = jar < 0 && First(text.Placed, "headspace-word") >= 0 ? First(text.Placed, "jar-fill") : jar;
         return new(fill, HeatIn(text.Placed, 0, fill < 0 ? text.Placed.Count : fill));
     }
 

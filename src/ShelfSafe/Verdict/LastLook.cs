@@ -4,6 +4,7 @@ using ShelfSafe.Hazards;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
 using ShelfSafe.Reading;
+using ShelfSafe.Steps;
 
 namespace ShelfSafe.Verdict;
 
@@ -43,8 +44,7 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
 
     private IEnumerable<RawFinding> InJars(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome)
     {
-        bool canned = outcome.Outcome == Outcome.DryStorage || batch.Says(outcome.Lead?.Method == "pressure" ? JarSteps.Pressure : JarSteps.Canner);
-        if (batch.Fact(JarSteps.Filled) is { } filled && !canned && !batch.Facts.Any(fact => fact.Id.StartsWith("unsafe-", StringComparison.Ordinal)))
+        if (outcome.Outcome != Outcome.DryStorage && WithoutCanner(batch, outcome) is { } filled)
         {
             yield return One("no-canner", batch, (filled.Span, filled.Words));
         }
@@ -62,7 +62,7 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
 
         if (_jars.TooLarge(recipe, part, outcome.Lead?.Processes ?? []) is { } jar)
         {
-            yield return One("jar-too-large", batch, jar);
+            yield return LargestJar.In(One("jar-too-large", batch, jar), outcome.Lead!.Processes, batch, WordTable.BuiltIn);
         }
 
         // Of several products in one jar each has its own headspace; that of the soup itself is as published as that of its chicken.
@@ -72,6 +72,15 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
             IEnumerable<string> published = rows.Select(static row => row.HeadspaceInches).Distinct().Order().Select(Inches.Of);
             yield return OwnProcess.With(One("own-process", batch, headspace), WordTable.BuiltIn.With("own-process.headspace", string.Join(WordTable.BuiltIn["own-process.or"], published)));
         }
+    }
+
+    // Jars that are filled meet the canner behind it; where only a word tells of jars ("jar up hot"), the canner may be named anywhere.
+    private static StepFact? WithoutCanner(Batch batch, DishOutcome outcome)
+    {
+        bool pressure = outcome.Lead?.Method == "pressure";
+        bool named = batch.Says(pressure ? JarSteps.Pressure : JarSteps.Canner)
+            || (!batch.Says(JarSteps.Filled) && (batch.Says("pressure-canned") || (!pressure && (batch.Says("boiling-water-canned") || batch.Says("steam-canned")))));
+        return named || batch.Facts.Any(static fact => fact.Id.StartsWith("unsafe-", StringComparison.Ordinal)) ? null : batch.Fact(JarSteps.Filled) ?? batch.Fact("jars-named");
     }
 
     private IEnumerable<RawFinding> InLine(IngredientLine line, Batch batch, DishOutcome outcome)
@@ -86,7 +95,7 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
             yield return other;
         }
 
-        bool pieces = outcome.Lead is { Kind: "category", IsSmooth: false };
+        string? pieces = outcome.Lead is { Kind: "category", IsSmooth: false, Name: var name } ? name : null;
         if (outcome.Outcome != Outcome.DryStorage && _tails.Prepared(line, batch, pieces) is { } prepared)
         {
             yield return One("prepared-food", batch, prepared);

@@ -84,8 +84,8 @@ internal sealed class LineTails
     /// <summary>A word that says the food was prepared in a way for which no process was set.</summary>
     /// <param name="line">The line.</param>
     /// <param name="batch">The dish.</param>
-    /// <param name="plain">Whether a plain pack leads: then every such state counts, else only what no tested recipe holds ("battered").</param>
-    public (SourceSpan Span, string Words)? Prepared(IngredientLine line, Batch batch, bool plain)
+    /// <param name="plain">Name of the plain pack that leads, or <see langword="null"/>: then every such state counts but that of its name ("smoked fish"), else only what no tested recipe holds ("battered").</param>
+    public (SourceSpan Span, string Words)? Prepared(IngredientLine line, Batch batch, string? plain)
     {
         State[] states = _states.Of(_texts.Of(line.Text));
         if (states.Length == 0)
@@ -100,9 +100,9 @@ internal sealed class LineTails
         }
 
         bool dried = own.All(item => item.Food is { Group: "legume-dried" });
-        HashSet<string> named = [.. own.Where(item => item.Food is not null).SelectMany(item => WordFolding.Words(item.Food!.Name))];
+        HashSet<string> named = [.. WordFolding.Words(plain ?? string.Empty), .. own.Where(item => item.Food is not null).SelectMany(item => WordFolding.Words(item.Food!.Name))];
         bool seasoning = own.All(static item => item.Food is { Bulk: BulkUse.Seasoning }); // grated ginger: of a seasoning the size is free
-        return Array.Find(states, state => (state.OfAny || (plain && !dried && !(seasoning && state.Word.Plain is "grated" or "shredded"))) && !named.Contains(state.Word.Plain)) is { Word: var word }
+        return Array.Find(states, state => (state.OfAny || (plain is not null && !dried && !(seasoning && state.Word.Plain is "grated" or "shredded"))) && !named.Contains(state.Word.Plain)) is { Word: var word }
             ? At(line, (word.Start, word.End))
             : null;
     }

@@ -54,7 +54,7 @@ internal sealed class OwnProcess(HazardRoom hazards, WordTable table, CannerRow?
         }
 
         // Where no jar is printed, it is told where the jar stands.
-        return printed.Jar is null ? null : hazards.Raise("jar-too-large", null, batch, printed.Span, words, FindingLevel.Change);
+        return printed.Jar is null ? null : LargestJar.In(hazards.Raise("jar-too-large", null, batch, printed.Span, words, FindingLevel.Change), rows, batch, table);
     }
 
     // A raw pack where only a hot pack was tested: the food starts colder than the time was set for. Steps that fill jars and

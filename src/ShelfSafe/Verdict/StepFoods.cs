@@ -15,6 +15,7 @@ internal sealed class StepFoods
     private readonly LineWordTable _words;
     private readonly ReadTexts _texts;
     private readonly RuleList _solid;
+    private readonly RuleList _shelled;
     private readonly Denials _denials;
     private readonly StepVerbs _verbs;
     private readonly StepThings _things;
@@ -27,6 +28,7 @@ internal sealed class StepFoods
     {
         (_catalogue, _words, _texts, _denials, _verbs, _things) = (catalogue, words, texts, new(words), new(words), new(words, texts));
         _solid = lists.Of(RuleLists.SolidGroups);
+        _shelled = lists.Of(RuleLists.ShelledGroups);
         _tails = new(catalogue, words, texts, IsNoFood);
         RuleList listed = lists.Of(RuleLists.ListedGroups);
         _hazards = texts.Note<NamedFood[]>(text => [.. Named(text, peppersToo: false, food => catalogue.Traits.CountsFromSteps(food) && !(food.Has("fat") && !food.Has("dairy") && IsSetAside(text) && !text.Has("serve-later")))]); // "trim off all the tallow", but "save the butter for last", "eat it with the lard melted in"
@@ -270,7 +272,8 @@ internal sealed class StepFoods
             }
 
             if ((item.Food is { } own && (own.Id == food.Id || _catalogue.Traits.Covers(own.Has, food))) || (Array.IndexOf(singulars, named.Last) >= 0 && !(alike && item.Food is { } other && other.Group != food.Group && !_catalogue.Traits.CountsFromSteps(other)))
-                || (named.Fruit is { } fruit && Array.IndexOf(singulars, fruit) >= 0)) // "juice the lemons, zest of two": a part of what is listed
+                || (named.Fruit is { } fruit && Array.IndexOf(singulars, fruit) >= 0) // "juice the lemons, zest of two": a part of what is listed
+                || (!named.Added && item.Food is { } within && _shelled.Contains(within.Group) && _words.Is("own-shell", named.Mention.Words))) // "scrub the shells" of clams, but "add the shells"
             {
                 return true;
             }

@@ -10,9 +10,9 @@ internal sealed class StepVerbs(LineWordTable words)
     {
         ReadOnlySpan<char> before = text.AsSpan(0, mention.Start).TrimEnd();
         ReadOnlySpan<char> after = text.AsSpan(mention.End);
-        if (EndsIn(before, "size of a") || EndsIn(before, "size of an") || EndsIn(before, "big as a") || EndsIn(before, "shape of a") || EndsIn(before, " like any") || EndsIn(before, " like any other"))
+        if (IsLikened(before))
         {
-            return true; // "about the size of a rice grain", "keeps like any preserve"
+            return true; // "about the size of a rice grain", "keeps like any preserve", "soft as porridge"
         }
 
         if (after.StartsWith("-size", StringComparison.OrdinalIgnoreCase) || IsLikeness(before) || IsGrainOfMeat(before, mention)) // "walnut-sized lump"
@@ -41,9 +41,9 @@ internal sealed class StepVerbs(LineWordTable words)
             return true; // "Toast nuts and seeds", but not "Toast with butter"
         }
 
-        if (words.Is("step-throw", mention.Words) && next == "in" && (before.Length == 0 || words.Is("step-then", LastWord(before))))
+        if (words.Is("step-throw", mention.Words) && words.Is("throw-to", next) && (before.Length == 0 || before[^1] is ',' or ';' or ':' || words.Is("step-then", LastWord(before))))
         {
-            return true; // "Chuck in the onions", but not "brown the chuck in the oil"
+            return true; // "Chuck in the onions", "spread on a tray", but not "brown the chuck in the oil"
         }
 
         if (next is "down" or "up" or "side" && mention.Words.EndsWith("skin", StringComparison.Ordinal))
@@ -79,6 +79,19 @@ internal sealed class StepVerbs(LineWordTable words)
     // "Cut it along the grain".
     private bool IsGrainOfMeat(ReadOnlySpan<char> before, FoodMention mention) =>
         mention.Words == "grain" && EndsIn(before, " the") && words.Is("grain-lead", LastWord(before[..^4].TrimEnd()));
+
+    private bool IsLikened(ReadOnlySpan<char> before)
+    {
+        foreach (string phrase in words.Of("likeness"))
+        {
+            if (EndsIn(before, phrase) && (before.Length == phrase.Length || !char.IsLetter(before[^(phrase.Length + 1)])))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private static bool EndsIn(ReadOnlySpan<char> text, string end) => text.EndsWith(end, StringComparison.OrdinalIgnoreCase);
 

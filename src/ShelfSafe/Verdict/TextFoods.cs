@@ -51,7 +51,7 @@ internal sealed class TextFoods
                 || (batch.IsKind("spice-mix") && read.Placed.FirstOrDefault(word => word.Start >= mention.End).Plain is { } next && _words.Is("title-use", next)) // "beef rub"
                 || (batch.IsKind("spice-mix") && mention.Match.Candidates is [_, ..] all && all.All(static food => food.Has("dry-spice")))
                 || (dry && mention.Match.Candidates is [_, ..] named && named.All(static food => food.Acidity == FoodAcidity.Dry)) // dry foods keep in any proportion
-                || IsOwnName(mention, read, batch) || IsOfListedFoods(mention, batch, listed);
+                || IsOwnName(mention, read, batch) || IsOfListedFoods(mention, batch, listed) || IsOwnStock(mention, batch);
             if (!own && IsForeign(mention, read, batch, listed))
             {
                 yield return InTitle(recipe, title, mention.Start, mention.End);
@@ -88,6 +88,11 @@ internal sealed class TextFoods
     // "Rhubarb and strawberry jam" of listed "strawbs": the dish by the table's names of its foods.
     private bool IsOfListedFoods(FoodMention mention, Batch batch, Lazy<HashSet<string>> listed) =>
         _stepFoods.IsDish(mention.Words, [.. listed.Value, .. batch.InJar.SelectMany(item => item.Food is null ? [] : _texts.Of(item.Food.Name).Singulars)]);
+
+    // "Chicken stock" of a list with carcasses: what the recipe makes, and nothing that it takes.
+    private static bool IsOwnStock(FoodMention mention, Batch batch) =>
+        batch.IsKind("stock") && mention.Match.Candidates is [_, ..] all && all.All(static food => food.Group == "broth" && !food.Has("seafood"))
+        && batch.InJar.Any(static item => item.Food is { Group: "meat" or "poultry" });
 
     private bool IsOwnKind(string word, Batch batch) => _words.Is("dish-word", word) && batch.IsKind(word);
 

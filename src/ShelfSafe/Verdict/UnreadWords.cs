@@ -48,7 +48,7 @@ internal sealed class UnreadWords
 
     private IEnumerable<Unread> In(ReadText read)
     {
-        foreach (PlacedWord word in read.Placed.Any(word => _words.Is("step-acts", word.Plain)) ? read.Placed : [])
+        foreach (PlacedWord word in read.Placed.Any(word => _words.Is("step-acts", word.Plain) || _words.Is("direction", word.Plain)) ? read.Placed : []) // "crockpot, 75 minutes" does something too
         {
             bool mentioned = read.Mentions.Any(mention => mention.Start < word.End && mention.End > word.Start);
             if (!mentioned && word.Plain.Length >= 3 && char.IsLetter(word.Plain[0]) && !word.Plain.Any(char.IsAsciiDigit) && !IsAHeight(read.Text, word) && Look(word) is { } unread)
