@@ -34,6 +34,9 @@ internal sealed record Candidate(
     /// <summary>Whether it refuses for a few points that its findings name one by one.</summary>
     public bool IsNear { get; init; }
 
+    /// <summary>Whether it is named to the cook as the nearest; a formula that is made of other food is not.</summary>
+    public bool IsNamed { get; init; } = true;
+
     /// <summary>Whether the card of the category says that its product is smooth, strained or dry by itself.</summary>
     public bool IsSmooth { get; init; }
 

@@ -20,6 +20,7 @@ internal sealed class FormulaIndex
     private readonly ConcurrentDictionary<string, (int Formula, ulong Slot)[]> _byFood = new(StringComparer.Ordinal);
     private readonly ulong[] _required;
     private readonly ulong[] _main;
+    private readonly ulong[] _acid;
     private readonly bool[] _timed;
     private readonly string[][] _kinds;
     private readonly ulong[] _kindMasks;
@@ -30,12 +31,12 @@ internal sealed class FormulaIndex
         (_image, _at) = (image, image.Section(FormulaIndexWriter.Section));
         int count = image.Int32(_at);
         _foods = new(image, _at + image.Int32(_at + 4));
-        (_required, _main, _timed, _kinds, _kindMasks) = (new ulong[count], new ulong[count], new bool[count], new string[count][], new ulong[count]);
+        (_required, _main, _acid, _timed, _kinds, _kindMasks) = (new ulong[count], new ulong[count], new ulong[count], new bool[count], new string[count][], new ulong[count]);
         for (int i = 0; i < count; i++)
         {
             int head = _at + FormulaIndexWriter.HeaderLength + (FormulaIndexWriter.FormulaLength * i);
-            (_required[i], _main[i], _timed[i]) = (image.UInt64(head), image.UInt64(head + 8), image.Int32(head + 16) != 0);
-            int kinds = _at + image.Int32(head + 20);
+            (_required[i], _main[i], _acid[i], _timed[i]) = (image.UInt64(head), image.UInt64(head + 8), image.UInt64(head + 16), image.Int32(head + 24) != 0);
+            int kinds = _at + image.Int32(head + 28);
             _kinds[i] = new string[image.Int32(kinds)];
             for (int kind = 0; kind < _kinds[i].Length; kind++)
             {
@@ -55,7 +56,7 @@ internal sealed class FormulaIndex
     public bool HasTime(int formula) => _timed[formula];
 
     /// <summary>How many formulas have an id before its own, in ordinal order.</summary>
-    public int Rank(int formula) => _image.Int32(_at + FormulaIndexWriter.HeaderLength + (FormulaIndexWriter.FormulaLength * formula) + 24);
+    public int Rank(int formula) => _image.Int32(_at + FormulaIndexWriter.HeaderLength + (FormulaIndexWriter.FormulaLength * formula) + 32);
 
     /// <summary>Whether a batch is of a kind that is judged by a formula.</summary>
     public bool IsOfKind(int formula, Batch batch) => Kinship(formula, batch) > 0;
@@ -154,6 +155,9 @@ internal sealed class FormulaIndex
 
     /// <summary>Whether all required slots are filled.</summary>
     public bool IsComplete(int formula, ulong filled) => (filled & _required[formula]) == _required[formula];
+
+    /// <summary>Whether all required slots are filled but that of its acid: the dish takes another acid, or none.</summary>
+    public bool LacksAcidAlone(int formula, ulong filled) => (~filled & _required[formula]) is var lacking and not 0 && (lacking & ~_acid[formula]) == 0;
 
     /// <summary>Share of the required slots that are filled, 0 to 1.</summary>
     public double Share(int formula, ulong filled)

@@ -5,7 +5,7 @@ namespace ShelfSafe.Candidates;
 
 /// <summary>Writes the section that <see cref="FormulaIndex"/> reads.</summary>
 /// <remarks>
-/// Layout: number of formulas and where the map begins; for each formula the slots that must be filled, its heaviest slot, whether it has a
+/// Layout: number of formulas and where the map begins; for each formula the slots that must be filled, its heaviest slot, the slots of its acid, whether it has a
 /// time, where its kinds stand (their number, then each), and its rank by id; the kinds; a map from each food to its slots (their number, then formula and
 /// slot of each); those slots. Slots are bits of a set, places are counted from the section.
 /// </remarks>
@@ -18,7 +18,7 @@ internal static class FormulaIndexWriter
     public const int HeaderLength = 8;
 
     /// <summary>Bytes of one formula.</summary>
-    public const int FormulaLength = 28;
+    public const int FormulaLength = 36;
 
     /// <summary>Adds the section to an image.</summary>
     /// <param name="formulas">The formulas in the order of their table.</param>
@@ -36,6 +36,7 @@ internal static class FormulaIndexWriter
             (ulong required, ulong main) = Slots(formula, at, byFood);
             heads.Add(required);
             heads.Add(main);
+            heads.Add(Acid(formula));
             heads.Add(formula.Seen && formula.ProcessRows.Any(row => processes.First("id", row) is { Seen: true }) ? 1 : 0);
             heads.Add(kindsAt + kinds.Length);
             heads.Add(formulas.Count(other => string.CompareOrdinal(other.Id, formula.Id) < 0));
@@ -49,6 +50,17 @@ internal static class FormulaIndexWriter
         section.Add(kinds.ToArray());
         WriteFoods(byFood, section, writer);
         writer.Add(Section, section);
+    }
+
+    private static ulong Acid(FormulaRow formula)
+    {
+        ulong acid = 0;
+        for (int i = 0; i < formula.Slots.Length; i++)
+        {
+            acid |= formula.Slots[i] is { IsAcid: true, Presence: FormulaPresence.Required } ? 1UL << i : 0;
+        }
+
+        return acid;
     }
 
     private static (ulong Required, ulong Main) Slots(FormulaRow formula, int at, Dictionary<string, List<(int Formula, ulong Slot)>> byFood)

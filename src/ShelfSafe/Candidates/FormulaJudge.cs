@@ -53,13 +53,17 @@ internal sealed class FormulaJudge
     {
         (Batch batch, (ulong Filled, int Foods)[] found) = (view.Batch, view.Found);
         int foods = FormulaIndex.Foods(batch);
+        int acids = batch.InJar.Count(static item => item.Has("acidifier") || item.Has("vinegar"));
         ImmutableArray<FormulaVerdict>.Builder covering = ImmutableArray.CreateBuilder<FormulaVerdict>();
         FormulaFit? nearest = null;
         FormulaRow? formula = null;
         int kinship = 0;
         for (int i = 0; i < _formulas.Count; i++)
         {
-            if (found[i].Foods < foods || !_index.IsComplete(i, found[i].Filled))
+            bool complete = found[i].Foods >= foods && _index.IsComplete(i, found[i].Filled);
+            // A salsa with vinegar for its lime juice is nearest to that salsa, not to a sauce that takes vinegar.
+            bool otherAcid = !complete && found[i].Foods + acids >= foods && _index.HasTime(i) && _index.LacksAcidAlone(i, found[i].Filled) && _index.Kinship(i, batch) > 1;
+            if (!complete && !otherAcid)
             {
                 continue;
             }
@@ -97,13 +101,22 @@ internal sealed class FormulaJudge
     // What a few changes make the published recipe is nearest; else a salsa is nearer to a salsa than to a sauce that is also called one.
     private bool IsNearer(FormulaFit fit, int kinship, FormulaFit other, int otherKinship)
     {
-        bool few = fit.Faults.Length <= _limits["formula-near-points"] || other.Faults.Length <= _limits["formula-near-points"];
-        return few || kinship == otherKinship ? fit.Faults.Length < other.Faults.Length : kinship > otherKinship;
+        (int own, int others) = (Points(fit), Points(other));
+        bool few = own <= _limits["formula-near-points"] || others <= _limits["formula-near-points"];
+        int order = own.CompareTo(others);
+        return (few && order != 0) || kinship == otherKinship ? order < 0 : kinship > otherKinship;
     }
 
-    /// <summary>Published formulas near the batch, each with the lines of the batch in its slots: of its kind first, then with the most foods in common.</summary>
+    // One acid for another is one change: the published acid is missing and the cook's own is no part of the recipe.
+    private static int Points(FormulaFit fit) =>
+        fit.Faults.Length - (fit.Faults.Any(static fault => fault is { Kind: FormulaFaultKind.Missing, Slot.IsAcid: true })
+            && fit.Faults.Any(static fault => fault is { Kind: FormulaFaultKind.NewFood, Line: { } line } && line.Item.Has("acidifier")) ? 1 : 0);
+
+    /// <summary>Published formulas near the batch, each with the lines of the batch in its slots and whether it is of the batch's kind: such ones first, then with the most foods in common.</summary>
     /// <remarks>Sorted into slots as they are asked for, since few are.</remarks>
-    public IEnumerable<(FormulaRow Formula, List<FormulaLine> Lines)> Nearest(FormulaView view)
+    /// <param name="view">The dish.</param>
+    /// <param name="first">Id of the formula that comes before all others; empty for none.</param>
+    public IEnumerable<(FormulaRow Formula, List<FormulaLine> Lines, bool OfKind)> Nearest(FormulaView view, string first = "")
     {
         (Batch batch, (ulong Filled, int Foods)[] found) = (view.Batch, view.Found);
         double least = _limits["nearest-share"];
@@ -130,17 +143,28 @@ internal sealed class FormulaJudge
             order = order != 0 ? order : other.Foods.CompareTo(one.Foods);
             return order != 0 ? order : _index.Rank(one.Formula).CompareTo(_index.Rank(other.Formula));
         });
-        foreach ((int formula, _, _, _) in near)
+        if (Find(first) is { } named)
         {
-            yield return (_formulas[formula], FormulaSorter.Lines(_formulas[formula], view.Lines, batch));
+            yield return (named, FormulaSorter.Lines(named, view.Lines, batch), true);
+        }
+
+        foreach ((int formula, int kinship, _, _) in near)
+        {
+            if (_formulas[formula] is var other && other.Id != first)
+            {
+                yield return (other, FormulaSorter.Lines(other, view.Lines, batch), kinship > 0);
+            }
         }
     }
+
+    /// <summary>The formula of an id, or <see langword="null"/>.</summary>
+    public FormulaRow? Find(string id) => _formulas.First("id", id);
 
     private (FormulaRow Formula, int Kinship)? NearestOfKind(FormulaView view)
     {
         (Batch batch, (ulong Filled, int Foods)[] found) = (view.Batch, view.Found);
         int best = -1;
-        (int Kinship, double Alike) most = (0, 0);
+        (bool Main, int Kinship, double Alike) most = (false, 0, 0); // what is made of the dish's own food comes first
         for (int i = 0; i < _formulas.Count; i++)
         {
             if (found[i].Filled == 0 || !_index.HasTime(i))
@@ -148,7 +172,7 @@ internal sealed class FormulaJudge
                 continue;
             }
 
-            (int Kinship, double Alike) own = (_index.Kinship(i, batch), _index.Share(i, found[i].Filled) + ((double)found[i].Foods / (batch.InJar.Length + 1)));
+            (bool Main, int Kinship, double Alike) own = (_index.HasMain(i, found[i].Filled), _index.Kinship(i, batch), _index.Share(i, found[i].Filled) + ((double)found[i].Foods / (batch.InJar.Length + 1)));
             if (own.Kinship > 0 && own.CompareTo(most) > 0)
             {
                 (best, most) = (i, own);

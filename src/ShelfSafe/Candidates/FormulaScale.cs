@@ -102,13 +102,12 @@ internal sealed class FormulaScale(FormulaRow formula, double leastGrams, Limits
                 continue;
             }
 
-            bool isAcid = slot.Foods.Contains("vinegar-white") || slot.Foods.Contains("lemon-juice-bottled");
             double ratio = _yours[i].Low / slot.Low!.Value;
             if (slot.Role == FormulaRole.AtMost)
             {
                 heaviest = heaviest < 0 || slot.Grams > formula.Slots[heaviest].Grams ? i : heaviest;
             }
-            else if (isAcid)
+            else if (slot.IsAcid)
             {
                 acid = acid > 0 ? Math.Min(acid, ratio) : ratio;
             }

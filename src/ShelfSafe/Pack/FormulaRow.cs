@@ -33,13 +33,9 @@ public sealed record FormulaRow(
         {
             FormulaSlot slot = Slots[i];
             bool heavier = slot.Grams is { } grams && grams > (main < 0 ? 0 : Slots[main].Grams);
-            main = heavier && slot is { Presence: FormulaPresence.Required, Role: not FormulaRole.Free, Discarded: false, PerJar: false } && !slot.Foods.All(IsCarrier) ? i : main;
+            main = heavier && slot is { Presence: FormulaPresence.Required, Role: not FormulaRole.Free, Discarded: false, PerJar: false, IsCarrier: false } ? i : main;
         }
 
         return main;
     }
-
-    // What carries a recipe is not what it is made of.
-    private static bool IsCarrier(string food) =>
-        food.Contains("vinegar", StringComparison.Ordinal) || food.Contains("sugar", StringComparison.Ordinal) || food is "water" or "salt";
 }

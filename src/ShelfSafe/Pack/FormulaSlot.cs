@@ -38,4 +38,10 @@ public sealed record FormulaSlot(
 {
     /// <summary>Its foods, swaps included, as a mask.</summary>
     internal ulong FoodMask { get; } = WordMask.Of(Foods) | WordMask.Of(Swaps);
+
+    /// <summary>Whether it carries the recipe, and is not what that is made of.</summary>
+    internal bool IsCarrier { get; } = Foods.All(static food => food.Contains("vinegar", StringComparison.Ordinal) || food.Contains("sugar", StringComparison.Ordinal) || food is "water" or "salt");
+
+    /// <summary>Whether the recipe keeps by it.</summary>
+    internal bool IsAcid => Foods.Contains("vinegar-white") || Foods.Contains("lemon-juice-bottled");
 }

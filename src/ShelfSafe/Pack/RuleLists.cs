@@ -75,6 +75,9 @@ internal sealed class RuleLists
     /// <summary>Kinds of dish whose tested recipes are themselves sieved, blended or boiled down.</summary>
     public const string SmoothKinds = "smooth-kinds";
 
+    /// <summary>Kinds of dish that one acid fruit makes as another does.</summary>
+    public const string FruitKinds = "fruit-kinds";
+
     /// <summary>Step facts that tell what becomes of the food; of an opened jar they say nothing.</summary>
     public const string LaterFacts = "later-facts";
 
@@ -85,7 +88,7 @@ internal sealed class RuleLists
     public static readonly string[] All =
     [
         KeptTraits, StepTraits, BodyTraits, SwellingTraits, WetTraits, WetFacts, AcidKinds, StewKinds, DryKinds, DriedKinds, DryingFacts, DryAloneTraits, MendingRules,
-        BulkGroups, SolidGroups, ShelledGroups, ListedGroups, PlainGroups, HarmlessGroups, AskedTraits, SmoothKinds, ThickenerWords, LaterFacts,
+        BulkGroups, SolidGroups, ShelledGroups, ListedGroups, PlainGroups, HarmlessGroups, AskedTraits, SmoothKinds, FruitKinds, ThickenerWords, LaterFacts,
         .. AdaptLists.All,
     ];
 

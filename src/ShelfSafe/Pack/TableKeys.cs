@@ -49,7 +49,7 @@ internal sealed record TableKeys(string File, string[] Header, params string[] K
     public static readonly TableKeys DishKinds = new("dish-kinds.csv", ["kind", "words", "foods", "unless", "not_a_jar", "source"], "words");
 
     /// <summary>The published formulas.</summary>
-    public static readonly TableKeys Formulas = new("formulas.csv", ["id", "name", "kinds", "process_rows", "needs", "yield", "source", "url", "status"]);
+    public static readonly TableKeys Formulas = new("formulas.csv", ["id", "name", "kinds", "process_rows", "needs", "yield", "source", "url", "status"], "id");
 
     /// <summary>Foods of the formulas.</summary>
     public static readonly TableKeys FormulaSlots = new(

@@ -14,7 +14,7 @@ namespace ShelfSafe.Verdict;
 internal sealed record FormulaAnswer(Candidate Candidate, List<RawFinding> Found, ImmutableArray<FormulaDifference> Differences);
 
 /// <summary>Lets the published formulas judge a dish. A stop bars every one of them; a change that remains must be made first.</summary>
-internal sealed class FormulaRoom(FormulaJudge judge, Limits limits, WordTable words)
+internal sealed class FormulaRoom(FormulaJudge judge, Limits limits, RuleList fruitKinds, WordTable words)
 {
     private readonly FormulaScaling _scaling = new(words);
 
@@ -24,7 +24,7 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits, WordTable w
     {
         List<PackFault> faults = [];
         FormulaJudge judge = FormulaJudge.Create(pack, hazards, faults);
-        return faults.Count == 0 ? new(judge, pack.Tables.Limits, WordTable.BuiltIn) : throw new InvalidDataException(faults[0].ToString());
+        return faults.Count == 0 ? new(judge, pack.Tables.Limits, pack.Tables.Lists.Of(RuleLists.FruitKinds), WordTable.BuiltIn) : throw new InvalidDataException(faults[0].ToString());
     }
 
     /// <summary>A batch as the formulas look at it.</summary>
@@ -49,35 +49,53 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits, WordTable w
             }
         }
 
-        return best;
+        return best is { Candidate.Judgement: Judgement.Refuses } far && !HasMainFood(judge.Find(far.Candidate.Id)!, batch)
+            ? far with { Candidate = far.Candidate with { IsNear = false, IsNamed = false, Reason = words["reason.formula.other-food"] }, Differences = [] }
+            : best;
     }
 
-    /// <summary>Up to three formulas near a dish that got no process.</summary>
-    public ImmutableArray<NearestFormula> Nearest(FormulaView view)
+    /// <summary>Up to three formulas near a dish that got no process, the one that the report names among them.</summary>
+    /// <param name="view">The dish.</param>
+    /// <param name="lead">What the report names as nearest, or <see langword="null"/>.</param>
+    public ImmutableArray<NearestFormula> Nearest(FormulaView view, Candidate? lead)
     {
-        ImmutableArray<NearestFormula>.Builder nearest = ImmutableArray.CreateBuilder<NearestFormula>();
-        foreach ((FormulaRow formula, List<FormulaLine> lines) in judge.Nearest(view))
+        string named = lead is { Kind: "formula", IsNamed: true } ? lead.Id : string.Empty;
+        List<NearestFormula> nearest = [];
+        NearestFormula? beside = null;
+        bool kin = false;
+        foreach ((FormulaRow formula, List<FormulaLine> lines, bool ofKind) in judge.Nearest(view, named))
         {
-            if (MainFoodsMeet(formula, lines))
+            if ((kin && !ofKind) || nearest.Count >= (int)limits["nearest-formulas"])
             {
-                FormulaNear near = _scaling.Near(formula, lines);
-                nearest.Add(new(formula.Id, formula.Name, near.Swap, IsMeasured(formula, lines) ? near.Ingredients : [], formula.Source));
+                break; // a chutney has no need of a pickle where a chutney is near
             }
 
-            if (nearest.Count >= (int)limits["nearest-formulas"])
+            if (MainFoodsMeet(formula, lines) && HasMainFood(formula, view.Batch))
             {
-                break;
+                kin |= ofKind;
+                nearest.Add(Near(formula, lines));
+            }
+            else if (formula.Id == named && !LosesAllMeat(lines))
+            {
+                beside = Near(formula, lines);
             }
         }
 
-        return nearest.ToImmutable();
+        // What is named though it has no place for the main food of the dish is told last.
+        return beside is null ? [.. nearest] : [.. nearest.Take((int)limits["nearest-formulas"] - 1), beside];
+    }
+
+    private NearestFormula Near(FormulaRow formula, List<FormulaLine> lines)
+    {
+        FormulaNear near = _scaling.Near(formula, lines);
+        return new(formula.Id, formula.Name, near.Swap, IsMeasured(formula, lines) ? near.Ingredients : [], formula.Source);
     }
 
     // A published recipe whose main food the dish lacks, or that has no place for the main food of the dish, is another dish.
-    private static bool MainFoodsMeet(FormulaRow formula, List<FormulaLine> lines)
+    private bool MainFoodsMeet(FormulaRow formula, List<FormulaLine> lines)
     {
         int main = formula.MainSlot();
-        if (main >= 0 && !lines.Exists(line => line.Options.Contains(main)))
+        if (main >= 0 && (!lines.Exists(line => line.Options.Contains(main)) || LacksMost(formula, lines)))
         {
             return false;
         }
@@ -90,6 +108,46 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits, WordTable w
 
         FormulaLine? own = lines.Where(line => !line.Item.Has("water") && !line.Item.Has("sugar") && !line.Item.Has("acidifier") && !line.Item.Has("vinegar") && line.Item.Grams.IsBounded).MaxBy(line => line.Item.Grams.Low + line.Item.Grams.High);
         return own is null || !own.Options.IsEmpty;
+    }
+
+    // Of a ragu with beef and pork the beef may stay; an elk chili without its elk is another dish.
+    private static bool LosesAllMeat(List<FormulaLine> lines)
+    {
+        List<FormulaLine> meat = lines.FindAll(static line => line.Item.Food?.Group is "meat" or "poultry" or "seafood");
+        return meat.Count > 0 && meat.TrueForAll(static line => line.Options.IsEmpty);
+    }
+
+    // Apples that would have to become a mincemeat with its beef and suet are no mincemeat.
+    private bool LacksMost(FormulaRow formula, List<FormulaLine> lines)
+    {
+        double has = 0;
+        double lacks = 0;
+        for (int i = 0; i < formula.Slots.Length; i++)
+        {
+            FormulaSlot slot = formula.Slots[i];
+            double grams = slot.Presence == FormulaPresence.Required && slot.Role != FormulaRole.Free && !slot.IsCarrier ? slot.Grams ?? 0 : 0;
+            bool filled = lines.Exists(line => line.Options.Contains(i));
+            (has, lacks) = (has + (filled ? grams : 0), lacks + (filled ? 0 : grams));
+        }
+
+        return lacks > has * limits["nearest-lacks"];
+    }
+
+    // The food that a formula is made of must be more than a garnish of the dish: one chilli among two dozen eggs makes no pickled peppers.
+    // A group of foods that is called as the food itself is of it: tinned tomatoes are tomatoes. Blackberries make a syrup as raspberries do.
+    private bool HasMainFood(FormulaRow formula, Batch batch)
+    {
+        int main = formula.MainSlot();
+        if (main < 0)
+        {
+            return true;
+        }
+
+        FormulaSlot slot = formula.Slots[main];
+        bool fruit = formula.Kinds.Any(fruitKinds.Contains);
+        Interval share = batch.ShareOf(item => item.Food is { } food
+            && (slot.Foods.Contains(food.Id) || slot.Swaps.Contains(food.Id) || slot.Foods.Contains(food.Group) || (fruit && food is { Group: "fruit", Acidity: FoodAcidity.Acid })));
+        return !(share.High < limits["main-food-share"]);
     }
 
     // Without a weighed main food there is nothing to scale by.
@@ -105,7 +163,7 @@ internal sealed class FormulaRoom(FormulaJudge judge, Limits limits, WordTable w
     /// <param name="settle">Fits the words of the points to a dish that must become the published recipe.</param>
     public FormulaComparison? Compare(string id, Batch batch, Func<List<RawFinding>, List<RawFinding>> settle)
     {
-        if (judge.Formulas.FirstOrDefault(formula => formula.Id == id) is not { } formula)
+        if (judge.Find(id) is not { } formula)
         {
             return null;
         }

@@ -124,7 +124,7 @@ internal sealed class OutcomeJudge(Limits limits, RuleLists lists, WordTable wor
             return Outcome.TestedRecipeOnly;
         }
 
-        reasons.Add(words[lead?.Kind == "formula" ? "reason.freeze-or-chill-formula" : "reason.freeze-or-chill"]);
+        reasons.Add(words[lead is { Kind: "formula", IsNamed: true } ? "reason.freeze-or-chill-formula" : "reason.freeze-or-chill"]);
         return Outcome.FreezeOrChill;
     }
 

@@ -168,7 +168,7 @@ public sealed class RecipeVetter
 
         outcome = OutcomeJudge.AfterOwnProcess(outcome, all);
         bool barred = outcome.Outcome is Outcome.FreezeOrChill or Outcome.TestedRecipeOnly or Outcome.CannotTell or Outcome.NotAJarFood;
-        return new(part, batch, ingredients, outcome.Acidity, outcome, _cases.Settle(Settle(batch, all, outcome), batch, outcome.Acidity, outcome.Outcome), Compared(formula, outcome), barred ? _formulas.Nearest(view) : []);
+        return new(part, batch, ingredients, outcome.Acidity, outcome, _cases.Settle(Settle(batch, all, outcome), batch, outcome.Acidity, outcome.Outcome), Compared(formula, outcome), barred ? _formulas.Nearest(view, outcome.Lead) : []);
     }
 
     // Of a list longer than any recipe's the rest is not judged, and nothing is permitted.

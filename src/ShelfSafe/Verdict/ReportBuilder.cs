@@ -67,7 +67,7 @@ internal sealed class ReportBuilder(RulePack pack, JarYield jars)
 
     private CategoryReport? Category(Dish dish)
     {
-        if (dish.Outcome.Lead is not { } lead)
+        if (dish.Outcome.Lead is not { IsNamed: true } lead)
         {
             return null;
         }

@@ -135,8 +135,9 @@ public class FormulaJudgeTests(FormulaKitchen kitchen) : IClassFixture<FormulaKi
     public void Nearest_OfASalsaWithoutProcess_AreThreeSalsasAtTheCooksScale()
     {
         const string Text = "# Salsa\n\n- 2 kg tomatoes, chopped\n- 1 kg onions, chopped\n- 200 g corn\n\n1. Boil for 10 minutes.\n";
-        (FormulaRow Formula, List<FormulaLine> Lines)[] nearest = [.. kitchen.Judge.Nearest(kitchen.Judge.Look(kitchen.Batch(Text))).Take(3)];
+        (FormulaRow Formula, List<FormulaLine> Lines, bool OfKind)[] nearest = [.. kitchen.Judge.Nearest(kitchen.Judge.Look(kitchen.Batch(Text))).Take(3)];
         Assert.Equal(3, nearest.Length);
+        Assert.All(nearest, near => Assert.True(near.OfKind));
         Assert.All(nearest, near => Assert.Contains("salsa", near.Formula.Kinds));
     }
 
