@@ -25,6 +25,12 @@ internal sealed class FoodState(FoodCatalogue catalogue, LineWordTable words)
     {
         if (state.JuiceOrZest is { } form)
         {
+            if (form == "zest" && IsThickRind(phrase))
+            {
+                state.JuiceOrZest = null;
+                return catalogue.IsExact(phrase + " rind", out FoodMatch? rind) ? rind! : catalogue.Find(phrase);
+            }
+
             FoodMatch of = catalogue.Find(phrase + (form == "zest" ? " zest" : " juice"));
             return of is Unidentified ? catalogue.Find(phrase) : of;
         }
@@ -68,6 +74,11 @@ internal sealed class FoodState(FoodCatalogue catalogue, LineWordTable words)
 
         return null;
     }
+
+    // Zest is the thin peel of a citrus fruit. The rind of a melon weighs as a melon does, and is as low in acid.
+    private bool IsThickRind(string phrase) =>
+        !catalogue.IsExact(phrase + " zest", out _) && catalogue.Find(phrase) is not Unidentified
+        && catalogue.Find(phrase + " zest").Candidates.SequenceEqual(catalogue.Find("zest").Candidates);
 
     /// <summary>Plain words for a food in a state.</summary>
     public static string Name(string kind, string food)

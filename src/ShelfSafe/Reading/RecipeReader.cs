@@ -12,6 +12,9 @@ internal sealed class RecipeReader
     /// <summary>Above this many UTF-16 units a text is read line by line: no recipe is that long.</summary>
     private const int LargestMarkdown = 1_000_000;
 
+    // A longer first line is talk and no title.
+    private const int LongestOpening = 60;
+
     // A text without a bar has no table, and looking for one costs a walk over all that was read.
     private readonly Lazy<MarkdownPipeline> _plain = new(static () => Usual().Build());
     private readonly Lazy<MarkdownPipeline> _tables = new(static () => Usual().UsePipeTables().Build());
@@ -36,7 +39,7 @@ internal sealed class RecipeReader
             problems.Add(new("no-ingredients", new(0, Math.Min(text.Length, 1))));
         }
 
-        return new(text, front.Title ?? TitleOf(rows, plainText), front.Yield ?? YieldOf(rows, lines), parts, [.. problems]);
+        return new(text, front.Title ?? TitleOf(rows, lines, plainText), front.Yield ?? YieldOf(rows, lines), parts, [.. problems]);
     }
 
     private static MarkdownPipelineBuilder Usual() => new MarkdownPipelineBuilder().UsePreciseSourceLocation().UseTaskLists();
@@ -111,8 +114,10 @@ internal sealed class RecipeReader
         return true;
     }
 
-    private static string? TitleOf(List<Row> rows, bool plainText)
+    // In Markdown a short line of its own at the top is the title too, where no heading is one.
+    private static string? TitleOf(List<Row> rows, List<SortedLine> lines, bool plainText)
     {
+        string? opening = null;
         foreach (Row row in rows)
         {
             if (row.Kind == RowKind.Heading && (row.Level == 1 || row.Announces is HeadingKind.Name or HeadingKind.Group))
@@ -127,13 +132,18 @@ internal sealed class RecipeReader
 
             string text = row.Text.Text;
             int line = row.Breaks.Count > 0 ? row.Breaks[0].Index : text.Length;
-            if (plainText && line <= 60 && text[line - 1] is not ('.' or ':' or ',') && !AmountScan.StartsWithAmount(text))
+            if (line <= LongestOpening && text[line - 1] is not ('.' or ':' or ',') && !AmountScan.StartsWithAmount(text))
             {
-                return text[..line];
+                if (plainText)
+                {
+                    return text[..line];
+                }
+
+                opening ??= ReferenceEquals(row, rows[0]) && line == text.Length && !lines.Exists(own => own.IsIngredient && own.Text.Span == row.Text.Span) ? text : null;
             }
         }
 
-        return null;
+        return opening;
     }
 
     private static string? YieldOf(List<Row> rows, List<SortedLine> lines)

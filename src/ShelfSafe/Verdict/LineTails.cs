@@ -64,11 +64,12 @@ internal sealed class LineTails
     private bool IsOwnKind(FoodMention mention, List<BatchItem> own) =>
         _words.Is("step-generic", WordFolding.Singular(mention.Words)) && own.Any(item => item.Food is { } food && food.Name.EndsWith(WordFolding.Singular(mention.Words), StringComparison.Ordinal));
 
-    // "1/2 cup sugar for each quart of fruit": what the amount is measured by, which the list has.
+    // "1/2 cup sugar for each quart of fruit", "of rhubarb": what the amount is measured by, which the list has.
     private bool IsMeasureBase(FoodMention mention, ReadText read, Batch batch) =>
-        _words.Is("step-generic", mention.Words)
-        && read.Before(mention.Start) is [.. var before, "of"] && before.ToArray().TakeLast(3).Any(static word => word is "each" or "every" or "per")
-        && batch.InJar.Any(item => mention.Match.Candidates.Any(food => food.Group == item.Food?.Group));
+        read.Before(mention.Start) is [.. var before, "of"] && before.ToArray().TakeLast(3).Any(static word => word is "each" or "every" or "per")
+        && (_words.Is("step-generic", mention.Words)
+            ? batch.InJar.Any(item => mention.Match.Candidates.Any(food => food.Group == item.Food?.Group))
+            : mention.Match.Candidates.All(food => batch.InJar.Any(item => item.Food?.Id == food.Id)));
 
     // "White sauce" behind white potatoes is another food: a hazard is known by its last word. Fat of a listed animal is its own.
     private bool IsRead(FoodMention mention, HashSet<string> read)
