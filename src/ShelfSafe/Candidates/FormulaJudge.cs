@@ -258,6 +258,9 @@ internal sealed class FormulaJudge
             : unfermented ? "fault.not-fermented"
             : ferments && batch.Says("ferment-short") ? "fault.ferment-short"
             : !IsSmooth(formula) && SmoothFacts.Any(batch.Says) ? "fault.blended"
+            : batch.Says("packed-dry") ? "fault.packed-dry"
+            : batch.Says("deep-fried") ? "fault.fried"
+            : batch.Says("smoked-first") ? "fault.smoked"
             : !ferments && batch.Says("ferment-named") && !batch.IsKind(FormulaIndex.Fermented) ? "fault.fermented"
             : null;
         return state is null ? fit : fit with { Faults = fit.Faults.Add(new(FormulaFaultKind.Step, null, null, _words[state])) };

@@ -39,6 +39,8 @@ internal sealed class JarSteps
     private readonly TextNote<PlacedWord?> _other;
     private readonly TextNote<PlacedWord?> _canner;
     private readonly TextNote<PlacedWord?> _pressure;
+    private readonly TextNote<PlacedWord?> _cannerAfterFill;
+    private readonly TextNote<PlacedWord?> _pressureAfterFill;
 
     /// <summary>Prepares the notes that it takes of sentences.</summary>
     public JarSteps(LineWordTable words, ReadTexts texts)
@@ -49,8 +51,10 @@ internal sealed class JarSteps
         _filling = texts.Note(FillingOf);
         _otherAfterFill = texts.Note(text => OtherIn(text, Math.Max(_filling.Of(text).At, 0)));
         _other = texts.Note(text => OtherIn(text, 0));
-        _canner = texts.Note(text => Named(text.Placed, "heat-named"));
-        _pressure = texts.Note(text => Named(text.Placed, "heat-pressure"));
+        _canner = texts.Note(text => Named(text, "heat-named", 0));
+        _pressure = texts.Note(text => Named(text, "heat-pressure", 0));
+        _cannerAfterFill = texts.Note(text => Named(text, "heat-named", Math.Max(_filling.Of(text).At, 0)));
+        _pressureAfterFill = texts.Note(text => Named(text, "heat-pressure", Math.Max(_filling.Of(text).At, 0)));
     }
 
     // The word by which a sentence fills jars, or -1, and the word for heat that stands before it.
@@ -104,8 +108,9 @@ internal sealed class JarSteps
         if (filled is not null)
         {
             found[1] ??= Fact(OtherHeat, sentence, other.Of(read));
-            found[2] ??= Fact(Canner, sentence, _canner.Of(read));
-            found[3] ??= Fact(Pressure, sentence, _pressure.Of(read));
+            bool first = ReferenceEquals(filled.Sentence, sentence);
+            found[2] ??= Fact(Canner, sentence, (first ? _cannerAfterFill : _canner).Of(read));
+            found[3] ??= Fact(Pressure, sentence, (first ? _pressureAfterFill : _pressure).Of(read));
         }
 
         return filled;
@@ -190,10 +195,21 @@ internal sealed class JarSteps
         return food && fill < all.Count && !all.Skip(heat).Take(fill - heat).Any(word => _words.Is("jar-word", word.Plain)) && all.Skip(fill).Any(word => _words.Is("jar-word", word.Plain) || _words.Is("headspace-word", word.Plain));
     }
 
-    private PlacedWord? Named(IReadOnlyList<PlacedWord> all, string kind)
+    // A canner or heat for the jars; "bring the vinegar to a boil" and "the boiling brine" are heat for a food.
+    private PlacedWord? Named(ReadText read, string kind, int from)
     {
-        int at = First(all, kind);
-        return at >= 0 && !_denials.OfDevice(all, at) ? all[at] : null;
+        IReadOnlyList<PlacedWord> all = read.Placed;
+        bool food = read.Mentions.Any(static mention => mention.Match.Candidates.All(static food => food.Group != "water")) && !all.Any(word => _words.Is("jar-word", word.Plain));
+        for (int i = from; i < all.Count; i++)
+        {
+            bool cooks = _words.Is("heat-food", all[i].Plain) && (food || (i + 1 < all.Count && _words.Is("heat-liquid", all[i + 1].Plain) && all[i + 1].Plain != "water"));
+            if (_words.Is(kind, all[i].Plain) && !cooks)
+            {
+                return _denials.OfDevice(all, i) ? null : all[i];
+            }
+        }
+
+        return null;
     }
 
     private int First(IReadOnlyList<PlacedWord> all, string kind)

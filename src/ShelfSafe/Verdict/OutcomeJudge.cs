@@ -45,7 +45,8 @@ internal sealed class OutcomeJudge(Limits limits, RuleLists lists, WordTable wor
             return new(Permitted(lead), lead, reasons, acidity);
         }
 
-        if (acidity == Acidity.Dry && !stop && !change && lead is not { Method: "dry", Judgement: Judgement.AdmitsAfter } && !IsPaste(batch) && !batch.Kinds.Any(_driedKinds.Contains)) // jerky: whether it was dried far enough no text tells
+        bool barred = lead is { Method: "dry" } && (lead.Judgement == Judgement.AdmitsAfter || lead.Findings.Any(static finding => finding is { Level: >= FindingLevel.Change, Rule: not "untested-food" })); // nuts keep dry
+        if (acidity == Acidity.Dry && !stop && !change && !barred && !IsPaste(batch) && !batch.Kinds.Any(_driedKinds.Contains)) // jerky: whether it was dried far enough no text tells
         {
             reasons.Add(words["reason.dry-storage"]);
             return new(Outcome.DryStorage, lead, reasons, acidity);
