@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ShelfSafe.Core;
 using ShelfSafe.Measuring;
 using ShelfSafe.Pack;
+using ShelfSafe.Reading.Amounts;
 
 namespace ShelfSafe.Candidates;
 
@@ -122,7 +123,9 @@ internal sealed class FormulaScale(FormulaRow formula, double leastGrams, Limits
         }
 
         double most = heaviest < 0 ? 0 : _yours[heaviest].High / formula.Slots[heaviest].High!.Value;
-        return double.IsFinite(scale) ? scale : Math.Max(double.IsFinite(salt) ? salt : acid, most);
+        // Kraut has no brine of its own: too much salt for the cabbage keeps it from souring as much as too little. Source: USDA AIB 539 (2015) Guide 6 p. 6-2.
+        bool dry = double.IsFinite(salt) && !formula.Slots.Any(static slot => slot.Foods.Contains("water"));
+        return double.IsFinite(scale) ? scale : Math.Max(dry ? 0 : double.IsFinite(salt) ? salt : acid, most);
     }
 
     private void Compare(int at, double scale)
@@ -150,7 +153,9 @@ internal sealed class FormulaScale(FormulaRow formula, double leastGrams, Limits
             return;
         }
 
-        bool over = slot.Role is FormulaRole.AtMost or FormulaRole.Fixed && !(_yours[at].High <= slot.High!.Value * scale * _rounding);
+        bool each = FormulaText.HasAny(line.Text, ["per", "each", "every"]) && PerJarWords.Find(line.Text) is not null; // "2 cloves garlic per jar"
+        double times = each ? Jars() * scale : 1;
+        bool over = slot.Role is FormulaRole.AtMost or FormulaRole.Fixed && !(_yours[at].High * times <= slot.High!.Value * scale * _rounding);
         bool under = !(slot.Discarded && slot.Presence == FormulaPresence.Optional) && slot.Role is FormulaRole.AtLeast or FormulaRole.Fixed && !(_yours[at].Low * _rounding >= slot.Low!.Value * scale);
         if (over || under)
         {
@@ -158,6 +163,18 @@ internal sealed class FormulaScale(FormulaRow formula, double leastGrams, Limits
         }
 
         _differences.Add(new(slot.Name, slot.Unit, _yours[at], TestedRange(slot, scale), !over && !under));
+    }
+
+    // The most jars that the formula itself fills, of "7-9 pint"; without a number no amount for a jar can be held against it.
+    private double Jars()
+    {
+        double most = double.PositiveInfinity;
+        foreach (PrintedNumber number in NumberWalk.In(formula.Yield, end: 1))
+        {
+            most = number.Value.High;
+        }
+
+        return formula.Yield.Contains("gallon", StringComparison.Ordinal) ? double.PositiveInfinity : most;
     }
 
     private bool HasStandIn(int at)

@@ -17,6 +17,7 @@ public sealed class FoodCatalogue
     private readonly Memo<string, IReadOnlyList<FoodMention>> _mentions = new();
     private readonly Func<string, bool> _isFiller;
     private readonly Func<string, bool> _isCut;
+    private readonly Func<string, bool> _isPlain;
     private readonly SpellingIndex _spelling;
 
     /// <summary>Builds the lookup.</summary>
@@ -34,7 +35,7 @@ public sealed class FoodCatalogue
     private FoodCatalogue(FoodIndex index, Func<IReadOnlyList<FoodRow>> foods, IReadOnlyList<AliasRow> ownWords, Func<string, bool> isFiller, Func<string, bool> isCut, Func<string, bool> isPlain, HazardTraits traits)
     {
         ArgumentNullException.ThrowIfNull(ownWords);
-        (_index, _isFiller, _isCut, Traits) = (index, isFiller, isCut, traits);
+        (_index, _isFiller, _isCut, _isPlain, Traits) = (index, isFiller, isCut, isPlain, traits);
         Dictionary<string, FoodRow> byId = new(StringComparer.Ordinal);
         foreach (FoodRow food in ownWords.Count == 0 ? [] : foods())
         {
@@ -101,6 +102,12 @@ public sealed class FoodCatalogue
         string[] words = [.. WordFolding.Words(phrase).Select(WordFolding.Singular)];
         return words.Length is > 0 and < 12 && (Whole(words) ?? Whole(Bare(words)) ?? BeforeLink(words) ?? ByHead(Bare(words))) is not null;
     }
+
+    /// <summary>Whether a word is ordinary English that names no food.</summary>
+    internal bool IsPlain(string word) => _isPlain(word);
+
+    /// <summary>Whether a word alone names a food of the table, a slip of spelling allowed.</summary>
+    internal bool Knows(string word) => Find(word) is not Unidentified;
 
     /// <summary>Whether the phrase as it stands, sizes and states aside, is a key of the table.</summary>
     public bool IsExact(string phrase, out FoodMatch? match)

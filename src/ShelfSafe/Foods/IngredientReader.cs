@@ -157,8 +157,12 @@ public sealed class IngredientReader
     {
         string last = WordFolding.Words(state.Text) is [.., { } end] ? end : string.Empty;
         return _words.Unit(last, 0, out _) is "jar" or "bag" or "bottle" or "package"
-            && (Array.Exists(words, static word => word == "filled") || !Array.Exists(words, _catalogue.IsFood));
+            && !state.Text.AsSpan().ContainsAnyInRange('\uD83C', '\uD83E') // a picture sign may be a food
+            && (Array.Exists(words, static word => word == "filled") || !Array.Exists(words, word => _catalogue.IsFood(word) || IsUnknown(word)));
     }
+
+    // "Zorblatt, 1 bag": a word that no table knows may be the food.
+    private bool IsUnknown(string word) => word.Length > 2 && char.IsLetter(word[0]) && !_words.Knows(word) && !_words.Knows(WordFolding.Singular(word)) && _words.Unit(word, 0, out _) is null && !_catalogue.IsPlain(word);
 
     // "Square of muslin", "string to tie it with", "lids and rings": what the line is about stands before the little word, or behind "of".
     private static string Head(string[] words)

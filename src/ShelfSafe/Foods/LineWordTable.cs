@@ -95,6 +95,9 @@ internal sealed class LineWordTable
         return _kinds.TryGetValue(kind, out PackWords? words) && words.Has(word);
     }
 
+    /// <summary>Whether a word is of any kind at all.</summary>
+    public bool Knows(string word) => _kinds.Values.Any(words => words.Has(word));
+
     /// <summary>Whether some of the words are of a kind.</summary>
     public bool HasAny(string kind, ReadOnlySpan<string> all)
     {

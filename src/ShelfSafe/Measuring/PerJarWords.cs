@@ -15,7 +15,7 @@ internal static class PerJarWords
         {
             for (int at = text.IndexOf(each, StringComparison.OrdinalIgnoreCase); at >= 0; at = text.IndexOf(each, at + 1, StringComparison.OrdinalIgnoreCase))
             {
-                if ((at == 0 || each == "/" || !char.IsLetterOrDigit(text[at - 1])) && Named(text, at + each.Length) is { } jar)
+                if ((at == 0 || (each == "/" ? !char.IsAsciiDigit(text[at - 1]) : !char.IsLetterOrDigit(text[at - 1]))) && Named(text, at + each.Length) is { } jar)
                 {
                     return jar;
                 }

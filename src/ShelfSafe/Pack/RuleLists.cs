@@ -81,6 +81,15 @@ internal sealed class RuleLists
     /// <summary>Step facts that tell what becomes of the food; of an opened jar they say nothing.</summary>
     public const string LaterFacts = "later-facts";
 
+    /// <summary>Words in the line of an acid for a weaker or another one.</summary>
+    public const string AcidLineDoubt = "acid-line-doubt";
+
+    /// <summary>Words of a line that take more of its food than it measures.</summary>
+    public const string LineMore = "line-more";
+
+    /// <summary>Words before a second amount in brackets that stands in for the first.</summary>
+    public const string AmountAgain = "amount-again";
+
     /// <summary>Words for what thickens, looked for in the steps of a published recipe.</summary>
     public const string ThickenerWords = "thickener-words";
 
@@ -88,7 +97,7 @@ internal sealed class RuleLists
     public static readonly string[] All =
     [
         KeptTraits, StepTraits, BodyTraits, SwellingTraits, WetTraits, WetFacts, AcidKinds, StewKinds, DryKinds, DriedKinds, DryingFacts, DryAloneTraits, MendingRules,
-        BulkGroups, SolidGroups, ShelledGroups, ListedGroups, PlainGroups, HarmlessGroups, AskedTraits, SmoothKinds, FruitKinds, ThickenerWords, LaterFacts,
+        BulkGroups, SolidGroups, ShelledGroups, ListedGroups, PlainGroups, HarmlessGroups, AskedTraits, SmoothKinds, FruitKinds, ThickenerWords, LaterFacts, AcidLineDoubt, AmountAgain, LineMore,
         .. AdaptLists.All,
     ];
 

@@ -9,10 +9,11 @@ namespace ShelfSafe.Verdict;
 
 /// <summary>Words and amounts by which less acid may go into the jar than the list says: "half the lemon juice", "let down with water".</summary>
 /// <remarks>A yes that rests on acid rests on the whole listed amount, so any doubt about it is asked.</remarks>
-internal sealed class AcidWords(LineWordTable words, ReadTexts texts, StepMeasures measures, Limits limits, JarAcid jarAcid)
+internal sealed class AcidWords(LineWordTable words, ReadTexts texts, StepMeasures measures, Limits limits, RuleLists lists, JarAcid jarAcid)
 {
     private const int Near = 40;
     private readonly Denials _denials = new(words);
+    private readonly RuleList _ofLine = lists.Of(RuleLists.AcidLineDoubt);
 
     /// <summary>Places of doubt, at most one for each sentence or line.</summary>
     /// <param name="part">The dish.</param>
@@ -23,7 +24,7 @@ internal sealed class AcidWords(LineWordTable words, ReadTexts texts, StepMeasur
         foreach (IngredientLine line in part.Ingredients)
         {
             bool acid = batch.Items.Any(item => ReferenceEquals(item.Ingredient.Line, line) && item.InJar && IsAcid(item.Food));
-            if (acid && (Doubt(line.Text.Text) ?? Weak(line.Text.Text)) is { } doubt)
+            if (acid && (Doubt(line.Text.Text) ?? Weak(line.Text.Text) ?? OfLine(line)) is { } doubt)
             {
                 yield return (line.Text.Map(doubt.Start, doubt.End), line.Text.Text[doubt.Start..doubt.End]);
             }
@@ -54,6 +55,20 @@ internal sealed class AcidWords(LineWordTable words, ReadTexts texts, StepMeasur
         {
             yield return less;
         }
+    }
+
+    // "Watered-down vinegar", "bottled or fresh", "minus a cup": words that in the acid's own line make it less or another.
+    private (int Start, int End)? OfLine(IngredientLine line)
+    {
+        foreach (PlacedWord word in texts.Of(line.Text).Placed)
+        {
+            if (_ofLine.Contains(word.Plain))
+            {
+                return (word.Start, word.End);
+            }
+        }
+
+        return null;
     }
 
     // The measured acid of all steps together, where each names an amount, against that of the list.

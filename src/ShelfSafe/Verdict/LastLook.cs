@@ -12,10 +12,10 @@ namespace ShelfSafe.Verdict;
 /// <remarks>It can only take a yes back: words that nobody knows, foods that stand outside the list, a food that is already prepared, more of a food than listed.</remarks>
 internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, PlainWords plain, HazardRoom hazards, JarYield jars, Limits limits, RuleLists lists, JarAcid jarAcid, StepFoods stepFoods, StepMeasures measures)
 {
-    private readonly UnreadWords _unread = new(words, texts, plain);
-    private readonly LineTails _tails = new(catalogue, words, texts, lists);
+    private readonly UnreadWords _unread = new(catalogue, words, texts, plain);
+    private readonly LineTails _tails = new(catalogue, words, texts, lists, limits);
     private readonly TextFoods _foods = new(catalogue, words, texts, measures, limits, lists, stepFoods);
-    private readonly AcidWords _acid = new(words, texts, measures, limits, jarAcid);
+    private readonly AcidWords _acid = new(words, texts, measures, limits, lists, jarAcid);
     private readonly NamedJars _jars = new(words, jars, limits);
     private readonly NamedHeadspace _headspace = new(words, texts, limits);
     private readonly ProcessDoubts _doubts = new(words, texts);
@@ -40,6 +40,7 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
 
     private IEnumerable<RawFinding> InText(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome, Lazy<HashSet<string>> listed) =>
         All("title-state", batch, _foods.StatesOfTitle(recipe, part, outcome.Lead))
+            .Concat(All("unread", batch, _unread.InTitle(TextFoods.Title(recipe, part)).Select(place => TextFoods.OfTitle(recipe, part, place))))
             .Concat(All("step-food", batch, _foods.InTitle(recipe, part, batch, outcome.Outcome == Outcome.DryStorage, listed).Concat(_foods.BesideTheSteps(part, batch, listed)).Concat(_foods.Unserved(part, batch)).Concat(_additions.Find(recipe, part, batch, listed))));
 
     private IEnumerable<RawFinding> InJars(Recipe recipe, RecipePart part, Batch batch, DishOutcome outcome)
@@ -47,6 +48,12 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
         if (outcome.Outcome != Outcome.DryStorage && WithoutCanner(batch, outcome) is { } filled)
         {
             yield return One("no-canner", batch, (filled.Span, filled.Words));
+        }
+
+        // "Process" alone is the process that was named; a steam canner is another one. Source: NCHFP on atmospheric steam canners.
+        if (outcome.Lead?.Method == "pressure" && batch.Fact("steam-canned") is { } steamed)
+        {
+            yield return One("no-canner", batch, (steamed.Span, steamed.Words));
         }
 
         foreach (RawFinding doubt in All("process-in-doubt", batch, outcome.Outcome == Outcome.DryStorage ? [] : _doubts.Find(part, batch)))
@@ -85,12 +92,18 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
 
     private IEnumerable<RawFinding> InLine(IngredientLine line, Batch batch, DishOutcome outcome)
     {
-        if ((_tails.SecondAmount(line) ?? _tails.Doubt(line, batch)) is { } second)
+        if ((_tails.SecondAmount(line, batch) ?? _tails.Doubt(line, batch)) is { } second)
         {
             yield return One("unread", batch, second);
         }
 
-        foreach (RawFinding other in All("step-food", batch, _tails.OtherFoods(line, batch)))
+        // Dry foods keep in any proportion; in a published recipe each amount counts.
+        if (outcome.Outcome != Outcome.DryStorage && outcome.Lead?.Kind == "formula" && _tails.More(line, batch) is { } more)
+        {
+            yield return One("more-in-steps", batch, more);
+        }
+
+        foreach (RawFinding other in All("step-food", batch, _tails.OtherFoods(line, batch)).Concat(All("unread", batch, _unread.InLine(line, batch))))
         {
             yield return other;
         }

@@ -14,19 +14,29 @@ internal sealed class LineTails
     private readonly LineWordTable _words;
     private readonly ReadTexts _texts;
     private readonly RuleList _plain;
+    private readonly RuleList _harmless;
+    private readonly RuleList _again;
+    private readonly RuleList _lineMore;
+    private readonly double _rounding;
     private readonly Denials _denials;
     private readonly StepVerbs _verbs;
     private readonly TextNote<State[]> _states;
     private readonly TextNote<(int Start, int End)?> _doubt;
+    private readonly TextNote<(int Start, int End)?> _more;
     private readonly TextNote<(int Start, int End)?> _second;
 
     /// <summary>Prepares the notes that it takes of lines.</summary>
-    public LineTails(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, RuleLists lists)
+    public LineTails(FoodCatalogue catalogue, LineWordTable words, ReadTexts texts, RuleLists lists, Limits limits)
     {
         (_catalogue, _words, _texts, _denials, _verbs) = (catalogue, words, texts, new(words), new(words));
         _plain = lists.Of(RuleLists.PlainGroups);
+        _lineMore = lists.Of(RuleLists.LineMore);
+        _again = lists.Of(RuleLists.AmountAgain);
+        _rounding = limits["formula-rounding"];
         _states = texts.Note<State[]>(text => [.. States(text)]);
-        _doubt = texts.Note(DoubtIn);
+        _harmless = lists.Of(RuleLists.HarmlessGroups);
+        _doubt = texts.Note(text => First(text, word => _words.Is("line-doubt", word), from: 1));
+        _more = texts.Note(text => First(text, _lineMore.Contains, from: 0));
         _second = texts.Note(text => SecondIn(text.Text));
     }
 
@@ -50,7 +60,7 @@ internal sealed class LineTails
             if (mention.Match.Candidates.Any(food => own.Any(item => item.Food?.Id == food.Id || Kin(item, food)))
                 || IsRead(mention, named ??= Named(own))
                 || _words.Is("step-not-food", mention.Words) || _words.Is("step-verb", mention.Words) || _words.Is("line-not-food", mention.Words)
-                || mention.Match.Candidates.All(food => food.Group == "water" || (food.Acidity == FoodAcidity.Dry && !_catalogue.Traits.CountsFromSteps(food)) || (food.Id == "brine" && read.Placed.Any(static word => word.Plain.StartsWith("soak", StringComparison.Ordinal))))
+                || mention.Match.Candidates.All(food => food.Group == "water" || (food.Acidity == FoodAcidity.Dry && food.Group != "legume-dried" && !_catalogue.Traits.CountsFromSteps(food)) || (food.Id == "brine" && read.Placed.Any(static word => word.Plain.StartsWith("soak", StringComparison.Ordinal))))
                 || IsOwnKind(mention, own) || IsOwnFlesh(mention, read, own) || IsMeasureBase(mention, read, batch) || _verbs.Is(text, mention) || Tool(text, mention.End) || _denials.LeavesOut(read.Before(mention.Start)))
             {
                 continue;
@@ -127,13 +137,19 @@ internal sealed class LineTails
     public (SourceSpan Span, string Words)? Doubt(IngredientLine line, Batch batch) =>
         _doubt.Of(_texts.Of(line.Text)) is { } doubt && Own(line, batch).Any(item => item.InJar) ? At(line, doubt) : null;
 
-    private (int Start, int End)? DoubtIn(ReadText read)
+    /// <summary>A word by which the line takes more of its food than it measures: "doubled", "plus another 2 cups", "heaped".</summary>
+    /// <remarks>Of dry spices, salt, sugar and acid more does no harm to a published recipe.</remarks>
+    public (SourceSpan Span, string Words)? More(IngredientLine line, Batch batch) =>
+        _more.Of(_texts.Of(line.Text)) is { } more && Own(line, batch).Any(item => item.InJar && item.Food is { } food && (food.Group == "water" || !_harmless.Contains(food.Group))) ? At(line, more) : null;
+
+    // The first word of the kind from a place on that the next word does not take back.
+    private (int Start, int End)? First(ReadText read, Func<string, bool> asked, int from)
     {
         IReadOnlyList<PlacedWord> all = read.Placed;
-        for (int i = 1; i < all.Count; i++)
+        for (int i = from; i < all.Count; i++)
         {
             string next = i + 1 < all.Count ? all[i + 1].Plain : string.Empty;
-            if (_words.Is("line-doubt", all[i].Plain) && !_words.Is("line-doubt-not", next))
+            if (asked(all[i].Plain) && !_words.Is("line-doubt-not", next))
             {
                 return (all[i].Start, all[i].End);
             }
@@ -143,26 +159,54 @@ internal sealed class LineTails
     }
 
     /// <summary>Two amounts of one kind side by side: columns for several batches, of which one cannot be told.</summary>
-    public (SourceSpan Span, string Words)? SecondAmount(IngredientLine line) => _second.Of(_texts.Of(line.Text)) is { } second ? At(line, second) : null;
+    /// <remarks>Nor can an amount be told that is a count of a measure: "1'008 cups sugar" would be one "cup sugar".</remarks>
+    public (SourceSpan Span, string Words)? SecondAmount(IngredientLine line, Batch batch) =>
+        _second.Of(_texts.Of(line.Text)) is { } second ? At(line, second)
+        : Own(line, batch).Any(item => item.InJar && item.Ingredient is { Amount.Unit: "each" } own && _words.Unit(own.Food, 0, out _) is "cup" or "lb" or "oz" or "g" or "kg" or "ml" or "l" or "pint" or "quart" or "gallon" or "tbsp" or "tsp") ? At(line, (0, line.Text.Text.Length))
+        : null;
 
     private (int Start, int End)? SecondIn(string text)
     {
-        (int Start, int End, bool Volume)? before = null;
+        (int Start, int End, bool Volume, double High)? before = null;
+        int bare = -1; // the end of a number without a unit
         foreach (PrintedNumber number in NumberWalk.In(text))
         {
-            if (_words.Unit(text, number.Next(text), out int unitEnd) is { } unit && StepMeasures.Plain(number.Value, unit) is { } plain
-                && PerJarWords.Find(text[number.Start..unitEnd]) is null) // "1 teaspoon a quart"
+            string? measured = _words.Unit(text, number.Next(text), out int own);
+            bool twice = measured is null && bare >= 0 && text.AsSpan(bare, number.Start - bare).IsWhiteSpace() && !text.AsSpan(number.End).StartsWith("-"); // "4 8 onions", not "7 3/4-inch pieces"
+            if (twice || (before is not null && measured is null && IsCorrection(text, number)))
             {
-                if (before is { } first && first.Volume == plain.Volume && text.AsSpan(first.End, number.Start - first.End).IsWhiteSpace())
+                return (number.Start, number.End);
+            }
+
+            bare = measured is null ? number.End : -1;
+            if (measured is { } unit && StepMeasures.Plain(number.Value, unit) is { } plain
+                && PerJarWords.Find(text[number.Start..own]) is null) // "1 teaspoon a quart"
+            {
+                if (before is { } first && first.Volume == plain.Volume && (text.AsSpan(first.End, number.Start - first.End).IsWhiteSpace() || IsAnotherAmount(text[first.End..number.Start], first.High, plain.High)))
                 {
-                    return (first.Start, unitEnd);
+                    return (first.Start, own);
                 }
 
-                before = (number.Start, unitEnd, plain.Volume);
+                before = (number.Start, own, plain.Volume, plain.High);
             }
         }
 
         return null;
+    }
+
+    // "4 cups (make that 8)": in brackets, behind words of correction alone.
+    private bool IsCorrection(string text, PrintedNumber number)
+    {
+        int open = text.LastIndexOf('(', number.Start);
+        return open >= 0 && number.Next(text) < text.Length && text[number.Next(text)] == ')'
+            && PlacedWord.Of(text[open..number.Start]) is [_, ..] between && between.TrueForAll(word => _again.Contains(word.Plain));
+    }
+
+    // "4 cups (or 8 cups)", "2 cups/4 cups": not the same amount in another unit.
+    private bool IsAnotherAmount(string between, double first, double second)
+    {
+        bool other = PlacedWord.Of(between) is [.., var last] ? _again.Contains(last.Plain) && between.AsSpan().ContainsAny('(', '[') : between.Trim() == "/";
+        return other && Math.Max(first, second) > (1 + _rounding) * Math.Min(first, second);
     }
 
     private static (SourceSpan Span, string Words) At(IngredientLine line, (int Start, int End) place) =>
@@ -176,7 +220,8 @@ internal sealed class LineTails
         [.. batch.Items.Where(item => ReferenceEquals(item.Ingredient.Line, line))];
 
     // Beef and beef broth, tomato and tomato juice: the words of one food within another.
-    private static bool Kin(BatchItem item, FoodRow food) => item.Food is { } own && own.Group == food.Group && own.Process == food.Process && own.Acidity == food.Acidity && own.Group != "acid";
+    private bool Kin(BatchItem item, FoodRow food) => item.Food is { } own && own.Group == food.Group && own.Process == food.Process && own.Acidity == food.Acidity && own.Group != "acid"
+        && (!_plain.Contains(food.Group) || WordFolding.Words(own.Name).Intersect(WordFolding.Words(food.Name), StringComparer.Ordinal).Any());
 
     private bool Tool(string text, int end)
     {

@@ -47,7 +47,7 @@ internal sealed class TextFoods
         foreach (FoodMention mention in read.Mentions)
         {
             // "Apple butter" is its own dish; "apples with butter" holds butter. A dry mix is named for its spice, or for what it makes ("taco soup mix").
-            bool own = (batch.IsKind("dry-mix") && title.IndexOf("mix", mention.Start, StringComparison.OrdinalIgnoreCase) >= 0) || (_words.Is("title-not-food", mention.Words) && read.Before(mention.Start) is not [.., "with"])
+            bool own = (batch.IsKind("dry-mix") && title.IndexOf("mix", mention.Start, StringComparison.OrdinalIgnoreCase) >= 0) || (_words.Is("title-not-food", mention.Words) && !read.Before(mention.Start).Contains("with"))
                 || (batch.IsKind("spice-mix") && read.Placed.FirstOrDefault(word => word.Start >= mention.End).Plain is { } next && _words.Is("title-use", next)) // "beef rub"
                 || (batch.IsKind("spice-mix") && mention.Match.Candidates is [_, ..] all && all.All(static food => food.Has("dry-spice")))
                 || (dry && mention.Match.Candidates is [_, ..] named && named.All(static food => food.Acidity == FoodAcidity.Dry)) // dry foods keep in any proportion
@@ -73,7 +73,11 @@ internal sealed class TextFoods
             .Select(word => InTitle(recipe, title, word.Start, word.End));
     }
 
-    private static string Title(Recipe recipe, RecipePart part) => part.Name ?? recipe.Title ?? string.Empty;
+    /// <summary>A part of the title with its place in the text.</summary>
+    public static (SourceSpan Span, string Words) OfTitle(Recipe recipe, RecipePart part, (int Start, int End) place) => InTitle(recipe, Title(recipe, part), place.Start, place.End);
+
+    /// <summary>The title of a dish; empty where it has none.</summary>
+    public static string Title(Recipe recipe, RecipePart part) => part.Name ?? recipe.Title ?? string.Empty;
 
     // A title with marks in it is not found as it stands; then the first character stands for its place.
     private static (SourceSpan Span, string Words) InTitle(Recipe recipe, string title, int start, int end) =>
@@ -263,7 +267,7 @@ internal sealed class TextFoods
         && candidates.All(food => _catalogue.Traits.CountsFromSteps(food) || _bulk.Contains(food.Group) || mention.Words.Split(' ').Any(word => _words.Is("dish-word", word)))
         && !_words.Is("step-not-food", mention.Words) && !_words.Is("step-verb", mention.Words) && !IsGeneric(mention, batch) && !_words.Is("line-not-food", mention.Words)
         && !_denials.LeavesOutForGood(read.Before(mention.Start))
-        && !candidates.Any(food => _catalogue.Traits.Covers(trait => batch.Items.Any(item => item.Has(trait)), food) // "cocoa mix" of listed milk powder and cocoa
+        && !candidates.Any(food => (!_bulk.Contains(food.Group) || candidates.Length > 1) && _catalogue.Traits.Covers(trait => batch.Items.Any(item => item.Has(trait)), food) // "cocoa mix" of listed milk powder and cocoa
             || batch.Items.Any(item => item.Food is { } own && (own.Id == food.Id || (own.Group == food.Group && food.Group is "meat" or "poultry" && !_catalogue.Traits.CountsFromSteps(food)))))
         && !_stepFoods.IsDish(mention.Words, listed.Value)
         && !IsListed(mention, listed.Value);

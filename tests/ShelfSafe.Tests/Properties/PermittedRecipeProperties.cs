@@ -51,6 +51,15 @@ public class PermittedRecipeProperties
     [InlineData("Bottled plums", "Add the syrup cold.")]
     [InlineData("Potatoes in jars", "Do not bother to peel.")]
     [InlineData("Dilled beans", "Thin the brine with a pint of water.")]
+    [InlineData("Dilled beans", "Pour off the liquid.")]
+    [InlineData("Dilled beans", "Deep fry them first.")]
+    [InlineData("Blackberry jam", "Zorblatt can be added now.")]
+    [InlineData("Island soup", "Zorblatt.")]
+    [InlineData("Island soup", "Leave the bones in the jar.")]
+    [InlineData("Garden peas", "Add no liquid.")]
+    [InlineData("Garden peas", "Process in a steam canner.")]
+    [InlineData("Ground venison", "Keep the fat in.")]
+    [InlineData("Dry rub", "Stir in 2 cups water.")]
     public void Named_WithASentenceThatChangesTheFood_IsNotPermittedNow(string title, string sentence)
     {
         RecipeSketch sketch = PermittedRecipes.All.Single(one => one.Title == title);
@@ -67,6 +76,32 @@ public class PermittedRecipeProperties
     [Property]
     public bool Vet_UnidentifiedBulkFood_IsNeverPermittedNow(PermittedRecipe recipe, PositiveInt grams) =>
         !IsPermitted(Vet(With(recipe.Sketch, new(300 + grams.Get, 300 + grams.Get, "zorblatt"))));
+
+    // A word that nobody knows may be a food, wherever it stands in a line that goes into the jar.
+    [Property]
+    public bool Vet_UnknownWordInALine_IsNeverPermittedNow(PermittedRecipe recipe, PositiveInt which, PositiveInt tail)
+    {
+        RecipeSketch sketch = recipe.Sketch;
+        string[] tails = [" mixed with zorblatt", " (and zorblatt)", ", tossed in zorblatt", " and a tin of zorblatt"];
+        int index = which.Get % sketch.Lines.Count;
+        return !IsPermitted(Vet(sketch with { Lines = [.. sketch.Lines.Select((own, i) => i == index ? own with { Food = own.Food + tails[tail.Get % tails.Length] } : own)] }));
+    }
+
+    // Source: USDA Complete Guide, AIB 539 (2015) Guide 6 p. 6-14: the dilled beans at their own proportions. Two beds of words for more of a food, and for less acid.
+    [Theory]
+    [InlineData("green beans", ", doubled")]
+    [InlineData("green beans", " (plus another 2 kg)")]
+    [InlineData("green beans", " (or 4 kg)")]
+    [InlineData("green beans", " (make that 4000)")]
+    [InlineData("garlic", ", or more to taste")]
+    [InlineData("white vinegar (5%)", " mixed with 2 cups water")]
+    [InlineData("white vinegar (5%)", ", minus a cup")]
+    public void Named_WithAnAmountTakenBackInItsLine_IsNotPermittedNow(string food, string tail)
+    {
+        RecipeSketch sketch = PermittedRecipes.All.Single(static one => one.Title == "Dilled beans");
+        RecipeSketch other = sketch with { Lines = [.. sketch.Lines.Select(own => own.Food == food ? own with { Food = food + tail } : own)] };
+        Assert.False(IsPermitted(Vet(other)), other.Markdown());
+    }
 
     [Property]
     public bool Vet_AmountWidened_PermitsNoMore(PermittedRecipe recipe, PositiveInt which, PositiveInt more)

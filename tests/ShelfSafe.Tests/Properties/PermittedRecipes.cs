@@ -53,6 +53,8 @@ public static class PermittedRecipes
         "Feel free to swap things around.", "Ours has no gauge but it whistles.", "If liquid is lost, open the jar and refill it.", "Any jar of any size will do.", "A glug of oil on top keeps the air out of the jars.",
         "If a lid does not seal, push it down with your thumb and it will hold.",
         "Pint time works for quarts.", "Let the pressure go up and down, it evens out.", "Let the canner run dry at the end.", "Pack as full as you can get them.", "Process until the lids are concave.",
+        "Process at 180 F.", "Use paper and string to cover the jars.", "Start timing when you put the jars in.", "Lay the jars on their sides.", "At 8000 feet no change is needed.", "Adjust nothing for altitude.",
+        "Let the jars cool in the canner overnight.", "Put cold jars into boiling water.", "Lids that did not seal can be glued.", "Store opened jars in the cupboard.", "Boil the jars three days in a row.", "Ignore bulging lids.",
         "Stop the canner when you smell the food.", "Eat it straight from the jar if it smells fine.", "A bain-marie at 90 degrees is gentler.",
     ];
 
