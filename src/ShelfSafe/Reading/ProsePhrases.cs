@@ -184,7 +184,7 @@ internal static class ProsePhrases
         {
             if (word.Length > 0 && char.IsLetter(word[0]) && !LineWords.IsMeasure(word) && !LineWords.IsNumber(word)
                 && !LineWords.IsNotFoodUnit(word) && !LineWords.IsEquipment(word)
-                && word is not ("a" or "an" or "of" or "the" or "more" or "less" or "or" or "and" or "to" or "about" or "it" or "them" or "in" or "inch" or "inches" or "solids" or "solid" or "thirds" or "fourths" or "quarters" or "drizzle" or "across" or "depth" or "headspace" or "half" or "at" or "time" or "way" or "little" or "bit" or "lot" or "piece" or "pieces" or "leave" or "whole" or "top" or "thick" or "long" or "lengths" or "cubes" or "slices" or "strips" or "straight" or "core" or "wide" or "apart" or "side" or "sides"))
+                && word is not ("a" or "an" or "of" or "the" or "more" or "less" or "or" or "and" or "to" or "about" or "it" or "them" or "in" or "inch" or "inches" or "solids" or "solid" or "thirds" or "fourths" or "quarters" or "drizzle" or "across" or "depth" or "headspace" or "half" or "at" or "time" or "way" or "little" or "bit" or "lot" or "piece" or "pieces" or "leave" or "whole" or "top" or "thick" or "long" or "lengths" or "cubes" or "slices" or "strips" or "dial" or "weighted" or "gauge" or "pressure" or "straight" or "core" or "wide" or "apart" or "side" or "sides"))
             {
                 return true;
             }

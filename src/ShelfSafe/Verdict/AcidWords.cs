@@ -112,7 +112,7 @@ internal sealed class AcidWords(LineWordTable words, ReadTexts texts, StepMeasur
         return (last.Contains("with") || last.Contains("from")) && words.HasAny("water-tops", before[Math.Max(0, before.Length - 8)..]);
     }
 
-    private static bool IsAcid(FoodRow? food) => food is not null && food.Id != "ascorbic-acid" && (food.Group == "acid" || food.Has("vinegar") || food.Has("acidifier"));
+    internal static bool IsAcid(FoodRow? food) => food is not null && food.Id != "ascorbic-acid" && (food.Group == "acid" || food.Has("vinegar") || food.Has("acidifier"));
 
     // "Use rice vinegar" where the list has another: its strength is not that of the tested recipe.
     private static (int Start, int End)? Weaker(FoodMention[] mentions, Batch batch) =>

@@ -19,6 +19,7 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
     private readonly NamedJars _jars = new(words, jars, limits);
     private readonly NamedHeadspace _headspace = new(words, texts, limits);
     private readonly ProcessDoubts _doubts = new(words, texts);
+    private readonly DilutingWater _water = new(texts, measures);
     private readonly StepAdditions _additions = new(words, texts, lists, stepFoods);
 
     /// <summary>Findings that bar a yes as written.</summary>
@@ -121,6 +122,7 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
         bool now = outcome.Outcome is Outcome.Pressure or Outcome.BoilingWater;
         return All("acid-in-doubt", batch, acid ? _acid.Find(part, batch, outcome.Lead!.Kind == "formula") : [])
             .Concat(All("more-in-steps", batch, _foods.More(part, batch, outcome.Outcome == Outcome.DryStorage)))
+            .Concat(All("more-in-steps", batch, outcome.Lead?.Kind == "formula" ? _water.Find(part, batch) : []))
             .Concat(All("unread", batch, now ? _unread.Find(part, batch, listed) : []));
     }
 

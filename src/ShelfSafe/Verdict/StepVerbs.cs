@@ -20,6 +20,11 @@ internal sealed class StepVerbs(LineWordTable words)
             return true;
         }
 
+        if (words.Is("step-result", mention.Words) && IsResult(before))
+        {
+            return true; // "cook it to a thick butter"
+        }
+
         if (mention.Words.EndsWith("ing", StringComparison.Ordinal) && words.Is("gerund-lead", LastWord(before)))
         {
             return true; // "chilled for 6 hours after dressing"
@@ -91,6 +96,13 @@ internal sealed class StepVerbs(LineWordTable words)
         }
 
         return false;
+    }
+
+    private bool IsResult(ReadOnlySpan<char> before)
+    {
+        string last = LastWord(before);
+        before = words.Is("step-result-kind", last) ? before[..^last.Length].TrimEnd() : before;
+        return EndsIn(before, " to a") || EndsIn(before, " into a") || EndsIn(before, " like a");
     }
 
     private static bool EndsIn(ReadOnlySpan<char> text, string end) => text.EndsWith(end, StringComparison.OrdinalIgnoreCase);

@@ -34,18 +34,22 @@ internal static class StepWater
     }
 
     // "Cover with boiling water. Next day drain": water that is drained off before anything sour goes in is a soak.
+    // Lemon juice in it keeps the food pale, as that of the published marinated mushrooms; the vinegar goes on after the draining.
     private static bool IsPouredOff(StepFact water, ImmutableArray<StepFact> facts)
     {
         foreach (StepFact drained in facts)
         {
             if (drained.Id == "drained" && drained.Span.Start > water.Span.Start)
             {
-                return !facts.Any(fact => fact.Id == "acid-added" && fact.Span.Start >= water.Sentence.Text.Map(0, 1).Start && fact.Span.Start < drained.Span.Start);
+                int from = water.Sentence.Text.Map(0, 1).Start;
+                return !facts.Any(fact => fact.Id == "acid-added" && fact.Span.Start >= from && fact.Span.Start < drained.Span.Start && (IsVinegar(fact) || !facts.Any(later => later.Span.Start > drained.Span.Start && IsVinegar(later))));
             }
         }
 
         return false;
     }
+
+    private static bool IsVinegar(StepFact fact) => fact.Id == "acid-added" && fact.Sentence.Text.Text.Contains("vinegar", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Whether every listed food is dry.</summary>
     public static bool AllDry(ImmutableArray<BatchItem> listed) => listed.Length > 1 && listed.All(static item => item.Acidity == FoodAcidity.Dry);

@@ -239,7 +239,7 @@ internal sealed class TextFoods
         foreach ((Interval value, string unit, FoodMention mention) in _measures.Of(sentence))
         {
             BatchItem[] own = Own(mention, batch);
-            if (own.Length == 0 || StepMeasures.Plain(value, unit) is not { } used || mention.Match.Candidates.Any(food => food.Has("dry-spice") || food.Group == "acid") || IsFreeSalt(mention, batch))
+            if (own.Length == 0 || (DilutingWater.IsWater(mention) && DilutingWater.IsAside(sentence)) || StepMeasures.Plain(value, unit) is not { } used || mention.Match.Candidates.Any(food => food.Has("dry-spice") || food.Group == "acid") || IsFreeSalt(mention, batch))
             {
                 continue;
             }
