@@ -39,11 +39,13 @@ internal sealed class WholeFile : IDisposable
         string full = Path.GetFullPath(path);
         if (File.Exists(full))
         {
-            if (IsDevice(full))
+            FileStream there = new(full, FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
+            if (IsDevice(there))
             {
-                return new(full, draft: null, Text(new FileStream(full, FileMode.Open, FileAccess.Write, FileShare.ReadWrite)));
+                return new(full, draft: null, Text(there)); // not opened again: the reader of a pipe takes a closing for the end
             }
 
+            there.Dispose();
             full = File.ResolveLinkTarget(full, returnFinalTarget: true)?.FullName ?? full; // a link stays a link
         }
 
@@ -72,11 +74,7 @@ internal sealed class WholeFile : IDisposable
     };
 
     // What can neither be moved in nor be cut is no plain file. Opening also tells of a file that may not be written.
-    private static bool IsDevice(string path)
-    {
-        using FileStream stream = new(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
-        return !stream.CanSeek || (stream.Length == 0 && !IsCut(stream));
-    }
+    private static bool IsDevice(FileStream stream) => !stream.CanSeek || (stream.Length == 0 && !IsCut(stream));
 
     private static bool IsCut(FileStream empty)
     {

@@ -76,7 +76,7 @@ internal sealed class ReadText(string text, FoodCatalogue catalogue, LineWordTab
     // "Label with the date" is a day; "stone the dates" is a fruit.
     private bool IsOnLabel(FoodMention mention) => words.Is("label-thing", text[mention.Start..mention.End].ToLowerInvariant());
 
-    private sealed record KindSet(UInt128 Kinds);
+    private sealed record KindSet(KindBits Kinds);
 
     // Another thread may do the same; both results are equal, and the places stand before the words do.
     private string[] Fold()

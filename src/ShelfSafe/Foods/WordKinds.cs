@@ -6,23 +6,22 @@ namespace ShelfSafe.Foods;
 /// <summary>Every little word with the kinds it is of as bits, so that one look-up answers for all kinds.</summary>
 internal sealed class WordKinds
 {
-    private const int Most = 128; // bits of a set
-    private readonly FrozenDictionary<string, UInt128>.AlternateLookup<ReadOnlySpan<char>> _lookup;
-    private readonly FrozenDictionary<string, UInt128> _kinds;
+    private readonly FrozenDictionary<string, KindBits>.AlternateLookup<ReadOnlySpan<char>> _lookup;
+    private readonly FrozenDictionary<string, KindBits> _kinds;
 
     /// <summary>Gathers the words of all kinds.</summary>
     public WordKinds(IReadOnlyDictionary<string, PackWords> kinds)
     {
-        if (kinds.Count > Most)
+        if (kinds.Count > KindBits.Most)
         {
-            throw new InvalidDataException($"line-words.csv: more than {Most} kinds of words");
+            throw new InvalidDataException($"line-words.csv: more than {KindBits.Most} kinds of words");
         }
 
-        Dictionary<string, UInt128> bits = new(StringComparer.Ordinal);
-        Dictionary<string, UInt128> all = new(StringComparer.Ordinal);
+        Dictionary<string, KindBits> bits = new(StringComparer.Ordinal);
+        Dictionary<string, KindBits> all = new(StringComparer.Ordinal);
         foreach ((string kind, PackWords words) in kinds)
         {
-            UInt128 bit = UInt128.One << bits.Count;
+            KindBits bit = KindBits.At(bits.Count);
             bits.Add(kind, bit);
             foreach (string word in words.All)
             {
@@ -35,18 +34,18 @@ internal sealed class WordKinds
     }
 
     /// <summary>Whether a word is of a kind.</summary>
-    public bool Is(string kind, ReadOnlySpan<char> word) => _lookup.TryGetValue(word, out UInt128 kinds) && Has(kinds, kind);
+    public bool Is(string kind, ReadOnlySpan<char> word) => _lookup.TryGetValue(word, out KindBits kinds) && Has(kinds, kind);
 
     /// <summary>Whether a set of kinds has one.</summary>
-    public bool Has(UInt128 kinds, string kind) => _kinds.TryGetValue(kind, out UInt128 bit) && (kinds & bit) != 0;
+    public bool Has(KindBits kinds, string kind) => _kinds.TryGetValue(kind, out KindBits bit) && kinds.Meets(bit);
 
     /// <summary>All kinds that some of the words are of.</summary>
-    public UInt128 Of(ReadOnlySpan<string> words)
+    public KindBits Of(ReadOnlySpan<string> words)
     {
-        UInt128 all = 0;
+        KindBits all = default;
         foreach (string word in words)
         {
-            all |= _lookup.TryGetValue(word, out UInt128 kinds) ? kinds : 0;
+            all |= _lookup.TryGetValue(word, out KindBits kinds) ? kinds : default;
         }
 
         return all;
