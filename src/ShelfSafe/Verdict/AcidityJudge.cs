@@ -26,8 +26,8 @@ internal sealed class AcidityJudge(Limits limits, RuleLists lists)
         }
 
         bool wet = IsWet(batch);
-        bool mix = batch.Kinds.Any(_dryKinds.Contains); // nuts count as low in acid once they are wet; in a dry mix they are dry
-        if (IsDried(batch) || (!wet && batch.InJar.All(item => item.Acidity == FoodAcidity.Dry || (mix && HasAny(item, _dryAlone) && !item.Has("dense-puree")))))
+        bool mix = batch.Kinds.Any(_dryKinds.Contains); // nuts count as low in acid once they are wet; in a dry mix they are dry, those boiled in the shell (fresh legumes) aside
+        if (IsDried(batch) || (!wet && batch.InJar.All(item => item.Acidity == FoodAcidity.Dry || (mix && HasAny(item, _dryAlone) && item.Food!.Group == "nut-seed" && !item.Has("dense-puree")))))
         {
             return Acidity.Dry;
         }

@@ -110,7 +110,7 @@ internal sealed class LastLook(FoodCatalogue catalogue, LineWordTable words, Rea
         }
 
         string? pieces = outcome.Lead is { Kind: "category", IsSmooth: false, Name: var name } ? name : null;
-        if (outcome.Outcome != Outcome.DryStorage && _tails.Prepared(line, batch, pieces) is { } prepared)
+        if ((outcome.Outcome == Outcome.DryStorage ? _tails.Wet(line) : _tails.Prepared(line, batch, pieces)) is { } prepared)
         {
             yield return One("prepared-food", batch, prepared);
         }

@@ -118,6 +118,13 @@ internal sealed class LineTails
             : null;
     }
 
+    /// <summary>A word by which a dry food is dry no longer: "soaked lentils", "chickpeas, drained".</summary>
+    /// <param name="line">A line of a dry mix.</param>
+    public (SourceSpan Span, string Words)? Wet(IngredientLine line) =>
+        _texts.Of(line.Text) is var read && read.Has("wet-state") && read.Placed.FirstOrDefault(word => _words.Is("wet-state", word.Plain)) is { } wet
+            ? At(line, (wet.Start, wet.End))
+            : null;
+
     private IEnumerable<State> States(ReadText read)
     {
         string before = string.Empty;

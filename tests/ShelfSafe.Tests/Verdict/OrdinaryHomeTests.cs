@@ -25,6 +25,19 @@ public sealed class OrdinaryHomeTests
     public void Vet_WhatADryMixIsUsedOn_IsNotInItsJar(string title, string steps, Outcome outcome) =>
         Assert.Equal(outcome, Vet($"# {title}\n\n- 1/2 cup brown sugar\n- 1/4 cup paprika\n- 1 tbsp salt\n\n1. {steps}\n").Outcome);
 
+    // Source: Oregon State University Extension, canning nuts: dry nuts keep dry; NCHFP, green peanuts: boiled ones are a low-acid food for the pressure canner.
+    [Theory]
+    [InlineData("roasted peanuts", true)]
+    [InlineData("red lentils", true)]
+    [InlineData("soaked lentils", false)]
+    [InlineData("chickpeas, drained", false)]
+    [InlineData("dried chickpeas, rinsed", false)]
+    [InlineData("boiled peanuts", false)]
+    [InlineData("soaked almonds", false)]
+    [InlineData("chestnuts", false)]
+    public void Vet_NutsOfADryMix_AreDryWhereTheyAreKeptDry(string nuts, bool dry) =>
+        Assert.Equal(dry, Vet($"# Cocoa mix\n\n- 2 cups sugar\n- 1 cup cocoa powder\n- 1 cup {nuts}\n\nMix, fill a dry jar and close it.\n").Outcome == Outcome.DryStorage);
+
     // Source: University of Wisconsin-Madison Extension, dry soup mixes.
     [Theory]
     [InlineData("When you want scones", Outcome.DryStorage)]
