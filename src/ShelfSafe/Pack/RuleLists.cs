@@ -46,7 +46,7 @@ internal sealed class RuleLists
     public const string DryingFacts = "drying-facts";
 
     /// <summary>Traits of foods that count as dry in a dish of <see cref="DryKinds"/> with nothing wet in it.</summary>
-    public const string DryAloneTraits = "dry-alone-traits";
+    public const string DryAloneGroups = "dry-alone-groups";
 
     /// <summary>Rules whose change mends the food instead of leaving it out.</summary>
     public const string MendingRules = "mending-rules";
@@ -96,7 +96,7 @@ internal sealed class RuleLists
     /// <summary>Every list that the program asks for.</summary>
     public static readonly string[] All =
     [
-        KeptTraits, StepTraits, BodyTraits, SwellingTraits, WetTraits, WetFacts, AcidKinds, StewKinds, DryKinds, DriedKinds, DryingFacts, DryAloneTraits, MendingRules,
+        KeptTraits, StepTraits, BodyTraits, SwellingTraits, WetTraits, WetFacts, AcidKinds, StewKinds, DryKinds, DriedKinds, DryingFacts, DryAloneGroups, MendingRules,
         BulkGroups, SolidGroups, ShelledGroups, ListedGroups, PlainGroups, HarmlessGroups, AskedTraits, SmoothKinds, FruitKinds, ThickenerWords, LaterFacts, AcidLineDoubt, AmountAgain, LineMore,
         .. AdaptLists.All,
     ];

@@ -12,7 +12,7 @@ internal sealed class AcidityJudge(Limits limits, RuleLists lists)
     private readonly RuleList _dryKinds = lists.Of(RuleLists.DryKinds);
     private readonly RuleList _driedKinds = lists.Of(RuleLists.DriedKinds);
     private readonly RuleList _dryingFacts = lists.Of(RuleLists.DryingFacts);
-    private readonly RuleList _dryAlone = lists.Of(RuleLists.DryAloneTraits);
+    private readonly RuleList _dryAlone = lists.Of(RuleLists.DryAloneGroups);
     private readonly RuleList _wet = lists.Of(RuleLists.WetTraits);
     private readonly RuleList _wetFacts = lists.Of(RuleLists.WetFacts);
     private readonly RuleList _swelling = lists.Of(RuleLists.SwellingTraits);
@@ -26,8 +26,8 @@ internal sealed class AcidityJudge(Limits limits, RuleLists lists)
         }
 
         bool wet = IsWet(batch);
-        bool mix = batch.Kinds.Any(_dryKinds.Contains); // nuts count as low in acid once they are wet; in a dry mix they are dry, those boiled in the shell (fresh legumes) aside
-        if (IsDried(batch) || (!wet && batch.InJar.All(item => item.Acidity == FoodAcidity.Dry || (mix && HasAny(item, _dryAlone) && item.Food!.Group == "nut-seed" && !item.Has("dense-puree")))))
+        bool mix = batch.Kinds.Any(_dryKinds.Contains); // nuts count as low in acid once they are wet; in a dry mix they are dry
+        if (IsDried(batch) || (!wet && batch.InJar.All(item => item.Acidity == FoodAcidity.Dry || (mix && item.Food is { } food && _dryAlone.Contains(food.Group) && !item.Has("dense-puree")))))
         {
             return Acidity.Dry;
         }

@@ -169,7 +169,7 @@ internal sealed class LineTails
     /// <remarks>Nor can an amount be told that is a count of a measure: "1'008 cups sugar" would be one "cup sugar".</remarks>
     public (SourceSpan Span, string Words)? SecondAmount(IngredientLine line, Batch batch) =>
         _second.Of(_texts.Of(line.Text)) is { } second ? At(line, second)
-        : Own(line, batch).Any(item => item.InJar && item.Ingredient is { Amount.Unit: "each" } own && _words.Unit(own.Food, 0, out _) is "cup" or "lb" or "oz" or "g" or "kg" or "ml" or "l" or "pint" or "quart" or "gallon" or "tbsp" or "tsp") ? At(line, (0, line.Text.Text.Length))
+        : Own(line, batch).Any(item => item.InJar && item.Ingredient is { Amount.Unit: "each" } own && _words.Unit(own.Food, 0, out _) is { } unit && StepMeasures.Plain(own.Amount.Value, unit) is not null) ? At(line, (0, line.Text.Text.Length))
         : null;
 
     private (int Start, int End)? SecondIn(string text)

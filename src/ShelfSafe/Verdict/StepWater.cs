@@ -23,7 +23,7 @@ internal static class StepWater
         foreach (StepFact fact in facts)
         {
             // Not what "To make" says of some other day.
-            int at = fact.Id == "water-added" && (canner || fact.Sentence.Role == StepRole.Step) && !serving.Outside(fact.Sentence) && !IsPouredOff(fact, facts) ? fact.Sentence.Text.Text.IndexOf("water", StringComparison.OrdinalIgnoreCase) : -1;
+            int at = fact.Id == "water-added" && (canner || fact.Sentence.Role == StepRole.Step) && !serving.Outside(fact.Sentence) && !IsPouredOff(fact.Sentence, facts, fact.Span.Start) ? fact.Sentence.Text.Text.IndexOf("water", StringComparison.OrdinalIgnoreCase) : -1;
             if (at >= 0)
             {
                 return (fact.Sentence, at, at + "water".Length);
@@ -33,15 +33,18 @@ internal static class StepWater
         return null;
     }
 
-    // "Cover with boiling water. Next day drain": water that is drained off before anything sour goes in is a soak.
-    // Lemon juice in it keeps the food pale, as that of the published marinated mushrooms; the vinegar goes on after the draining.
-    private static bool IsPouredOff(StepFact water, ImmutableArray<StepFact> facts)
+    /// <summary>Whether the water of a sentence is drained off again before anything sour goes in: "Cover with boiling water. Next day drain".</summary>
+    /// <remarks>Lemon juice in it keeps the food pale, as that of the published marinated mushrooms; the vinegar goes on after the draining.</remarks>
+    /// <param name="water">The sentence.</param>
+    /// <param name="facts">Facts of the dish.</param>
+    /// <param name="at">Where the water stands; the draining stands behind it.</param>
+    public static bool IsPouredOff(StepSentence water, ImmutableArray<StepFact> facts, int at = -1)
     {
+        int from = water.Text.Map(0, 1).Start;
         foreach (StepFact drained in facts)
         {
-            if (drained.Id == "drained" && drained.Span.Start > water.Span.Start)
+            if (drained.Id == "drained" && drained.Span.Start > Math.Max(at, from))
             {
-                int from = water.Sentence.Text.Map(0, 1).Start;
                 return !facts.Any(fact => fact.Id == "acid-added" && fact.Span.Start >= from && fact.Span.Start < drained.Span.Start && (IsVinegar(fact) || !facts.Any(later => later.Span.Start > drained.Span.Start && IsVinegar(later))));
             }
         }

@@ -31,8 +31,22 @@ public sealed class PublishedMarinadeTests
     [InlineData("", "Bring 2 litres of water to a boil with the salt. Add the vinegar and the pepper flakes.", Outcome.BoilingWaterAfterChanges)]
     [InlineData("- 4 cups water\n", "Soak the beans in 2 gallons of ice water. Combine salt, vinegar, water and pepper flakes.", Outcome.BoilingWater)]
     [InlineData("- 4 cups water\n", "Heat 5 quarts of water in the canner. Combine salt, vinegar, water and pepper flakes.", Outcome.BoilingWater)]
+    [InlineData("- 1/2 tsp turmeric in 6 cups water\n", "Combine salt, vinegar and pepper flakes.", Outcome.BoilingWaterAfterChanges)]
+    [InlineData("", "Bring 6 cups of water to a boil with the salt. Add the vinegar. Drain the jars.", Outcome.BoilingWaterAfterChanges)]
     public void Vet_MoreWaterThanListed_IsAsked(string water, string steps, Outcome outcome) =>
         Assert.Equal(outcome, Vet($"# Pickled dilled beans\n\n- 4 lb fresh green beans\n- 8 heads fresh dill\n- 8 cloves garlic\n- 1/2 cup canning salt\n- 4 cups white vinegar (5%)\n- 1 tsp hot red pepper flakes\n{water}\nTrim the beans to 4-inch lengths. In each pint jar place dill and garlic and stand the beans upright. {steps} Bring to a boil. Cover the beans with the hot solution, leaving 1/2 inch. Process pints in a boiling-water canner.\n").Outcome);
+
+    // Source: as above.
+    [Theory]
+    [InlineData("4 cups white vinegar (5%)", false)]
+    [InlineData("4 cups white vinegar (5%) in 6 cups water", true)]
+    [InlineData("4 cups white vinegar (5%), with 6 cups water", true)]
+    public void Vet_WaterInTheLineOfTheVinegar_IsAsked(string vinegar, bool asked)
+    {
+        VettingReport report = Vet($"# Pickled dilled beans\n\n- 4 lb fresh green beans\n- 8 heads fresh dill\n- 8 cloves garlic\n- 1/2 cup canning salt\n- {vinegar}\n\nTrim the beans to 4-inch lengths. In each pint jar place dill and garlic and stand the beans upright. Boil the vinegar and the salt. Cover the beans with the hot solution, leaving 1/2 inch. Process pints in a boiling-water canner.\n");
+
+        Assert.Equal(asked, report.Outcome != Outcome.BoilingWater);
+    }
 
     // Source: NCHFP, garlic in oil: food under oil without acid is kept cold for a few days.
     [Fact]
